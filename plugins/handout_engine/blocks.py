@@ -1,0 +1,113 @@
+"""A block as an author wrote it, before anything is worked out."""
+
+from __future__ import annotations
+
+import re
+from collections.abc import Iterator, Mapping, Sequence
+from dataclasses import dataclass, field
+
+from handout_engine.fragments import PAGE_PARTS, PARTS
+from handout_engine.refusals import RefusalError, RefusalsError, nearest_name, quoted
+
+NAME = re.compile(r"[a-z][a-z0-9-]{0,39}")
+REFERENCE = re.compile(r"(?P<block>[a-z][a-z0-9-]{0,39})\.(?P<value>[a-z][a-z0-9_]{0,59})")
+PAGE = "page"
+RESERVED = frozenset({"technique", "name", "of", "show"})
+EVERY_PART = tuple(PARTS)
+
+Written = str | Sequence[str]
+
+
+@dataclass(frozen=True)
+class Block:
+    """One `calc` block.
+
+    `technique` is set for a block that works something out, `of` for one that shows further parts
+    of another block (or of the whole page, `of: page`). `lines` gives the source line of each
+    field, `line` that of the block.
+    """
+
+    fields: Mapping[str, Written]
+    technique: str = ""
+    name: str = ""
+    of: str = ""
+    show: tuple[str, ...] = ()
+    line: int = 1
+    lines: Mapping[str, int] = field(default_factory=dict)
+
+    @property
+    def title(self) -> str:
+        """How messages name the block: `banded-ruffle "sleeve"`."""
+        if self.of:
+            return f'block of "{self.of}"'
+        return f'{self.technique} "{self.name}"' if self.name else self.technique
+
+    def references(self) -> Iterator[tuple[str, re.Match[str]]]:
+        """The fields that refer to another block's value."""
+        for name, written in self.fields.items():
+            for part in [written] if isinstance(written, str) else written:
+                match = REFERENCE.fullmatch(part.strip())
+                if match:
+                    yield name, match
+
+
+def read_block(
+    written: Mapping[str, Written], line: int = 1, lines: Mapping[str, int] | None = None
+) -> Block:
+    """A block from its fields; raises RefusalsError for what no block may say."""
+    refusals: list[RefusalError] = []
+    words = {}
+    for key in ("technique", "name", "of"):
+        value = written.get(key, "")
+        if isinstance(value, str):
+            words[key] = value.strip()
+        else:
+            refusals.append(RefusalError(f"{key}: a list is not a name", key))
+    if refusals:
+        raise RefusalsError(refusals)
+    block = Block(
+        fields={key: value for key, value in written.items() if key not in RESERVED},
+        technique=words["technique"],
+        name=words["name"],
+        of=words["of"],
+        show=_show(written.get("show", ()), bool(words["of"] == PAGE), refusals),
+        line=line,
+        lines=lines or {},
+    )
+    refusals.extend(_slips(block))
+    if refusals:
+        raise RefusalsError(refusals)
+    return block
+
+
+def _show(written: Written, of_page: bool, refusals: list[RefusalError]) -> tuple[str, ...]:
+    listed = re.split(r"[,\s]+", written.strip()) if isinstance(written, str) else written
+    known = PAGE_PARTS if of_page else PARTS
+    for part in listed:
+        if part not in known:
+            hint = nearest_name(part, known)
+            refusals.append(RefusalError(f'show: there is no part "{quoted(part)}"{hint}', "show"))
+    return tuple(listed) or tuple(known)
+
+
+def _slips(block: Block) -> Iterator[RefusalError]:
+    if block.technique and block.of:
+        yield RefusalError("a block has a technique or is of another block, not both", "of")
+    if not block.technique and not block.of:
+        yield RefusalError(
+            "the block names no technique; write for instance technique: gathered-ruffle",
+            "technique",
+        )
+    if block.name and (not NAME.fullmatch(block.name) or block.name in {PAGE, "garment"}):
+        yield RefusalError(
+            f'name: "{quoted(block.name)}" cannot name a block; use small letters, digits and '
+            'hyphens, but not "page" or "garment"',
+            "name",
+        )
+    if block.of and block.name:
+        yield RefusalError(f'name: a block of "{quoted(block.of)}" has no name of its own', "name")
+    if block.of:
+        for name in block.fields:
+            yield RefusalError(
+                f'{quoted(name)}: a block of "{quoted(block.of)}" takes only of and show', name
+            )

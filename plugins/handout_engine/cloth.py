@@ -1,0 +1,116 @@
+"""Cloth as it is bought: its usable width, and how much to order for what is cut from it."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+from fractions import Fraction
+from math import ceil
+
+from handout_engine.inputs import CLOTH, Asked, length, percentage, yardage
+from handout_engine.lengths import Length
+from handout_engine.refusals import RefusalError
+from handout_engine.saying import Saying
+from handout_engine.sources import GEOMETRY, PRACTICE
+from handout_engine.values import Value
+from handout_engine.worksheet import Worksheet
+
+
+@dataclass(frozen=True)
+class Cloth:
+    """A cloth on the bolt. Shrinkage is the share of a length that is lost in washing."""
+
+    width: Length
+    selvage: Length
+    shrinkage_length: Fraction
+    shrinkage_width: Fraction
+    spare: Length
+    order_step: Length
+
+    @property
+    def usable(self) -> Length:
+        """The width between the selvages once the cloth is washed.
+
+        Raises RefusalError when the selvages leave nothing.
+        """
+        usable = self.width * (1 - self.shrinkage_width) - 2 * self.selvage
+        if usable.mm <= 0:
+            raise RefusalError("the selvages take the whole cloth; give its full width", "selvage")
+        return usable
+
+    def to_buy(self, used: Length) -> Length:
+        """What to order for a used length: spare and shrinkage added, up to the next step."""
+        needed = (used + self.spare) / (1 - self.shrinkage_length)
+        return self.order_step * ceil(needed / self.order_step)
+
+
+@dataclass(frozen=True, kw_only=True)
+class ClothInputs:
+    """The inputs of every technique that is cut from cloth across its width."""
+
+    cloth_width: Length = length(
+        Asked("cloth width", "Width of the cloth from edge to edge, as sold.", CLOTH, PRACTICE),
+        "45 in",
+        ("4 in", "120 in"),
+    )
+    selvage: Length = length(
+        Asked("selvage", "What is cut off at each woven edge.", CLOTH, PRACTICE),
+        "1/2 in",
+        ("0 in", "3 in"),
+    )
+    shrinkage_length: Fraction = percentage(
+        Asked(
+            "shrinkage in length", "Share of the length lost in the first wash.", CLOTH, PRACTICE
+        ),
+        "0 %",
+        25,
+    )
+    shrinkage_width: Fraction = percentage(
+        Asked("shrinkage in width", "Share of the width lost in the first wash.", CLOTH, PRACTICE),
+        "0 %",
+        25,
+    )
+    spare: Length = length(
+        Asked("spare", "Extra length bought to straighten the cut ends.", CLOTH, PRACTICE),
+        "1 in",
+        ("0 in", "1 yd"),
+    )
+    order_step: Length = yardage(
+        Asked("order step", "Cloth is ordered in steps of this length.", CLOTH, PRACTICE),
+        "1/8 yd",
+        ("1 cm", "2 yd"),
+    )
+
+    def cloth(self) -> Cloth:
+        """The cloth these inputs describe."""
+        return Cloth(
+            self.cloth_width,
+            self.selvage,
+            self.shrinkage_length,
+            self.shrinkage_width,
+            self.spare,
+            self.order_step,
+        )
+
+
+def note_usable_width(sheet: Worksheet, cloth: Cloth, width: str = "cloth_width") -> Value:
+    """Note the usable width of the cloth; `width` is the input that holds its full width."""
+    return sheet.note(
+        width.replace("cloth_width", "usable_width"),
+        f"usable {sheet[width].label}",
+        cloth.usable,
+        "{width} × (1 - {shrinkage_width}) - 2 × {selvage}",
+        width=sheet[width],
+    )
+
+
+def note_order(sheet: Worksheet, cloth: Cloth, used: Value, prefix: str, name: str) -> Value:
+    """Note how much of a cloth to buy for the length that is used of it."""
+    return sheet.note(
+        f"{prefix}cloth_to_buy",
+        f"{name} to buy",
+        cloth.to_buy(used.length),
+        "({used} + {spare}) / (1 - {shrinkage_length}), rounded up to the next {order_step}",
+        basis=GEOMETRY,
+        saying=Saying.YARDAGE,
+        used=used,
+    )

@@ -1,0 +1,125 @@
+"""What a drawing consists of, in real millimetres: x to the right, y downward.
+
+Shapes say what they are (a cut edge, a fold, the wrong side of the cloth); how that looks is
+decided once, in `layout` and `svg`.
+"""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+from enum import Enum
+
+from handout_engine.saying import Amount
+from handout_engine.values import Sentence, Value
+
+Point = tuple[float, float]
+
+
+class Line(Enum):
+    """Kinds of line after ISO 128; the value is the name of its style."""
+
+    CUT = "cut"
+    """Cut edge or outline: thick continuous."""
+    STITCH = "stitch"
+    """Stitching: dashed."""
+    FOLD = "fold"
+    """Fold: long dash, dot."""
+    HIDDEN = "hidden"
+    """What lies behind: thin dashed."""
+    GATHER = "gather"
+    """Gathering row: dotted."""
+    THIN = "thin"
+    """Thin continuous: creases, breaks, leaders."""
+
+
+class Tone(Enum):
+    """What a face of cloth shows; the value is the name of its style."""
+
+    RIGHT = "right"
+    """The right side, plain."""
+    SECOND = "second"
+    """The right side of a second cloth, tinted."""
+    WRONG = "wrong"
+    """A wrong side, hatched."""
+
+
+class Side(Enum):
+    """Where a dimension stands, seen from what it measures."""
+
+    ABOVE = (0, -1)
+    BELOW = (0, 1)
+    LEFT = (-1, 0)
+    RIGHT = (1, 0)
+
+
+@dataclass(frozen=True)
+class Area:
+    """A face of cloth with its outline."""
+
+    points: tuple[Point, ...]
+    tone: Tone = Tone.RIGHT
+    outline: Line | None = Line.CUT
+
+
+@dataclass(frozen=True)
+class Stroke:
+    """An open line."""
+
+    points: tuple[Point, ...]
+    line: Line
+
+
+@dataclass(frozen=True)
+class Dimension:
+    """A measured distance between two points; `level` 2 stands further out than 1."""
+
+    start: Point
+    end: Point
+    amount: Amount | Value
+    side: Side
+    level: int = 1
+
+
+@dataclass(frozen=True)
+class Tag:
+    """The distance at which a line lies, written beside its end at the left or right."""
+
+    at: Point
+    amount: Amount | Value
+    side: Side
+
+
+@dataclass(frozen=True)
+class Note:
+    """A few words at a point; with `target`, a leader runs from the words to it."""
+
+    at: Point
+    text: Sentence
+    target: Point | None = None
+    anchor: str = "middle"
+
+
+@dataclass(frozen=True)
+class Grain:
+    """An arrow along the lengthwise grain, through a point; `along` is its direction."""
+
+    at: Point
+    along: Point
+
+
+Shape = Area | Stroke | Dimension | Tag | Note | Grain
+
+
+@dataclass(frozen=True)
+class Scene:
+    """A drawing: what it is, what it shows in words, and its shapes from back to front."""
+
+    title: Sentence
+    description: Sentence
+    shapes: tuple[Shape, ...]
+
+
+def rectangle(left: float, top: float, width: float, height: float) -> tuple[Point, ...]:
+    """The corners of an upright rectangle."""
+    right, bottom = left + width, top + height
+    return ((left, top), (right, top), (right, bottom), (left, bottom))

@@ -1,0 +1,111 @@
+"""Writes a laid-out scene as SVG: for the screen (styled by the page) or for paper (plain).
+
+On the screen, colours come from the page's custom properties through classes, so that a drawing
+is right in light and dark. On paper each part carries its own plain colour, since a PDF maker may
+not know custom properties.
+"""
+
+from __future__ import annotations
+
+from typing import Literal
+from xml.etree.ElementTree import Element
+
+from handout_engine.drawing.layout import lay_out
+from handout_engine.drawing.page import PAGE_WIDTH, TEXT, Hatch, Page, Path, Text
+from handout_engine.drawing.scene import Point, Scene
+from handout_engine.markup import Child, element
+from handout_engine.saying import Tape
+
+Medium = Literal["screen", "paper"]
+
+# One row a style: line width, dashes, colour of the line, colour of the face. ISO 128 sets the
+# kinds of line; the widths keep its two to one of thick to thin.
+PAPER: dict[str, tuple[float, str, str, str]] = {
+    "cut": (1.6, "", "#111", "none"),
+    "stitch": (0.8, "4 2.5", "#111", "none"),
+    "fold": (0.8, "9 2.5 1 2.5", "#111", "none"),
+    "hidden": (0.8, "2 2", "#555", "none"),
+    "gather": (1.1, "0.1 3", "#111", "none"),
+    "thin": (0.6, "", "#333", "none"),
+    "head": (0, "", "none", "#333"),
+    "hatch": (0.5, "", "#888", "none"),
+    "face-right": (0, "", "none", "#fff"),
+    "face-second": (0, "", "none", "#dde3ea"),
+    "face-wrong": (0, "", "none", "#fff"),
+}
+FONT = "DejaVu Sans, Noto Sans, sans-serif"
+
+
+def svg(scene: Scene, tape: Tape, identity: str, medium: Medium = "screen") -> Element:
+    """The scene as an `<svg>` element; `identity` makes its ids the page's only ones."""
+    page = lay_out(scene, tape)
+    drawing = element(
+        "svg",
+        element("title", scene.title.first(tape), id=f"{identity}-title"),
+        element("desc", scene.description.first(tape), id=f"{identity}-desc"),
+        *_background(page, medium),
+        *(_part(part, medium) for part in page.parts),
+        xmlns="http://www.w3.org/2000/svg",
+        viewBox=f"0 {_number(page.top)} {_number(PAGE_WIDTH)} {_number(page.height)}",
+        role="img",
+        aria_labelledby=f"{identity}-title {identity}-desc",
+        class_="drawing",
+    )
+    if medium == "paper":
+        drawing.set("width", f"{_number(PAGE_WIDTH)}")
+        drawing.set("height", f"{_number(page.height)}")
+        drawing.set("font-family", FONT)
+    return drawing
+
+
+def _background(page: Page, medium: Medium) -> list[Element]:
+    if medium == "screen":
+        return []
+    whole = element("rect", x="0", y=_number(page.top), width=_number(PAGE_WIDTH),
+                    height=_number(page.height), fill="#fff")  # fmt: skip
+    return [whole]
+
+
+def _part(part: Path | Hatch | Text, medium: Medium) -> Child:
+    match part:
+        case Path():
+            return _styled(_steps(part.points, part.closed), part.style, medium)
+        case Hatch():
+            return _styled("".join(_steps(line, False) for line in part.lines), "hatch", medium)
+        case Text():
+            return _text(part, medium)
+
+
+def _styled(steps: str, style: str, medium: Medium) -> Element:
+    path = element("path", d=steps)
+    if medium == "screen":
+        path.set("class", f"line-{style}")
+        return path
+    width, dashes, line, face = PAPER[style]
+    path.set("fill", face)
+    path.set("stroke", line)
+    path.set("stroke-width", str(width))
+    path.set("stroke-linejoin", "round")
+    path.set("stroke-linecap", "round")
+    if dashes:
+        path.set("stroke-dasharray", dashes)
+    return path
+
+
+def _text(text: Text, medium: Medium) -> Element:
+    words = element("text", text.words, x=_number(text.at[0]), y=_number(text.at[1]),
+                    text_anchor=text.anchor, font_size=_number(TEXT))  # fmt: skip
+    if medium == "paper":
+        words.set("fill", "#111")
+    return words
+
+
+def _steps(points: tuple[Point, ...], closed: bool) -> str:
+    placed = "L".join(f"{_number(x)} {_number(y)}" for x, y in points)
+    return f"M{placed}{'Z' if closed else ''}"
+
+
+def _number(value: float) -> str:
+    """A coordinate to a tenth of a page unit, the same on every machine."""
+    rounded = round(value * 10) / 10
+    return f"{rounded:.1f}".removesuffix(".0") if rounded else "0"

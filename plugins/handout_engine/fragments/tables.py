@@ -1,0 +1,105 @@
+"""The tables of a working: cut list, marks, measures, supplies, and where the numbers come from."""
+
+from __future__ import annotations
+
+from collections.abc import Iterable, Sequence
+from xml.etree.ElementTree import Element
+
+from handout_engine.fragments.words import amount, phrase
+from handout_engine.markup import Child, element
+from handout_engine.saying import Tape
+from handout_engine.values import Value
+from handout_engine.workings import Piece, Supply, Working
+
+Cell = Child | list[Child]
+
+
+def table(caption: str, headings: Sequence[str], rows: Iterable[Sequence[Cell]]) -> Element:
+    """A table whose first column heads its rows, in an area that scrolls by keyboard."""
+    head = element("tr", *(element("th", text, scope="col") for text in headings))
+    body = [_row(row) for row in rows]
+    made = element(
+        "table",
+        element("caption", caption),
+        element("thead", head),
+        element("tbody", *body),
+    )
+    return element(
+        "div", made, class_="table-area", tabindex="0", role="region", aria_label=caption
+    )
+
+
+def _row(cells: Sequence[Cell]) -> Element:
+    first, *rest = (cell if isinstance(cell, list) else [cell] for cell in cells)
+    return element(
+        "tr", element("th", *first, scope="row"), *(element("td", *cell) for cell in rest)
+    )
+
+
+def cuts(working: Working, tape: Tape, identity: str) -> Element | None:
+    """The cut list: piece, cloth, count, width × length, grain."""
+    del identity
+    if not working.pieces:
+        return None
+    rows = [_cut(piece, tape) for piece in working.pieces]
+    return table("Cut list", ("Piece", "Cut", "Wide × long"), rows)
+
+
+def _cut(piece: Piece, tape: Tape) -> Sequence[Cell]:
+    detail = f"{piece.cloth}; {piece.grain.value}"
+    named: list[Child] = [piece.name, element("span", detail, class_="detail")]
+    size: list[Child] = [amount(piece.width, tape), " × ", amount(piece.length, tape)]
+    return named, str(piece.count), size
+
+
+def marks(working: Working, tape: Tape, identity: str) -> Element | None:
+    """The lines to mark on each piece."""
+    del identity
+    rows: list[Sequence[Cell]] = [
+        (piece.name, mark.label, amount(mark.distance, tape))
+        for piece in working.pieces
+        for mark in piece.marks
+    ]
+    return table("Lines to mark", ("Piece", "Line", "Distance"), rows) if rows else None
+
+
+def measures(working: Working, tape: Tape, identity: str) -> Element:
+    """The inputs that were given, and those that were left to their default."""
+    del identity
+    rows = [
+        (value.label, amount(value, tape), value.basis.text)
+        for value in working.inputs.values()
+        if value.amount is not None
+    ]
+    return table("Measures used", ("Measure", "Used here", "Basis"), rows)
+
+
+def supplies(working: Working, tape: Tape, identity: str) -> Element:
+    """What to buy and have ready."""
+    del identity
+    return element("ul", *(_supply(supply, tape) for supply in working.supplies), class_="supplies")
+
+
+def _supply(supply: Supply, tape: Tape) -> Element:
+    item = element("li", supply.name)
+    if supply.amount is not None:
+        item = element("li", supply.name, ": ", amount(supply.amount, tape))
+    return item
+
+
+def numbers(working: Working, tape: Tape, identity: str) -> Element:
+    """Each value with its formula in words, its numbers put in, and its basis; folded away."""
+    del identity
+    rows = [_number(value, tape) for value in working.values.values()]
+    made = table("Each number, and where it comes from", ("Value", "Result", "How"), rows)
+    summary = element("summary", "Show how each number was worked out")
+    return element("details", summary, made, class_="numbers")
+
+
+def _number(value: Value, tape: Tape) -> Sequence[Cell]:
+    how: list[Child] = []
+    if value.formula is not None:
+        put_in = element("span", *phrase(value.formula, tape), class_="detail")
+        how = [value.formula.words(), put_in]
+    how.append(element("span", value.basis.text, class_="detail basis"))
+    return value.label, amount(value, tape), how

@@ -1,0 +1,29 @@
+"""Amounts and sentences as HTML: the first system plain, the other beside it in small."""
+
+from __future__ import annotations
+
+from xml.etree.ElementTree import Element
+
+from handout_engine.markup import Child, element
+from handout_engine.saying import Amount, Tape
+from handout_engine.values import Said, Sentence, Value, said
+
+NO_BREAK = "\u00a0"
+
+
+def amount(part: Amount | Value, tape: Tape) -> Element:
+    """One amount; it never breaks across lines within one system."""
+    return _said(said(part, tape))
+
+
+def phrase(sentence: Sentence, tape: Tape) -> list[Child]:
+    """A sentence as words and amounts, to be children of an element."""
+    return [run if isinstance(run, str) else _said(run) for run in sentence.runs(tape)]
+
+
+def _said(spoken: Said) -> Element:
+    first = spoken.first.replace(" ", NO_BREAK)
+    if not spoken.beside:
+        return element("span", first, class_="amount")
+    beside = element("span", f"({spoken.beside})".replace(" ", NO_BREAK), class_="beside")
+    return element("span", first, " ", beside, class_="amount")

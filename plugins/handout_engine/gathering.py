@@ -1,0 +1,179 @@
+"""What all gathered ruffles share: their inputs, fullness, strips, gathering rows and steps."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+from fractions import Fraction
+
+from handout_engine.cloth import Cloth, ClothInputs, note_usable_width
+from handout_engine.inputs import (
+    CLOTH,
+    SEWING,
+    Asked,
+    choice,
+    count,
+    length,
+    optional_length,
+    ratio,
+)
+from handout_engine.lengths import ZERO, Length, inches
+from handout_engine.refusals import RefusalError
+from handout_engine.saying import Tape
+from handout_engine.sources import GIVEN, PRACTICE, published
+from handout_engine.strips import StripsWanted, note_strips
+from handout_engine.values import Value
+from handout_engine.workings import Grain, Mark, Piece
+from handout_engine.worksheet import Worksheet
+
+OPEN, RING = "open", "ring"
+STRAIGHT, DIAGONAL = "straight", "diagonal"
+ROWS_APART = inches("1/4")
+
+
+@dataclass(frozen=True, kw_only=True)
+class GatherInputs(ClothInputs):
+    """The inputs of every ruffle that is cut in straight strips and gathered."""
+
+    edge: Length = length(
+        Asked("finished edge", "Length of the finished edge that the ruffle is sewn to."),
+        "12 in",
+        ("1 in", "20 yd"),
+    )
+    fullness: Fraction = ratio(
+        Asked(
+            "fullness",
+            "Length of the strip before gathering, for each length of edge.",
+            basis=PRACTICE,
+        ),
+        "2",
+        ("1", "6"),
+    )
+    make: int = count(Asked("how many", "How many such ruffles are made, two for a pair."), 1, 200)
+    ends: str = choice(
+        Asked(
+            "ends",
+            "Open when the ends are hemmed or caught in a seam, ring when they join in a round.",
+            SEWING,
+        ),
+        OPEN,
+        RING,
+    )
+    end_allowance: Length = length(
+        Asked("end allowance", "Added at each open end for its hem or seam.", SEWING, PRACTICE),
+        "1/4 in",
+        ("0 in", "3 in"),
+    )
+    strip_join: str = choice(
+        Asked("join of strips", "Straight seam, or a diagonal one that lies flatter.", SEWING),
+        STRAIGHT,
+        DIAGONAL,
+    )
+    strip_allowance: Length = length(
+        Asked("strip allowance", "Allowance of a straight seam between strips.", SEWING, PRACTICE),
+        "1/4 in",
+        ("1/16 in", "1 in"),
+    )
+    rows_apart: Length | None = optional_length(
+        Asked(
+            "gathering rows apart",
+            "Distance between the two gathering rows, half of it on each side of the seam line.",
+            SEWING,
+            basis=published("utah-ruffle"),
+        ),
+        "1/4 in, or less where the allowance is narrower",
+        ("1/16 in", "1 in"),
+    )
+    sample_length: Length = length(
+        Asked("sample strip", "Length of the strip to gather as a trial.", CLOTH, PRACTICE),
+        "12 in",
+        ("4 in", "1 yd"),
+    )
+
+
+@dataclass(frozen=True, kw_only=True)
+class EdgeSeamInputs:
+    """The input of a ruffle that is caught in a seam along its edge."""
+
+    edge_allowance: Length = length(
+        Asked(
+            "edge allowance", "Allowance of the seam that joins ruffle and edge.", SEWING, PRACTICE
+        ),
+        "1/4 in",
+        ("1/16 in", "2 in"),
+    )
+
+
+def note_gathered_length(sheet: Worksheet) -> Value:
+    """Note the length of the strip before it is gathered, end allowances included."""
+    ring = sheet["ends"].amount == RING
+    gathered = sheet["edge"].length * fullness(sheet)
+    ends = ZERO if ring else 2 * sheet["end_allowance"].length
+    return sheet.note(
+        "ruffle_length",
+        "joined strip before gathering",
+        gathered + ends,
+        "{fullness} × {edge}" if ring else "{fullness} × {edge} + 2 × {end_allowance}",
+    )
+
+
+def fullness(sheet: Worksheet) -> Fraction:
+    """The fullness that was asked for."""
+    ratio = sheet["fullness"].amount
+    assert isinstance(ratio, Fraction)
+    return ratio
+
+
+def note_rows(
+    sheet: Worksheet, line: Value, room: Value, given: Length | None
+) -> tuple[Value, Value]:
+    """Note the two gathering rows, one on each side of the line that is gathered on.
+
+    `line` is measured from the raw edge; `room` is what lies between it and the nearer finished
+    or raw edge. Raises RefusalError when the rows stand so far apart that one leaves the ruffle.
+    """
+    distance = min(ROWS_APART, room.length) if given is None else given
+    if distance >= 2 * room.length:
+        tape = Tape(finest=32)
+        raise RefusalError(
+            f"rows_apart {tape.say(distance)} puts one row off the edge; "
+            f"use less than {tape.both(2 * room.length)}",
+            "rows_apart",
+        )
+    basis = published("utah-ruffle") if given is None else GIVEN
+    apart = sheet.note(
+        "rows_distance", "distance between the gathering rows", distance, "", basis=basis
+    )
+    outer = sheet.note(
+        "first_row", "first gathering row, from the raw edge", line.length - distance / 2,
+        "{line} - {apart} / 2", line=line, apart=apart,
+    )  # fmt: skip
+    inner = sheet.note(
+        "second_row", "second gathering row, from the raw edge", line.length + distance / 2,
+        "{line} + {apart} / 2", line=line, apart=apart,
+    )  # fmt: skip
+    return outer, inner
+
+
+def strip_piece(
+    sheet: Worksheet, name: str, cloth: str, prefix: str = "", marks: tuple[Mark, ...] = ()
+) -> Piece:
+    """The cut piece of a set of strips noted by `strips.note_strips`."""
+    return Piece(
+        name,
+        cloth,
+        sheet[f"{prefix}strips"].whole * sheet["make"].whole,
+        sheet[f"{prefix}cut_width"],
+        sheet[f"{prefix}strip_length"],
+        Grain.CROSS,
+        marks,
+    )
+
+
+def note_gathered_strips(
+    sheet: Worksheet, cloth: Cloth, prefix: str = "", cloth_width: str = "cloth_width"
+) -> Value:
+    """Note the strips of one layer, cut `{prefix}cut_width` wide; returns the cloth they use."""
+    usable = note_usable_width(sheet, cloth, cloth_width)
+    ring, diagonal = sheet["ends"].amount == RING, sheet["strip_join"].amount == DIAGONAL
+    wanted, width = sheet["ruffle_length"], sheet[f"{prefix}cut_width"]
+    return note_strips(sheet, StripsWanted(usable, wanted, width, ring, diagonal, prefix))

@@ -1,0 +1,56 @@
+"""The pictures that all gathered ruffles share."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+
+from handout_engine.drawing.gathers import GatheredLayer, hanging, quarters
+from handout_engine.drawing.scene import Scene
+from handout_engine.drawing.strips import FlatStrip, flat_strips
+from handout_engine.values import Value, sentence
+from handout_engine.workings import Picture
+from handout_engine.worksheet import Worksheet
+
+
+def finished_picture(sheet: Worksheet, layers: Sequence[GatheredLayer]) -> Picture:
+    """The finished ruffle hanging from its edge."""
+    title = sheet.technique.title
+    deepest = max((layer.depth for layer in layers), key=lambda depth: depth.mm)
+    scene = Scene(
+        sentence(f"{title}, finished"),
+        sentence(
+            "It hangs {depth} deep from an edge of {edge}.", depth=deepest, edge=sheet["edge"]
+        ),
+        hanging(sheet["edge"], layers),
+    )
+    part = "a part of the edge is drawn" if sheet["edge"].mm > 3.6 * deepest.mm else ""
+    return Picture(
+        "finished", sentence("The finished ruffle" + (f" ({part})." if part else ".")), scene, True
+    )
+
+
+def quarters_picture(sheet: Worksheet) -> Picture:
+    """Edge and strip at their true ratio."""
+    edge, strip = sheet["edge"], sheet["ruffle_length"]
+    scene = Scene(
+        sentence("Edge and strip"),
+        sentence("A strip of {strip} is drawn up to an edge of {edge}.", strip=strip, edge=edge),
+        quarters(edge, strip),
+    )
+    return Picture("quarters", sentence("Edge and joined strip at their true ratio."), scene)
+
+
+def strips_picture(strips: Sequence[FlatStrip], caption: str) -> Picture:
+    """Strips laid flat with the lines to mark."""
+    parts: dict[str, Value] = {}
+    words = []
+    for number, strip in enumerate(strips):
+        parts |= {f"width{number}": strip.width, f"length{number}": strip.length}
+        words.append(f"{strip.title.template}: {{width{number}}} wide, {{length{number}}} long")
+    gap = 1.2 * max(strip.width.mm for strip in strips)
+    scene = Scene(
+        sentence("Strips laid flat"),
+        sentence("; ".join(words) + ".", **parts),
+        flat_strips(strips, gap),
+    )
+    return Picture("strips", sentence(caption), scene)

@@ -1,0 +1,86 @@
+"""The steps, sample, notions and cautions that all gathered ruffles share."""
+
+from __future__ import annotations
+
+from handout_engine.cautions import LOOSE_THREADS, NOT_SLEEPWEAR, PINS_AND_IRON, THIN_COTTON
+from handout_engine.gathering import DIAGONAL, OPEN, RING, fullness
+from handout_engine.values import Value, sentence
+from handout_engine.workings import Step, Supply
+from handout_engine.worksheet import Worksheet
+
+
+def add_sample(sheet: Worksheet, width: Value, layers: str) -> None:
+    """The trial to gather before the good cloth is cut."""
+    drawn = sheet.note(
+        "sample_drawn_up",
+        "sample strip, drawn up",
+        sheet["sample_length"].length / fullness(sheet),
+        "{sample_length} / {fullness}",
+    )
+    sheet.sample.append(
+        Step(
+            sentence(
+                "From the same cloth cut "
+                + layers
+                + " {width} wide and {sample} long, run the two "
+                "gathering rows, and draw up to {drawn}.",
+                width=width,
+                sample=sheet["sample_length"],
+                drawn=drawn,
+            ),
+            sentence(
+                "it should look as full as you want at {drawn}. Too thin: draw it shorter, and use "
+                "the strip's length divided by what it measures now as the fullness. Too thick to "
+                "draw up: let it out and do the same.",
+                drawn=drawn,
+            ),
+        )
+    )
+
+
+def add_joining_steps(sheet: Worksheet, prefix: str, what: str) -> None:
+    """Joining a set of strips, where there is anything to join."""
+    strips, wanted = sheet[f"{prefix}strips"], sheet["ruffle_length"]
+    ring, diagonal = sheet["ends"].amount == RING, sheet["strip_join"].amount == DIAGONAL
+    if strips.whole == 1 and not ring:
+        return
+    ends = "into a ring" if ring else "end to end"
+    subject = f"the strips of the {what}" if strips.whole > 1 else f"the ends of the {what}"
+    how = (
+        "crossing the ends at a right angle and sewing from corner to corner; trim to "
+        "{strip_allowance}"
+        if diagonal
+        else "right sides together, with {strip_allowance} allowance"
+    )
+    measured = "it measures {wanted} " + ("round" if ring else "from end to end") + "."
+    sheet.step(f"Join {subject} {ends}, {how}. Press.", measured, wanted=wanted)
+
+
+def add_gathering_steps(sheet: Worksheet, layers: str, measured_from: str = "raw edge") -> None:
+    """Running the rows and drawing up to the edge."""
+    between = " between its end allowances" if sheet["ends"].amount == OPEN else ""
+    sheet.step(
+        f"Through {layers}, run two rows of long stitches, {{first_row}} and {{second_row}} from "
+        f"the {measured_from}, leaving long thread ends. Mark the quarters of the ruffle{between} "
+        "and the quarters of the edge."
+    )
+    sheet.step(
+        "Match the quarter marks, draw up to the edge and spread the gathers evenly.",
+        "the gathered part is {edge} long, and each quarter of it {quarter}.",
+        quarter=sheet["edge"].length / 4,
+    )
+
+
+def add_gathering_supplies(sheet: Worksheet) -> None:
+    """The notions and cautions of every gathered ruffle."""
+    sheet.supplies.append(Supply("fine thread to match, and a fine needle for the cloth"))
+    sheet.supplies.append(Supply("pins, and a removable marker tried on a scrap"))
+    sheet.cautions.extend((PINS_AND_IRON, LOOSE_THREADS, NOT_SLEEPWEAR, THIN_COTTON))
+
+
+def add_washing_step(sheet: Worksheet) -> None:
+    """Washing first, where the cloth is said to shrink."""
+    if sheet["shrinkage_length"].amount or sheet["shrinkage_width"].amount:
+        sheet.step(
+            "Wash, dry and press the cloth as the garment will be washed, then straighten it."
+        )

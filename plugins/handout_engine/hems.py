@@ -1,0 +1,77 @@
+"""What a hem takes of the cloth, by its kind."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+
+from handout_engine.inputs import SEWING, Asked, choice, optional_length
+from handout_engine.lengths import ZERO, Length, inches
+from handout_engine.refusals import RefusalError
+from handout_engine.saying import Tape
+from handout_engine.sources import GIVEN, PRACTICE
+from handout_engine.values import Value
+from handout_engine.worksheet import Worksheet
+
+DOUBLE, SINGLE, ROLLED, FOLDED, FINISHED = "double", "single", "rolled", "folded", "finished"
+USUAL = {DOUBLE: inches("1/4"), SINGLE: inches("1/4"), ROLLED: inches("1/8")}
+TURNS = {DOUBLE: 2, SINGLE: 1, ROLLED: 1}
+
+
+@dataclass(frozen=True, kw_only=True)
+class HemInputs:
+    """The inputs of a technique whose lower edge is hemmed."""
+
+    hem: str = choice(
+        Asked(
+            "hem",
+            "Double turned, single turned, rolled, a strip folded in half, or an edge that is "
+            "finished already.",
+            SEWING,
+        ),
+        DOUBLE,
+        SINGLE,
+        ROLLED,
+        FOLDED,
+        FINISHED,
+    )
+    hem_depth: Length | None = optional_length(
+        Asked("hem depth", "Depth of one turn of the hem.", SEWING, PRACTICE),
+        "1/4 in, or 1/8 in for a rolled hem",
+        ("1/16 in", "6 in"),
+    )
+
+    @property
+    def folded(self) -> bool:
+        """Whether the strip is folded in half instead of hemmed."""
+        return self.hem == FOLDED
+
+
+def note_hem(sheet: Worksheet, inputs: HemInputs, depth: Value) -> Value:
+    """Note the allowance of one hem; raises RefusalError when it is deeper than the ruffle."""
+    turn = inputs.hem_depth or USUAL.get(inputs.hem, ZERO)
+    turns = TURNS.get(inputs.hem, 0)
+    if turns and turn > depth.length:
+        tape = Tape(finest=32)
+        raise RefusalError(
+            f"hem_depth {tape.say(turn)} is deeper than {depth.label} {tape.say(depth.amount)}; "
+            f"use at most {tape.both(depth.amount)}",
+            "hem_depth",
+        )
+    basis = PRACTICE if inputs.hem_depth is None else GIVEN
+    sheet.note("hem_turn", "one turn of the hem", turn, "", basis=basis)
+    return sheet.note(
+        "hem_allowance", "hem allowance", turn * turns, "{turns} × {hem_turn}", turns=turns
+    )
+
+
+def hem_step(kind: str) -> str:
+    """How one hem of that kind is sewn, speaking of `hem_allowance`."""
+    return {
+        DOUBLE: "Turn up half of the {hem_allowance} hem allowance, then the other half, and "
+        "stitch close to the inner fold.",
+        SINGLE: "Finish the lower edge, turn up {hem_allowance} and stitch.",
+        ROLLED: "Roll the {hem_allowance} hem allowance between thumb and finger and whip it, or "
+        "roll it by machine.",
+        FOLDED: "Fold the strip in half along its length, wrong sides together, and press.",
+        FINISHED: "The lower edge is finished already.",
+    }[kind]

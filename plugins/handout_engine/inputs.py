@@ -1,0 +1,134 @@
+"""Declared inputs: what a technique asks for, with unit, bounds, default and a sentence of help.
+
+A technique is a dataclass; each of its fields is made by one of the functions at the end
+(`length`, `ratio`, `count`, ...). From that one declaration come the reading of a block, the
+sentence of a refusal, the reader's form and the reference page.
+"""
+
+from __future__ import annotations
+
+from dataclasses import Field, dataclass, field, fields
+from fractions import Fraction
+from typing import Any
+
+from handout_engine.kinds import (
+    ChoiceKind,
+    CountKind,
+    Kind,
+    LengthKind,
+    ListKind,
+    PercentageKind,
+    RatioKind,
+    YardageKind,
+)
+from handout_engine.lengths import Length
+from handout_engine.reading import read_length
+from handout_engine.saying import Amount
+from handout_engine.sources import GIVEN, Basis
+
+MEASURES = "Measures"
+SEWING = "Sewing"
+CLOTH = "Cloth"
+
+
+@dataclass(frozen=True)
+class Input:
+    """One declared input of a technique.
+
+    `default` is text, read by the same reader as the author's; None means that the input may be
+    left out, and `otherwise` then says what is used instead. `basis` is what the default rests on.
+    """
+
+    name: str
+    label: str
+    help: str
+    kind: Kind
+    default: str | None
+    otherwise: str = ""
+    group: str = MEASURES
+    basis: Basis = GIVEN
+
+
+@dataclass(frozen=True)
+class Asked:
+    """The part of a declaration that is the same for every kind of input."""
+
+    label: str
+    help: str
+    group: str = MEASURES
+    basis: Basis = GIVEN
+
+
+_KEY = "input"
+
+
+def declared_inputs(technique: type) -> tuple[Input, ...]:
+    """The inputs of a technique, in the order in which they are declared."""
+    return tuple(_input(each) for each in fields(technique) if _KEY in each.metadata)
+
+
+def _input(declared: Field[Any]) -> Input:
+    asked, kind, default, otherwise = declared.metadata[_KEY]
+    return Input(
+        declared.name, asked.label, asked.help, kind, default, otherwise, asked.group, asked.basis
+    )
+
+
+def _field(asked: Asked, kind: Kind, default: str | None, otherwise: str = "") -> Any:  # noqa: ANN401
+    amount: Amount = None if default is None else kind.read(default)
+    return field(default=amount, metadata={_KEY: (asked, kind, default, otherwise)})
+
+
+def _lengths(bounds: tuple[str, str]) -> LengthKind:
+    return LengthKind(read_length(bounds[0]), read_length(bounds[1]))
+
+
+def length(asked: Asked, default: str, bounds: tuple[str, str]) -> Length:
+    """Declare a length; `bounds` are its least and its most, as text."""
+    found: Length = _field(asked, _lengths(bounds), default)
+    return found
+
+
+def yardage(asked: Asked, default: str, bounds: tuple[str, str]) -> Length:
+    """Declare a length in which cloth is sold, said in yards or metres."""
+    kind = YardageKind(read_length(bounds[0]), read_length(bounds[1]))
+    found: Length = _field(asked, kind, default)
+    return found
+
+
+def optional_length(asked: Asked, otherwise: str, bounds: tuple[str, str]) -> Length | None:
+    """Declare a length that may be left out; `otherwise` says what is used then."""
+    found: Length | None = _field(asked, _lengths(bounds), None, otherwise)
+    return found
+
+
+def lengths(asked: Asked, default: str, bounds: tuple[str, str], most: int) -> tuple[Length, ...]:
+    """Declare a list of one to `most` lengths."""
+    found: tuple[Length, ...] = _field(asked, ListKind(_lengths(bounds), 1, most), default)
+    return found
+
+
+def ratio(asked: Asked, default: str, bounds: tuple[str, str]) -> Fraction:
+    """Declare a plain ratio."""
+    kind = RatioKind(Fraction(bounds[0]), Fraction(bounds[1]))
+    found: Fraction = _field(asked, kind, default)
+    return found
+
+
+def percentage(asked: Asked, default: str, most: int) -> Fraction:
+    """Declare a share in per cent, from 0 to `most` per cent."""
+    kind = PercentageKind(Fraction(0), Fraction(most, 100))
+    found: Fraction = _field(asked, kind, default)
+    return found
+
+
+def count(asked: Asked, default: int, most: int) -> int:
+    """Declare a whole number from 1 to `most`."""
+    found: int = _field(asked, CountKind(1, most), str(default))
+    return found
+
+
+def choice(asked: Asked, *choices: str) -> str:
+    """Declare a choice; the first named is the default."""
+    found: str = _field(asked, ChoiceKind(choices), choices[0])
+    return found

@@ -1,0 +1,190 @@
+"""The kinds of input: how each is read, the bounds it keeps, and how it says them."""
+
+from __future__ import annotations
+
+import re
+from abc import ABC, abstractmethod
+from collections.abc import Sequence
+from dataclasses import dataclass
+from fractions import Fraction
+from typing import ClassVar, Generic, TypeVar, cast
+
+from handout_engine.lengths import Length
+from handout_engine.reading import read_count, read_length, read_percentage, read_ratio
+from handout_engine.refusals import RefusalError, nearest_name, quoted
+from handout_engine.saying import Amount, Saying, Tape
+
+Raw = Amount | Sequence[str]
+T = TypeVar("T", Length, Fraction, int)
+
+
+class Kind(ABC):
+    """What an input may hold."""
+
+    word: ClassVar[str]
+    saying: ClassVar[Saying] = Saying.NEAREST
+
+    @abstractmethod
+    def read(self, raw: Raw) -> Amount:
+        """The amount that was written (text), or that a reference gave; raises RefusalError."""
+
+    @abstractmethod
+    def bounds(self, tape: Tape) -> str:
+        """The bounds in words, for help and for the reference page."""
+
+
+@dataclass(frozen=True)
+class Quantity(Kind, Generic[T]):
+    """A single amount between a least and a most, both allowed."""
+
+    least: T
+    most: T
+    types: ClassVar[tuple[type, ...]]
+
+    @staticmethod
+    @abstractmethod
+    def parse(text: str) -> Amount:
+        """Read the amount from text, whatever its size."""
+
+    def read(self, raw: Raw) -> T:
+        """Read the amount and hold it against its bounds."""
+        amount = self.parse(raw) if isinstance(raw, str) else raw
+        if isinstance(amount, bool) or not isinstance(amount, self.types):
+            raise RefusalError(f"{_seen(raw)} is not {self.word}")
+        found = cast(T, amount)
+        if found < self.least:
+            raise RefusalError(
+                f"{_written(raw)} is too small; use at least {self._say(self.least)}"
+            )
+        if found > self.most:
+            raise RefusalError(f"{_written(raw)} is too large; use at most {self._say(self.most)}")
+        return found
+
+    def bounds(self, tape: Tape) -> str:
+        """`from 1/4 in to 20 yd`."""
+        return f"from {tape.say(self.least, self.saying)} to {tape.say(self.most, self.saying)}"
+
+    def _say(self, amount: T) -> str:
+        return Tape(finest=32).both(amount, self.saying)
+
+
+class LengthKind(Quantity[Length]):
+    """A length with its unit."""
+
+    word = "a length"
+    types = (Length,)
+
+    @staticmethod
+    def parse(text: str) -> Length:
+        """Read a length from text."""
+        return read_length(text)
+
+
+class YardageKind(LengthKind):
+    """A length in which cloth is sold."""
+
+    saying = Saying.YARDAGE
+
+
+class RatioKind(Quantity[Fraction]):
+    """A plain ratio, such as a fullness."""
+
+    word = "a ratio"
+    types = (Fraction, int)
+
+    @staticmethod
+    def parse(text: str) -> Fraction:
+        """Read a ratio from text."""
+        return read_ratio(text)
+
+    def read(self, raw: Raw) -> Fraction:
+        """Read the ratio; a whole number that was referred to counts as one."""
+        return Fraction(super().read(raw))
+
+
+class PercentageKind(Quantity[Fraction]):
+    """A share in per cent, held as a fraction of one."""
+
+    word = "a percentage"
+    saying = Saying.PERCENT
+    types = (Fraction,)
+
+    @staticmethod
+    def parse(text: str) -> Fraction:
+        """Read a percentage from text."""
+        return read_percentage(text)
+
+
+class CountKind(Quantity[int]):
+    """A whole number of things."""
+
+    word = "a whole number"
+    types = (int,)
+
+    @staticmethod
+    def parse(text: str) -> int:
+        """Read a whole number from text."""
+        return read_count(text)
+
+
+@dataclass(frozen=True)
+class ChoiceKind(Kind):
+    """One of a few named choices."""
+
+    word = "a choice"
+    choices: tuple[str, ...]
+
+    def read(self, raw: Raw) -> str:
+        """The choice, written out in full."""
+        if isinstance(raw, str) and raw in self.choices:
+            return raw
+        hint = nearest_name(str(raw), self.choices) if isinstance(raw, str) else ""
+        raise RefusalError(f"{_seen(raw)} is not one of {', '.join(self.choices)}{hint}")
+
+    def bounds(self, tape: Tape) -> str:
+        """The choices in a row."""
+        del tape
+        return "one of " + ", ".join(self.choices)
+
+
+@dataclass(frozen=True)
+class ListKind(Kind):
+    """Several lengths in order, each within the same bounds."""
+
+    word = "a list of lengths"
+    each: LengthKind
+    fewest: int
+    most: int
+
+    def read(self, raw: Raw) -> tuple[Length, ...]:
+        """Read a YAML list, or one text with `;` (or a comma and a space) between lengths."""
+        parts: Sequence[Raw]
+        if isinstance(raw, str):
+            parts = [part for part in re.split(r";|,\s+", raw) if part.strip()]
+        elif isinstance(raw, list | tuple):
+            parts = raw
+        else:
+            raise RefusalError(f"{_seen(raw)} is not {self.word}")
+        if not self.fewest <= len(parts) <= self.most:
+            raise RefusalError(
+                f"{len(parts)} lengths given; write from {self.fewest} to {self.most} of them"
+            )
+        return tuple(self.each.read(part) for part in parts)
+
+    def bounds(self, tape: Tape) -> str:
+        """How many lengths, and the bounds of each."""
+        return f"{self.fewest} to {self.most} lengths, each {self.each.bounds(tape)}"
+
+
+def _written(raw: Raw) -> str:
+    """The value as written, or as it was referred to, to open a sentence about it."""
+    return quoted(raw) if isinstance(raw, str) else Tape(finest=32).both(cast(Amount, raw))
+
+
+def _seen(raw: object) -> str:
+    if isinstance(raw, str):
+        return f'"{quoted(raw)}"'
+    if isinstance(raw, Length | Fraction | int):
+        return _written(raw)
+    names = {list: "a list", tuple: "a list", dict: "a mapping", type(None): "nothing"}
+    return names.get(type(raw), "this")

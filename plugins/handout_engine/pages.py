@@ -1,0 +1,216 @@
+"""All blocks of one page: put in order of their references, worked out, and made into fragments.
+
+The site's build and the reader's browser both call `work_page`; nothing else works a page out.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Mapping, Sequence
+from dataclasses import dataclass, field, replace
+from graphlib import CycleError, TopologicalSorter
+
+from handout_engine.blocks import PAGE, REFERENCE, Block, Written
+from handout_engine.fragments import block as block_fragment
+from handout_engine.fragments import page_parts
+from handout_engine.fragments.words import amount
+from handout_engine.inputs import declared_inputs
+from handout_engine.kinds import Raw
+from handout_engine.markup import element, html
+from handout_engine.refusals import RefusalError, RefusalsError, nearest_name, quoted
+from handout_engine.saying import Tape
+from handout_engine.technique import make
+from handout_engine.techniques import find
+from handout_engine.workings import Working
+
+
+@dataclass(frozen=True)
+class Problem:
+    """Something an author or reader must mend: where, in which block and field, and what."""
+
+    line: int
+    text: str
+    block: str = ""
+    field: str = ""
+
+
+@dataclass(frozen=True)
+class Inline:
+    """A `{{ name.value }}` in running text and its source line."""
+
+    reference: str
+    line: int = 1
+
+
+@dataclass
+class Page:
+    """A page worked out: workings by block name, and every problem found."""
+
+    blocks: tuple[Block, ...]
+    tape: Tape
+    workings: dict[str, Working] = field(default_factory=dict)
+    problems: list[Problem] = field(default_factory=list)
+
+    def fragment(self, number: int) -> str:
+        """The HTML of the block with that number, counted from 0; empty if it has a problem."""
+        block = self.blocks[number]
+        if block.of == PAGE:
+            return html(page_parts(self.workings.values(), block.show, self.tape))
+        name = block.of or block.name
+        if name not in self.workings:
+            return ""
+        identity = f"b{number}-{name}"
+        return html(block_fragment(self.workings[name], block.show, self.tape, identity, name))
+
+    def inline(self, reference: str) -> str:
+        """The HTML of one value in running text."""
+        block, _, value = reference.partition(".")
+        said = amount(self.workings[block].named[value], self.tape)
+        return html(element("span", said, class_="value", data_value=reference))
+
+
+def work_page(
+    blocks: Sequence[Block],
+    tape: Tape,
+    defaults: Mapping[str, str] | None = None,
+    inlines: Sequence[Inline] = (),
+) -> Page:
+    """Work out all blocks of a page; `defaults` replace the techniques' own where they apply."""
+    page = Page(_named(blocks), tape)
+    _refuse_twins(page)
+    for block in _in_order(page):
+        _work(page, block, defaults or {})
+    _check_mentions(page, inlines)
+    page.problems.sort(key=lambda problem: problem.line)
+    return page
+
+
+def _named(blocks: Sequence[Block]) -> tuple[Block, ...]:
+    """Each working block with a name: its own, or its technique's with a number if taken."""
+    taken = {block.name for block in blocks if block.name}
+    named = []
+    for block in blocks:
+        if block.technique and not block.name:
+            name, number = block.technique, 2
+            while name in taken:
+                name, number = f"{block.technique}-{number}", number + 1
+            taken.add(name)
+            block = replace(block, name=name)  # noqa: PLW2901
+        named.append(block)
+    return tuple(named)
+
+
+def _refuse_twins(page: Page) -> None:
+    first: dict[str, Block] = {}
+    for block in page.blocks:
+        if block.technique and first.setdefault(block.name, block) is not block:
+            line = first[block.name].line
+            text = f"{block.title}: the name is taken by the block in line {line}; give it another"
+            page.problems.append(Problem(block.lines.get("name", block.line), text, block.name))
+
+
+def _in_order(page: Page) -> list[Block]:
+    """Working blocks, each after those it refers to; a circle is a problem of its first block."""
+    by_name: dict[str, Block] = {}
+    for block in page.blocks:
+        if block.technique:
+            by_name.setdefault(block.name, block)
+    graph = {
+        name: {match["block"] for _, match in block.references()} & by_name.keys()
+        for name, block in by_name.items()
+    }
+    try:
+        return [by_name[name] for name in TopologicalSorter(graph).static_order()]
+    except CycleError as error:
+        circle = error.args[1]
+        block = min((by_name[name] for name in circle), key=lambda found: found.line)
+        text = f"{block.title}: these blocks refer to each other in a circle: {', '.join(circle)}"
+        page.problems.append(Problem(block.line, text, block.name))
+        return [each for name, each in by_name.items() if not graph[name] & set(circle)
+                and name not in circle]  # fmt: skip
+
+
+def _work(page: Page, block: Block, defaults: Mapping[str, str]) -> None:
+    """Work one block out, or note what is wrong with it."""
+    try:
+        technique = find(block.technique)
+        known = {each.name for each in declared_inputs(technique)}
+        usual = {name: text for name, text in defaults.items() if name in known}
+        amounts = _looked_up(page, {**usual, **block.fields})
+        if amounts is not None:
+            page.workings[block.name] = make(technique, amounts).work()
+    except RefusalsError as several:
+        for refusal in several.refusals:
+            _note(page, block, refusal)
+    except RefusalError as refusal:
+        _note(page, block, refusal)
+
+
+def _note(page: Page, block: Block, refusal: RefusalError) -> None:
+    name = refusal.field or ""
+    line = block.lines.get(name, block.line)
+    page.problems.append(Problem(line, f"{block.title}: {refusal.message}", block.name, name))
+
+
+def _looked_up(page: Page, fields: Mapping[str, Written]) -> dict[str, Raw] | None:
+    """The fields with references replaced by amounts; None when a referred block has failed.
+
+    Raises RefusalsError for references to what does not exist.
+    """
+    refusals: list[RefusalError] = []
+    found: dict[str, Raw] = {}
+    waiting = False
+    for name, written in fields.items():
+        parts = [written] if isinstance(written, str) else list(written)
+        try:
+            raws = [_raw(page, part) for part in parts]
+        except RefusalError as refusal:
+            refusals.append(refusal.about(name))
+            continue
+        waiting = waiting or any(raw is None for raw in raws)
+        found[name] = raws[0] if isinstance(written, str) else raws  # type: ignore[assignment]
+    if refusals:
+        raise RefusalsError(refusals)
+    return None if waiting else found
+
+
+def _raw(page: Page, written: str) -> Raw:
+    """Text as it is, or the amount a reference speaks of; None if that block has failed."""
+    match = REFERENCE.fullmatch(written.strip())
+    if match is None:
+        return written
+    return _mentioned(page, match["block"], match["value"])
+
+
+def _mentioned(page: Page, name: str, value: str) -> Raw:
+    names = {block.name for block in page.blocks if block.technique}
+    if name == "garment":
+        raise RefusalError("this page names no garment to take it from")
+    if name not in names:
+        raise RefusalError(
+            f'there is no block "{quoted(name)}" on this page{nearest_name(name, names)}'
+        )
+    if name not in page.workings:
+        return None
+    named = page.workings[name].named
+    if value not in named:
+        raise RefusalError(f'"{name}" has no value "{quoted(value)}"{nearest_name(value, named)}')
+    if named[value].amount is None:
+        raise RefusalError(f'"{name}" was given no {value}')
+    return named[value].amount
+
+
+def _check_mentions(page: Page, inlines: Sequence[Inline]) -> None:
+    """Blocks `of` another and inline values must speak of something on the page."""
+    for block in page.blocks:
+        names = {each.name for each in page.blocks if each.technique} | {PAGE}
+        if block.of and block.of not in names:
+            text = f'of: there is no block "{quoted(block.of)}" on this page'
+            text += nearest_name(block.of, names)
+            page.problems.append(Problem(block.lines.get("of", block.line), text, block.of, "of"))
+    for inline in inlines:
+        name, _, value = inline.reference.partition(".")
+        try:
+            _mentioned(page, name, value)
+        except RefusalError as refusal:
+            text = f"{{{{ {quoted(inline.reference)} }}}}: {refusal.message}"
+            page.problems.append(Problem(inline.line, text))

@@ -1,0 +1,106 @@
+"""Every source the handouts cite, once each, by key; and what a number can rest on."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+from enum import Enum
+
+
+@dataclass(frozen=True)
+class Source:
+    """A published source: who, what, where in it, and how sure we are of the quotation."""
+
+    key: str
+    author: str
+    title: str
+    detail: str
+
+    @property
+    def line(self) -> str:
+        """The source as a page prints it."""
+        return f"{self.author}: {self.title}. {self.detail}"
+
+
+class Ground(Enum):
+    """The kinds of ground a value can stand on."""
+
+    GIVEN = "given on this page"
+    GEOMETRY = "geometry: follows from folding and joining cloth"
+    PUBLISHED = "published"
+    PRACTICE = "common practice, no source"
+
+
+@dataclass(frozen=True)
+class Basis:
+    """What a value rests on; `source` is set for published figures only."""
+
+    ground: Ground
+    source: Source | None = None
+
+    @property
+    def text(self) -> str:
+        """The basis in words, with the author of the source where there is one."""
+        if self.source is None:
+            return self.ground.value
+        return f"{self.ground.value}: {self.source.author}, {self.source.title}"
+
+
+GIVEN = Basis(Ground.GIVEN)
+GEOMETRY = Basis(Ground.GEOMETRY)
+PRACTICE = Basis(Ground.PRACTICE)
+
+
+def published(key: str) -> Basis:
+    """The basis of a figure that stands in the source of that key."""
+    return Basis(Ground.PUBLISHED, SOURCES[key])
+
+
+_ALL = (
+    Source(
+        "yard",
+        "National Bureau of Standards",
+        "Addendum to Circular 572 (1960)",
+        "The yard is 0.9144 m, so the inch is 25.4 mm exactly.",
+    ),
+    Source(
+        "iso-128",
+        "International Organization for Standardization",
+        "ISO 128, Technical product documentation: general principles of representation",
+        "Line kinds of the drawings (from memory of the standard).",
+    ),
+    Source(
+        "utah-ruffle",
+        "Utah State University Extension",
+        "Clothing construction: Straight ruffle",
+        "Two to three times the edge in light cloth; two gathering rows 1/4 in apart.",
+    ),
+    Source(
+        "butterick-1921",
+        "Butterick Publishing Company",
+        "The New Dressmaker (1921)",
+        "Ruchings and quillings, p. 137 and 142; a doubled ruffle with heading is cut twice its "
+        "finished width plus twice the heading.",
+    ),
+    Source(
+        "iso-5077",
+        "International Organization for Standardization",
+        "ISO 5077, Textiles: determination of dimensional change in washing and drying",
+        "Change in per cent of the length before washing (the formula from memory).",
+    ),
+    Source(
+        "cfr-1615",
+        "United States, Code of Federal Regulations",
+        "16 CFR 1615 and 1616, flammability of children's sleepwear",
+        "Read in a copy; check the current text. In tight-fitting sleepwear no trim may stand out "
+        "more than 6 mm, so a ruffle disqualifies it.",
+    ),
+    Source(
+        "cfr-1610",
+        "United States, Code of Federal Regulations",
+        "16 CFR 1610, flammability of clothing textiles",
+        "Read in a copy; check the current text. Plain cloth of 88.2 g/m2 (2.6 oz/sq yd) or more "
+        "is exempt from testing; batiste and lawn are often lighter.",
+    ),
+)
+
+SOURCES: dict[str, Source] = {source.key: source for source in _ALL}

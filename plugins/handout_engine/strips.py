@@ -1,0 +1,136 @@
+"""Strips cut across the cloth and joined end to end, in a row or in a ring.
+
+Every join takes some of the length: a straight seam twice its allowance, a diagonal one (ends
+crossed at a right angle, seam from corner to corner) the whole width of the strip.
+"""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+from fractions import Fraction
+from math import ceil, floor
+
+from handout_engine.lengths import ZERO, Length
+from handout_engine.refusals import RefusalError
+from handout_engine.saying import Saying
+from handout_engine.values import Value
+from handout_engine.worksheet import Worksheet
+
+MOST_STRIPS = 400
+
+
+@dataclass(frozen=True)
+class StripPlan:
+    """Equal strips that join into a wanted length: how many, and how long each is cut."""
+
+    count: int
+    each: Length
+
+
+def plan_strips(wanted: Length, usable: Length, take_up: Length, ring: bool) -> StripPlan:
+    """The fewest equal strips of at most `usable` that join into `wanted`.
+
+    `take_up` is what one join uses of the total length. A row of n strips has n - 1 joins, a ring
+    has n. Raises RefusalError when a join takes the whole strip or the strips are too many.
+    """
+    if take_up >= usable:
+        raise RefusalError(
+            "a join would take the whole usable width of the cloth; use wider cloth or a "
+            "narrower join"
+        )
+    closing = ZERO if ring else take_up
+    count = max(1, ceil((wanted - closing) / (usable - take_up)))
+    if count > MOST_STRIPS:
+        raise RefusalError(
+            f"{count} strips would be needed, more than {MOST_STRIPS}; use a shorter edge or "
+            "wider cloth"
+        )
+    joins = count if ring else count - 1
+    return StripPlan(count, (wanted + take_up * joins) / count)
+
+
+@dataclass(frozen=True)
+class StripsWanted:
+    """A set of strips to plan: from which usable width, how long in all, how wide, how joined.
+
+    `prefix` opens the names of its values (`facing_` gives `facing_strips`).
+    """
+
+    usable: Value
+    wanted: Value
+    width: Value
+    ring: bool
+    diagonal: bool
+    prefix: str = ""
+
+    @property
+    def label(self) -> str:
+        """The prefix as it opens a label."""
+        return self.prefix.replace("_", " ")
+
+
+def note_strips(sheet: Worksheet, asked: StripsWanted) -> Value:
+    """Note how many strips, how long each, and how much cloth they use; returns the last.
+
+    Speaks of the inputs `strip_allowance` and `make`.
+    """
+    take_up = sheet.note(
+        f"{asked.prefix}join_takes",
+        f"{asked.label}length taken by each join",
+        asked.width.length if asked.diagonal else 2 * sheet["strip_allowance"].length,
+        "{width}" if asked.diagonal else "2 × {strip_allowance}",
+        width=asked.width,
+    )
+    plan = plan_strips(asked.wanted.length, asked.usable.length, take_up.length, asked.ring)
+    count = sheet.note(
+        f"{asked.prefix}strips",
+        f"{asked.label}strips for one",
+        plan.count,
+        "{wanted} / ({usable} - {take_up}), rounded up"
+        if asked.ring
+        else "({wanted} - {take_up}) / ({usable} - {take_up}), rounded up, at least 1",
+        wanted=asked.wanted,
+        take_up=take_up,
+        usable=asked.usable,
+    )
+    each = sheet.note(
+        f"{asked.prefix}strip_length",
+        f"{asked.label}strip, cut length",
+        plan.each,
+        "{wanted} / {count} + {take_up}"
+        if asked.ring
+        else "({wanted} + {take_up} × ({count} - 1)) / {count}",
+        saying=Saying.UP,
+        wanted=asked.wanted,
+        take_up=take_up,
+        count=count,
+    )
+    return _note_used(sheet, asked, count, each)
+
+
+def _note_used(sheet: Worksheet, asked: StripsWanted, count: Value, each: Value) -> Value:
+    """Note the length of cloth used: strips side by side as far as the width allows."""
+    across = sheet.note(
+        f"{asked.prefix}strips_across",
+        f"{asked.label}strips side by side across the cloth",
+        floor(asked.usable.length / each.length),
+        "{usable} / {each}, rounded down",
+        usable=asked.usable,
+        each=each,
+    )
+    rows = sheet.note(
+        f"{asked.prefix}cloth_rows",
+        f"{asked.label}rows of strips along the cloth",
+        ceil(Fraction(sheet["make"].whole * count.whole, across.whole)),
+        "{make} × {count} / {across}, rounded up",
+        count=count,
+        across=across,
+    )
+    return sheet.note(
+        f"{asked.prefix}cloth_used",
+        f"{asked.label}cloth used along the selvage",
+        asked.width.length * rows.whole,
+        "{width} × {rows}",
+        width=asked.width,
+        rows=rows,
+    )

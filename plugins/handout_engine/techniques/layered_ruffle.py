@@ -1,0 +1,202 @@
+"""Two or more ruffles of different depths, gathered together into one edge."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from dataclasses import dataclass
+from typing import Any, ClassVar
+
+from handout_engine.cloth import note_order
+from handout_engine.drawing.gathers import GatheredLayer
+from handout_engine.drawing.scene import Line
+from handout_engine.drawing.strips import FlatStrip, Rule
+from handout_engine.gathering import (
+    EdgeSeamInputs,
+    GatherInputs,
+    note_gathered_length,
+    note_gathered_strips,
+    note_rows,
+    strip_piece,
+)
+from handout_engine.gathering_pictures import (
+    finished_picture,
+    quarters_picture,
+    strips_picture,
+)
+from handout_engine.gathering_steps import (
+    add_gathering_steps,
+    add_gathering_supplies,
+    add_joining_steps,
+    add_sample,
+    add_washing_step,
+)
+from handout_engine.hems import HemInputs, hem_step, note_hem
+from handout_engine.inputs import CLOTH, Asked, choice, lengths
+from handout_engine.lengths import Length, total
+from handout_engine.refusals import RefusalError
+from handout_engine.sources import GIVEN
+from handout_engine.technique import Technique
+from handout_engine.values import Value, sentence
+from handout_engine.workings import Mark, Seam, Supply, Working
+from handout_engine.worksheet import Worksheet
+
+ONE_CLOTH, OWN_CLOTHS = "one for all", "one for each layer"
+MOST_LAYERS = 6
+
+
+@dataclass(frozen=True, kw_only=True)
+class LayeredRuffle(HemInputs, EdgeSeamInputs, GatherInputs, Technique):
+    """Ruffles of several depths in one seam, the shortest on top."""
+
+    title: ClassVar[str] = "Layered ruffle"
+    family: ClassVar[str] = "ruffles"
+    summary: ClassVar[str] = "Ruffles of two or more depths gathered as one into the same edge."
+
+    depths: tuple[Length, ...] = lengths(
+        Asked("finished depths", "Depth of each layer below the seam, from the top layer down."),
+        "1 1/2 in; 2 1/2 in",
+        ("1/4 in", "40 in"),
+        MOST_LAYERS,
+    )
+    cloths: str = choice(
+        Asked("cloths", "One cloth for all layers, or one for each.", CLOTH), ONE_CLOTH, OWN_CLOTHS
+    )
+
+    def work(self) -> Working:
+        """Each layer's strips, the cloth, and one set of steps; raises RefusalError."""
+        if len(self.depths) < 2:
+            raise RefusalError(
+                "one depth makes a single ruffle; write two or more, or use gathered-ruffle",
+                "depths",
+            )
+        sheet = Worksheet(self)
+        note_gathered_length(sheet)
+        rows = note_rows(sheet, sheet["edge_allowance"], sheet["edge_allowance"], self.rows_apart)
+        if not self.folded:
+            note_hem(sheet, self, _shallowest(sheet))
+        layers = [_note_layer(sheet, self, number) for number in range(1, len(self.depths) + 1)]
+        _note_cloth(sheet, self, layers, rows)
+        sheet.seams.append(Seam("all layers to edge", self.edge_allowance))
+        add_gathering_supplies(sheet)
+        widest = max(
+            (sheet[f"{layer.prefix}cut_width"] for layer in layers), key=lambda v: v.length
+        )
+        add_sample(sheet, widest, f"{len(layers)} layers of strip")
+        _add_steps(sheet, self, layers)
+        _draw(sheet, self, layers, rows)
+        return sheet.finish()
+
+
+def _shallowest(sheet: Worksheet) -> Value:
+    depths = sheet["depths"]
+    assert isinstance(depths.amount, tuple)
+    return Value("depths", "the shallowest layer", min(depths.amount), depths.basis)
+
+
+@dataclass(frozen=True)
+class _Layer:
+    """One layer: the prefix of its values, its words, its depth."""
+
+    prefix: str
+    name: str
+    depth: Value
+
+
+def _note_layer(sheet: Worksheet, ruffle: LayeredRuffle, number: int) -> _Layer:
+    prefix, name = f"layer_{number}_", f"layer {number}"
+    depth = sheet.note(
+        f"{prefix}depth", f"{name}, finished depth", ruffle.depths[number - 1], "", basis=GIVEN
+    )
+    if ruffle.folded:
+        sheet.note(f"{prefix}cut_width", f"{name} strip, cut width",
+                   2 * (depth.length + ruffle.edge_allowance),
+                   "2 × ({depth} + {edge_allowance})", depth=depth)  # fmt: skip
+        return _Layer(prefix, name, depth)
+    sheet.note(f"{prefix}cut_width", f"{name} strip, cut width",
+               depth.length + ruffle.edge_allowance + sheet["hem_allowance"].length,
+               "{depth} + {edge_allowance} + {hem_allowance}", depth=depth)  # fmt: skip
+    return _Layer(prefix, name, depth)
+
+
+def _note_cloth(
+    sheet: Worksheet, ruffle: LayeredRuffle, layers: Sequence[_Layer], rows: tuple[Value, Value]
+) -> None:
+    """Note each layer's strips and what to buy, of one cloth or of one a layer."""
+    cloth = ruffle.cloth()
+    used: list[Value] = []
+    own = ruffle.cloths == OWN_CLOTHS
+    marks = tuple(Mark(row.label, row.length) for row in rows)
+    for layer in layers:
+        used.append(note_gathered_strips(sheet, cloth, layer.prefix))
+        name = f"{layer.name} cloth" if own else "ruffle cloth"
+        sheet.pieces.append(strip_piece(sheet, f"{layer.name} strip", name, layer.prefix, marks))
+    if own:
+        for layer, length in zip(layers, used, strict=True):
+            buy = note_order(sheet, cloth, length, layer.prefix, f"{layer.name} cloth")
+            sheet.supplies.append(Supply(f"{layer.name} cloth", buy))
+        return
+    parts: dict[str, Any] = {f"used{number}": value for number, value in enumerate(used)}
+    everything = sheet.note(
+        "cloth_used", "cloth used along the selvage", total(value.length for value in used),
+        " + ".join(f"{{{name}}}" for name in parts), **parts,
+    )  # fmt: skip
+    sheet.supplies.append(Supply("ruffle cloth", note_order(sheet, cloth, everything, "", "cloth")))
+
+
+def _add_steps(sheet: Worksheet, ruffle: LayeredRuffle, layers: Sequence[_Layer]) -> None:
+    add_washing_step(sheet)
+    for layer in layers:
+        sheet.step(
+            f"Cut the strips of {layer.name} {{width}} wide and {{length}} long, across the cloth.",
+            width=sheet[f"{layer.prefix}cut_width"],
+            length=sheet[f"{layer.prefix}strip_length"],
+        )
+    for layer in layers:
+        add_joining_steps(sheet, layer.prefix, layer.name)
+    prepared = {f"depth{n}": layer.depth.length + ruffle.edge_allowance
+                for n, layer in enumerate(layers)}  # fmt: skip
+    measured = " and ".join(f"{{{name}}}" for name in prepared)
+    sheet.step(
+        "Prepare each layer by itself. " + hem_step(ruffle.hem),
+        f"from raw edge to finished edge the layers are {measured} deep.",
+        **prepared,
+    )
+    sheet.step(
+        "Lay the layers on each other, all right sides up, the shortest on top, raw edges and ends "
+        "level, and baste them together along the raw edge."
+    )
+    add_gathering_steps(sheet, "all layers")
+    hanging = {f"depth{n}": layer.depth for n, layer in enumerate(layers)}
+    sheet.step(
+        "Sew ruffle and edge right sides together, {edge_allowance} from the raw edges, between "
+        "the "
+        "gathering rows. Draw out the row that shows; grade the allowances, and finish the seam.",
+        f"below the seam the layers hang {measured}.",
+        **hanging,
+    )
+
+
+def _draw(
+    sheet: Worksheet, ruffle: LayeredRuffle, layers: Sequence[_Layer], rows: tuple[Value, Value]
+) -> None:
+    rules = [Rule(Line.GATHER, row) for row in rows]
+    strips = [
+        FlatStrip(
+            sentence(layer.name),
+            sheet[f"{layer.prefix}cut_width"],
+            sheet[f"{layer.prefix}strip_length"],
+            rules,
+        )
+        for layer in layers
+    ]
+    hung = [GatheredLayer(layer.depth, ruffle.fullness) for layer in layers]
+    sheet.pictures.extend(
+        (
+            finished_picture(sheet, hung),
+            strips_picture(strips, "One strip of each layer, with the gathering rows."),
+            quarters_picture(sheet),
+        )
+    )
+
+
+TECHNIQUE = LayeredRuffle

@@ -1,0 +1,107 @@
+"""What a technique works out: values, pieces, seams, steps, drawings, supplies, cautions."""
+
+from __future__ import annotations
+
+from collections.abc import Mapping
+from dataclasses import dataclass
+from enum import Enum
+
+from handout_engine.cautions import Caution
+from handout_engine.drawing.scene import Scene
+from handout_engine.lengths import Length
+from handout_engine.sources import Source
+from handout_engine.values import Sentence, Value
+
+
+class Grain(Enum):
+    """How a piece lies on the cloth; the value is the word a cut list prints."""
+
+    STRAIGHT = "long side along the selvage"
+    CROSS = "long side across the cloth"
+    BIAS = "on the bias"
+
+
+@dataclass(frozen=True)
+class Mark:
+    """A line to mark on a piece: its distance from the top raw edge."""
+
+    label: str
+    distance: Length
+
+
+@dataclass(frozen=True)
+class Piece:
+    """A rectangle to cut: `count` of them, `width` deep and `length` long."""
+
+    name: str
+    cloth: str
+    count: int
+    width: Value
+    length: Value
+    grain: Grain
+    marks: tuple[Mark, ...] = ()
+    note: str = ""
+
+
+@dataclass(frozen=True)
+class Seam:
+    """A seam and the allowance it consumes on each layer."""
+
+    name: str
+    allowance: Length
+
+
+@dataclass(frozen=True)
+class Step:
+    """A numbered step in sewing order; `checkpoint` is what to measure before going on."""
+
+    text: Sentence
+    checkpoint: Sentence | None = None
+
+
+@dataclass(frozen=True)
+class Supply:
+    """Something to buy or have at hand; `amount` is a named value, or None for a plain notion."""
+
+    name: str
+    amount: Value | None = None
+    note: Sentence | None = None
+
+
+@dataclass(frozen=True)
+class Picture:
+    """A drawing and where it belongs: the finished thing, the pieces, or a detail of sewing."""
+
+    name: str
+    caption: Sentence
+    scene: Scene
+    finished: bool = False
+
+
+@dataclass(frozen=True)
+class Working:
+    """The whole result of one block."""
+
+    technique: str
+    title: str
+    inputs: Mapping[str, Value]
+    values: Mapping[str, Value]
+    pieces: tuple[Piece, ...]
+    seams: tuple[Seam, ...]
+    sample: tuple[Step, ...]
+    steps: tuple[Step, ...]
+    pictures: tuple[Picture, ...]
+    supplies: tuple[Supply, ...]
+    cautions: tuple[Caution, ...]
+
+    @property
+    def named(self) -> Mapping[str, Value]:
+        """Inputs and values together: what `{{ name.value }}` and references may speak of."""
+        return {**self.inputs, **self.values}
+
+    @property
+    def sources(self) -> tuple[Source, ...]:
+        """The sources its values and cautions rest on, each once, in order of first use."""
+        of_values = [value.basis.source for value in self.named.values() if value.basis.source]
+        of_cautions = [source for caution in self.cautions for source in caution.sources]
+        return tuple(dict.fromkeys([*of_values, *of_cautions]))

@@ -1,0 +1,100 @@
+"""The sheet a technique works on: it notes each value with its formula as it goes."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass, field, fields
+from typing import TYPE_CHECKING
+
+from handout_engine.cautions import Caution
+from handout_engine.inputs import declared_inputs
+from handout_engine.saying import Amount, Saying
+from handout_engine.sources import GEOMETRY, GIVEN, Basis
+from handout_engine.values import Value, sentence
+from handout_engine.workings import Picture, Piece, Seam, Step, Supply, Working
+
+if TYPE_CHECKING:
+    from handout_engine.technique import Technique
+
+
+@dataclass
+class Worksheet:
+    """Collects what a technique works out, in order, and hands it over as a `Working`.
+
+    `inputs` holds every declared input as a named value, so that formulas can speak of it.
+    """
+
+    technique: Technique
+    inputs: dict[str, Value] = field(init=False)
+    values: dict[str, Value] = field(default_factory=dict)
+    pieces: list[Piece] = field(default_factory=list)
+    seams: list[Seam] = field(default_factory=list)
+    sample: list[Step] = field(default_factory=list)
+    steps: list[Step] = field(default_factory=list)
+    pictures: list[Picture] = field(default_factory=list)
+    supplies: list[Supply] = field(default_factory=list)
+    cautions: list[Caution] = field(default_factory=list)
+
+    def __post_init__(self) -> None:
+        """Note the inputs first."""
+        self.inputs = {
+            each.name: Value(
+                each.name,
+                each.label,
+                getattr(self.technique, each.name),
+                self._basis(each.name, each.basis),
+                saying=each.kind.saying,
+            )
+            for each in declared_inputs(type(self.technique))
+        }
+
+    def _basis(self, name: str, of_default: Basis) -> Basis:
+        """A default rests on its own basis; anything else was given by the author or reader."""
+        defaults = {each.name: each.default for each in fields(self.technique)}
+        return of_default if getattr(self.technique, name) == defaults[name] else GIVEN
+
+    def note(  # noqa: PLR0913 - a value has these parts, and each is named where it is noted
+        self,
+        name: str,
+        label: str,
+        amount: Amount,
+        formula: str,
+        *,
+        basis: Basis = GEOMETRY,
+        saying: Saying = Saying.NEAREST,
+        **parts: Amount | Value,
+    ) -> Value:
+        """Note a value; `formula` speaks of `parts` and of any input or value noted before.
+
+        An empty formula is for a figure that is chosen, not worked out; its basis says why.
+        """
+        known = {**self.inputs, **self.values, **parts}
+        used = sentence(formula, **known) if formula else None
+        value = Value(name, label, amount, basis, used, saying)
+        self.values[name] = value
+        return value
+
+    def __getitem__(self, name: str) -> Value:
+        """An input or a value noted before."""
+        return self.values[name] if name in self.values else self.inputs[name]
+
+    def step(self, template: str, checkpoint: str = "", **parts: Amount | Value) -> None:
+        """Add a numbered step, with a checkpoint where one is given."""
+        known = {**self.inputs, **self.values, **parts}
+        measured = sentence(checkpoint, **known) if checkpoint else None
+        self.steps.append(Step(sentence(template, **known), measured))
+
+    def finish(self) -> Working:
+        """The finished working."""
+        return Working(
+            technique=self.technique.key(),
+            title=self.technique.title,
+            inputs=self.inputs,
+            values=self.values,
+            pieces=tuple(self.pieces),
+            seams=tuple(self.seams),
+            sample=tuple(self.sample),
+            steps=tuple(self.steps),
+            pictures=tuple(self.pictures),
+            supplies=tuple(self.supplies),
+            cautions=tuple(dict.fromkeys(self.cautions)),
+        )
