@@ -3,15 +3,16 @@
 from __future__ import annotations
 
 import re
-from collections.abc import Iterator, Mapping, Sequence
+from collections.abc import Collection, Iterator, Mapping, Sequence
 from dataclasses import dataclass, field
 
-from handout_engine.fragments import PAGE_PARTS, PARTS
+from handout_engine.fragments import LIBRARY_PARTS, PAGE_PARTS, PARTS
 from handout_engine.refusals import RefusalError, RefusalsError, nearest_name, quoted
 
 NAME = re.compile(r"[a-z][a-z0-9-]{0,39}")
 REFERENCE = re.compile(r"(?P<block>[a-z][a-z0-9-]{0,39})\.(?P<value>[a-z][a-z0-9_]{0,59})")
-PAGE = "page"
+PAGE, LIBRARY, GARMENT = "page", "library", "garment"
+TAKEN_NAMES = frozenset({PAGE, LIBRARY, GARMENT})
 RESERVED = frozenset({"technique", "name", "of", "show"})
 EVERY_PART = tuple(PARTS)
 
@@ -23,7 +24,8 @@ class Block:
     """One `calc` block.
 
     `technique` is set for a block that works something out, `of` for one that shows further parts
-    of another block (or of the whole page, `of: page`). `lines` gives the source line of each
+    of another block, of the whole page (`of: page`) or of the engine's whole library
+    (`of: library`). `lines` gives the source line of each
     field, `line` that of the block.
     """
 
@@ -70,7 +72,7 @@ def read_block(
         technique=words["technique"],
         name=words["name"],
         of=words["of"],
-        show=_show(written.get("show", ()), bool(words["of"] == PAGE), refusals),
+        show=_show(written.get("show", ()), words["of"], refusals),
         line=line,
         lines=lines or {},
     )
@@ -80,9 +82,9 @@ def read_block(
     return block
 
 
-def _show(written: Written, of_page: bool, refusals: list[RefusalError]) -> tuple[str, ...]:
+def _show(written: Written, of: str, refusals: list[RefusalError]) -> tuple[str, ...]:
     listed = re.split(r"[,\s]+", written.strip()) if isinstance(written, str) else written
-    known = PAGE_PARTS if of_page else PARTS
+    known: Collection[str] = {PAGE: PAGE_PARTS, LIBRARY: LIBRARY_PARTS}.get(of, PARTS)
     for part in listed:
         if part not in known:
             hint = nearest_name(part, known)
@@ -98,10 +100,10 @@ def _slips(block: Block) -> Iterator[RefusalError]:
             "the block names no technique; write for instance technique: gathered-ruffle",
             "technique",
         )
-    if block.name and (not NAME.fullmatch(block.name) or block.name in {PAGE, "garment"}):
+    if block.name and (not NAME.fullmatch(block.name) or block.name in TAKEN_NAMES):
         yield RefusalError(
             f'name: "{quoted(block.name)}" cannot name a block; use small letters, digits and '
-            'hyphens, but not "page" or "garment"',
+            f"hyphens, but not {', '.join(sorted(TAKEN_NAMES))}",
             "name",
         )
     if block.of and block.name:

@@ -29,6 +29,7 @@ from handout_engine.sources import GIVEN, Basis
 MEASURES = "Measures"
 SEWING = "Sewing"
 CLOTH = "Cloth"
+GROUPS = (MEASURES, SEWING, CLOTH)
 
 
 @dataclass(frozen=True)
@@ -63,8 +64,9 @@ _KEY = "input"
 
 
 def declared_inputs(technique: type) -> tuple[Input, ...]:
-    """The inputs of a technique, in the order in which they are declared."""
-    return tuple(_input(each) for each in fields(technique) if _KEY in each.metadata)
+    """The inputs of a technique by group, in each in the order in which they are declared."""
+    every = [_input(each) for each in fields(technique) if _KEY in each.metadata]
+    return tuple(sorted(every, key=lambda each: GROUPS.index(each.group)))
 
 
 def _input(declared: Field[Any]) -> Input:

@@ -8,10 +8,11 @@ from __future__ import annotations
 from collections.abc import Mapping, Sequence
 from dataclasses import dataclass, field, replace
 from graphlib import CycleError, TopologicalSorter
+from xml.etree.ElementTree import Element
 
-from handout_engine.blocks import PAGE, REFERENCE, Block, Written
+from handout_engine.blocks import GARMENT, LIBRARY, PAGE, REFERENCE, Block, Written
 from handout_engine.fragments import block as block_fragment
-from handout_engine.fragments import page_parts
+from handout_engine.fragments import library_parts, page_parts
 from handout_engine.fragments.words import amount
 from handout_engine.inputs import declared_inputs
 from handout_engine.kinds import Raw
@@ -55,17 +56,26 @@ class Page:
         block = self.blocks[number]
         if block.of == PAGE:
             return html(page_parts(self.workings.values(), block.show, self.tape))
+        if block.of == LIBRARY:
+            return html(library_parts(block.show))
         name = block.of or block.name
         if name not in self.workings:
             return ""
         identity = f"b{number}-{name}"
         return html(block_fragment(self.workings[name], block.show, self.tape, identity, name))
 
+    def inline_element(self, reference: str) -> Element | None:
+        """One value as it stands in running text; None when its block has a problem."""
+        block, _, value = reference.partition(".")
+        if block not in self.workings or value not in self.workings[block].named:
+            return None
+        said = amount(self.workings[block].named[value], self.tape)
+        return element("span", said, class_="value", data_value=reference)
+
     def inline(self, reference: str) -> str:
         """The HTML of one value in running text."""
-        block, _, value = reference.partition(".")
-        said = amount(self.workings[block].named[value], self.tape)
-        return html(element("span", said, class_="value", data_value=reference))
+        found = self.inline_element(reference)
+        return "" if found is None else html(found)
 
 
 def work_page(
@@ -183,7 +193,7 @@ def _raw(page: Page, written: str) -> Raw:
 
 def _mentioned(page: Page, name: str, value: str) -> Raw:
     names = {block.name for block in page.blocks if block.technique}
-    if name == "garment":
+    if name == GARMENT:
         raise RefusalError("this page names no garment to take it from")
     if name not in names:
         raise RefusalError(
@@ -202,7 +212,7 @@ def _mentioned(page: Page, name: str, value: str) -> Raw:
 def _check_mentions(page: Page, inlines: Sequence[Inline]) -> None:
     """Blocks `of` another and inline values must speak of something on the page."""
     for block in page.blocks:
-        names = {each.name for each in page.blocks if each.technique} | {PAGE}
+        names = {each.name for each in page.blocks if each.technique} | {PAGE, LIBRARY}
         if block.of and block.of not in names:
             text = f'of: there is no block "{quoted(block.of)}" on this page'
             text += nearest_name(block.of, names)

@@ -7,6 +7,7 @@ not know custom properties.
 
 from __future__ import annotations
 
+from collections.abc import Sequence
 from typing import Literal
 from xml.etree.ElementTree import Element
 
@@ -33,6 +34,7 @@ PAPER: dict[str, tuple[float, str, str, str]] = {
     "face-second": (0, "", "none", "#dde3ea"),
     "face-wrong": (0, "", "none", "#fff"),
 }
+SHEET_GAP = 16.0
 FONT = "DejaVu Sans, Noto Sans, sans-serif"
 
 
@@ -56,6 +58,21 @@ def svg(scene: Scene, tape: Tape, identity: str, medium: Medium = "screen") -> E
         drawing.set("height", f"{_number(page.height)}")
         drawing.set("font-family", FONT)
     return drawing
+
+
+def paper_sheet(scenes: Sequence[Scene], tape: Tape, identity: str) -> Element:
+    """Several scenes one below another as one paper drawing."""
+    sheet = element("svg", xmlns="http://www.w3.org/2000/svg")
+    height = 0.0
+    for number, scene in enumerate(scenes, 1):
+        drawing = svg(scene, tape, f"{identity}-{number}", "paper")
+        drawing.set("y", _number(height))
+        height += float(drawing.get("height", "0")) + SHEET_GAP
+        sheet.append(drawing)
+    sheet.set("viewBox", f"0 0 {_number(PAGE_WIDTH)} {_number(height)}")
+    sheet.set("width", _number(PAGE_WIDTH))
+    sheet.set("height", _number(height))
+    return sheet
 
 
 def _background(page: Page, medium: Medium) -> list[Element]:

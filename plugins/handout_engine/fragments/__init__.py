@@ -12,6 +12,7 @@ from xml.etree.ElementTree import Element
 
 from handout_engine.fragments.closing import cautions, sources
 from handout_engine.fragments.drawings import drawings, finished
+from handout_engine.fragments.library import all_sources, all_techniques
 from handout_engine.fragments.sewing import sample, steps
 from handout_engine.fragments.tables import cuts, marks, measures, numbers, supplies
 from handout_engine.markup import element
@@ -52,6 +53,12 @@ PAGE_PARTS: dict[str, tuple[str, Callable[[Iterable[Working], Tape], Element]]] 
 }
 
 
+LIBRARY_PARTS: dict[str, tuple[str, Callable[[], Element]]] = {
+    "techniques": ("Every technique, by family.", all_techniques),
+    "all-sources": ("Every source that any handout may cite.", all_sources),
+}
+
+
 def block(working: Working, show: Iterable[str], tape: Tape, identity: str, name: str) -> Element:
     """The shown parts of one block; parts have titles when there are several."""
     shown = [key for key in PARTS if key in set(show)]
@@ -74,3 +81,9 @@ def page_parts(workings: Iterable[Working], show: Iterable[str], tape: Tape) -> 
     every = list(workings)
     parts = [PAGE_PARTS[key][1](every, tape) for key in PAGE_PARTS if key in set(show)]
     return element("div", *parts, class_="handout-block handout-page-part", data_block="page")
+
+
+def library_parts(show: Iterable[str]) -> Element:
+    """The shown parts that belong to the engine's whole library."""
+    parts = [LIBRARY_PARTS[key][1]() for key in LIBRARY_PARTS if key in set(show)]
+    return element("div", *parts, class_="handout-block handout-library", data_block="library")

@@ -1,0 +1,22 @@
+"""What the engine holds altogether: its techniques and its sources."""
+
+from __future__ import annotations
+
+from xml.etree.ElementTree import Element
+
+from handout_engine.fragments.tables import table
+from handout_engine.markup import element
+from handout_engine.sources import SOURCES
+from handout_engine.techniques import find, keys
+
+
+def all_techniques() -> Element:
+    """Every technique with its family and one sentence."""
+    every = sorted((find(key) for key in keys()), key=lambda each: (each.family, each.title))
+    rows = [(each.title, each.family, each.summary) for each in every]
+    return table("Techniques", ("Technique", "Family", "What it is"), rows)
+
+
+def all_sources() -> Element:
+    """Every source, each once."""
+    return element("ul", *(element("li", source.line) for source in SOURCES.values()))

@@ -1,0 +1,1 @@
+"""Publishing handouts: MkDocs hooks, scenarios, pictures, the browser bundle, the console."""

@@ -1,0 +1,44 @@
+// Runs the engine off the page's own thread, so that typing and scrolling never wait for it.
+//
+// The first message names the files; every further one is a question for
+// `handout_engine.browser.answer`, which takes and gives JSON text.
+
+const ENGINE = "/engine.zip";
+
+// Nothing is installed by name in the reader's browser, so the catalogue of packages is empty.
+const NO_PACKAGES = {
+  info: { abi_version: "", arch: "wasm32", platform: "", python: "", version: "" },
+  packages: {},
+};
+
+let ready;
+
+async function start({ runtime, archive }) {
+  const fetched = fetch(archive);
+  const { loadPyodide, version } = await import(new URL("pyodide.mjs", runtime).href);
+  const python = await loadPyodide({
+    indexURL: runtime,
+    lockFileContents: { ...NO_PACKAGES, info: { ...NO_PACKAGES.info, version } },
+    checkAPIVersion: false,
+  });
+  const response = await fetched;
+  if (!response.ok) throw new Error(`${response.status} for ${archive}`);
+  python.FS.writeFile(ENGINE, new Uint8Array(await response.arrayBuffer()));
+  // Read from the archive as it is: unpacking it first takes longer than all imports do.
+  python.runPython(`import sys; sys.path.insert(0, "${ENGINE}")`);
+  return python.runPython("from handout_engine.browser import answer; answer");
+}
+
+self.addEventListener("message", async ({ data }) => {
+  if (data.runtime) {
+    ready = start(data);
+    ready.catch(() => {}); // told to whoever asks the first question
+    return;
+  }
+  try {
+    const answer = await ready;
+    self.postMessage({ number: data.number, answer: answer(data.question) });
+  } catch (error) {
+    self.postMessage({ number: data.number, failure: String(error) });
+  }
+});

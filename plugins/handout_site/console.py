@@ -1,0 +1,116 @@
+"""The console script: compute one technique, list them all, check handouts without building."""
+
+from __future__ import annotations
+
+import json
+import sys
+from collections.abc import Iterable
+from pathlib import Path
+from typing import NoReturn
+
+import click
+from mkdocs.utils.meta import get_data
+
+from handout_engine.drawing.svg import paper_sheet
+from handout_engine.markup import xml
+from handout_engine.refusals import RefusalError, RefusalsError
+from handout_engine.saying import Tape
+from handout_engine.technique import Technique, make
+from handout_engine.techniques import find, keys
+from handout_engine.workings import Working
+from handout_site.reading import first_line, read_handout
+from handout_site.slips import Slip
+from handout_site.spelled import as_json, as_text
+
+TAPES = {
+    "inches": Tape("inches"),
+    "metric": Tape("metric"),
+}
+
+
+@click.group()
+def main() -> None:
+    """Work out heirloom sewing handouts from their measures."""
+
+
+@main.command()
+@click.argument("technique")
+@click.argument("measures", nargs=-1, metavar="[INPUT=VALUE]...")
+@click.option("--json", "wants_json", is_flag=True, help="Print the working as JSON.")
+@click.option("--svg", "svg_file", type=click.Path(dir_okay=False, path_type=Path),
+              help="Write the drawings to this file, one below another.")  # fmt: skip
+@click.option("--units", type=click.Choice(sorted(TAPES)), default="inches", show_default=True)
+def compute(
+    technique: str, measures: tuple[str, ...], wants_json: bool, svg_file: Path | None, units: str
+) -> None:
+    """Work out one TECHNIQUE, for instance: banded-ruffle edge="9 in" band="1/4 in"."""
+    tape = TAPES[units]
+    working = _work(technique, measures)
+    if svg_file is not None:
+        scenes = [picture.scene for picture in working.pictures]
+        svg_file.write_text(xml(paper_sheet(scenes, tape, technique)), encoding="utf-8")
+    if wants_json:
+        click.echo(json.dumps(as_json(working, tape), indent=2, ensure_ascii=False))
+    else:
+        click.echo(as_text(working, tape))
+
+
+def _work(key: str, measures: tuple[str, ...]) -> Working:
+    """The working of a technique; leaves with status 2 for wrong usage and 1 for wrong input."""
+    written: dict[str, str] = {}
+    for measure in measures:
+        name, sign, value = measure.partition("=")
+        if not sign:
+            raise click.UsageError(f'"{measure}" is not INPUT=VALUE')
+        written[name.strip()] = value
+    try:
+        technique: type[Technique] = find(key)
+        return make(technique, written).work()
+    except RefusalsError as several:
+        _leave(f"{key}: {refusal.message}" for refusal in several.refusals)
+    except RefusalError as refusal:
+        _leave([f"{key}: {refusal.message}"])
+
+
+def _leave(sentences: Iterable[str]) -> NoReturn:
+    for sentence in sentences:
+        click.echo(sentence, err=True)
+    sys.exit(1)
+
+
+@main.command("list")
+def list_techniques() -> None:
+    """List all techniques by family."""
+    every = sorted((find(key).family, key, find(key).summary) for key in keys())
+    for family, key, summary in every:
+        click.echo(f"{family}: {key}: {summary}")
+
+
+@main.command()
+@click.argument(
+    "paths",
+    nargs=-1,
+    required=True,
+    type=click.Path(exists=True, path_type=Path),
+    metavar="PATH...",
+)
+def check(paths: tuple[Path, ...]) -> None:
+    """Say all that is wrong in handouts, without building a site."""
+    files = [file for path in paths for file in _markdown_files(path)]
+    slips = [slip for file in files for slip in _slips(file)]
+    if slips:
+        _leave(str(slip) for slip in sorted(slips))
+    click.echo(f"{len(files)} file{'' if len(files) == 1 else 's'} checked, nothing to mend")
+
+
+def _markdown_files(path: Path) -> list[Path]:
+    return sorted(path.rglob("*.md")) if path.is_dir() else [path]
+
+
+def _slips(file: Path) -> list[Slip]:
+    try:
+        text = file.read_text(encoding="utf-8-sig")
+    except (OSError, UnicodeDecodeError):
+        return [Slip(str(file), 1, "the file cannot be read as text")]
+    body, _ = get_data(text)
+    return read_handout(body, str(file), Tape(), first_line=first_line(text, body)).slips

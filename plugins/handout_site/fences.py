@@ -1,0 +1,85 @@
+"""Finds `calc` fences and inline values in Markdown, with their true line numbers.
+
+Fences are recognised as the fence extension does: after any indent or quotation mark, so in
+lists, admonitions, tabs and quotations too, and never inside another fence.
+"""
+
+from __future__ import annotations
+
+import re
+from collections.abc import Iterator
+from dataclasses import dataclass, field
+
+_OPENING = re.compile(r"^(?P<prefix>[> \t]*)(?P<marks>`{3,}|~{3,})[ ]*(?P<info>[^`]*)$")
+_CALC = re.compile(r"calc\b|\{\s*\.calc\b")
+_CODE_SPAN = re.compile(r"(?<!`)(`+)(?!`).*?(?<!`)\1(?!`)")
+INLINE = re.compile(r"\{\{\s*(?P<words>[^{}]*?)\s*\}\}")
+
+
+@dataclass(frozen=True)
+class Fence:
+    """A calc fence: the line of its opening, its body without indent, whether it is closed."""
+
+    line: int
+    body: str
+    closed: bool = True
+
+
+@dataclass(frozen=True)
+class Mention:
+    """Words between double braces in running text, and their line."""
+
+    line: int
+    words: str
+
+
+@dataclass
+class Scan:
+    """What a page holds for us."""
+
+    fences: list[Fence] = field(default_factory=list)
+    mentions: list[Mention] = field(default_factory=list)
+
+
+def scan(markdown: str, first_line: int = 1) -> Scan:
+    """All calc fences and inline values of a page whose text starts at `first_line`."""
+    found = Scan()
+    lines = enumerate(markdown.replace("\r\n", "\n").split("\n"), first_line)
+    for number, line in lines:
+        opening = _OPENING.match(line)
+        if opening is None:
+            found.mentions.extend(_mentions(number, line))
+            continue
+        body, closed = _body(lines, opening)
+        if _CALC.match(opening["info"]):
+            found.fences.append(Fence(number, body, closed))
+    return found
+
+
+def _body(lines: Iterator[tuple[int, str]], opening: re.Match[str]) -> tuple[str, bool]:
+    """The lines up to the closing marks, without the opening's indent and quotation marks."""
+    closing = re.compile(rf"^[> \t]*{re.escape(opening['marks'])}[ \t]*$")
+    body: list[str] = []
+    for _, line in lines:
+        if closing.match(line):
+            return "\n".join(body), True
+        body.append(_without(opening["prefix"], line))
+    return "\n".join(body), False
+
+
+def _without(prefix: str, line: str) -> str:
+    start = 0
+    for character in prefix:
+        if start < len(line) and line[start] in {character, " ", ">"}:
+            start += 1
+    return line[start:]
+
+
+def _mentions(number: int, line: str) -> Iterator[Mention]:
+    for match in INLINE.finditer(_CODE_SPAN.sub("", line)):
+        yield Mention(number, match["words"])
+
+
+def signature(body: str) -> tuple[str, ...]:
+    """A fence's body as it can be recognised again once Markdown has taken its indent away."""
+    return tuple(stripped for line in body.split("\n") if (stripped := line.strip("> \t")))

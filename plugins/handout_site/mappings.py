@@ -1,0 +1,115 @@
+"""YAML read safely: mappings of text, with the line of each key, and nothing else.
+
+Every scalar stays text, so that `2:1`, `no` and `010` mean what the author wrote; anchors, tags
+and deep nesting are refused, so that no document can grow or run.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Mapping, Sequence
+from dataclasses import dataclass, field
+
+import yaml
+
+from handout_engine.refusals import RefusalError, nearest_name, quoted
+
+LONGEST = 20_000
+DEEPEST = 6
+
+Plain = str | Sequence["Plain"] | Mapping[str, "Plain"]
+
+
+@dataclass(frozen=True)
+class Document:
+    """A mapping with the line of each of its own keys, counted from the document's first line."""
+
+    fields: Mapping[str, Plain]
+    lines: Mapping[str, int] = field(default_factory=dict)
+
+
+class DocumentError(Exception):
+    """A document that cannot be read: the line (from 1) and what is wrong."""
+
+    def __init__(self, line: int, message: str) -> None:
+        """Keep line and sentence."""
+        super().__init__(message)
+        self.line = line
+        self.message = message
+
+
+class _Loader(yaml.SafeLoader):
+    """Composes nodes and refuses what would make a document more than a plain tree."""
+
+    def compose_node(self, parent: yaml.Node | None, index: int) -> yaml.Node | None:
+        if self.check_event(yaml.AliasEvent):
+            line = self.peek_event().start_mark.line + 1  # type: ignore[no-untyped-call]
+            raise DocumentError(line, "a * reference cannot be used here")
+        node: yaml.Node | None = super().compose_node(parent, index)
+        return node
+
+
+def read_mapping(text: str, example: str) -> Document:
+    """Read a YAML mapping; raises DocumentError, which shows `example` when it is none."""
+    if len(text) > LONGEST:
+        raise DocumentError(1, f"{len(text)} characters are too many; the most is {LONGEST}")
+    _refuse_deep(text)
+    try:
+        node = _Loader(text).get_single_node()
+    except yaml.MarkedYAMLError as error:
+        mark = error.problem_mark or error.context_mark
+        line = mark.line + 1 if mark else 1
+        raise DocumentError(line, f"{error.problem or 'this cannot be read'}; {example}") from None
+    except yaml.YAMLError:
+        raise DocumentError(1, f"a character here cannot be read; {example}") from None
+    if node is None:
+        return Document({})
+    if not isinstance(node, yaml.MappingNode):
+        raise DocumentError(1, f"this is not a list of fields; {example}")
+    lines = {str(key.value): key.start_mark.line + 1 for key, _ in node.value}
+    return Document(_mapping(node), lines)
+
+
+def _refuse_deep(text: str) -> None:
+    """Brackets and indents nested without end would exhaust the parser before it could say so."""
+    for number, line in enumerate(text.split("\n"), 1):
+        indent = len(line) - len(line.lstrip(" -?:"))
+        if max(line.count("["), line.count("{")) > DEEPEST * 10 or indent > DEEPEST * 20:
+            raise DocumentError(number, "this is nested too deeply")
+
+
+def _mapping(node: yaml.MappingNode, depth: int = 1) -> dict[str, Plain]:
+    found: dict[str, Plain] = {}
+    for key, value in node.value:
+        line = key.start_mark.line + 1
+        if not isinstance(key, yaml.ScalarNode):
+            raise DocumentError(line, "a field's name must be one word")
+        if key.value in found:
+            raise DocumentError(line, f"{quoted(key.value)} is written twice")
+        found[key.value] = _plain(value, depth)
+    return found
+
+
+def _plain(node: yaml.Node, depth: int) -> Plain:
+    line = node.start_mark.line + 1
+    if depth > DEEPEST:
+        raise DocumentError(line, "this is nested too deeply")
+    if isinstance(node, yaml.ScalarNode):
+        return str(node.value)
+    if isinstance(node, yaml.SequenceNode):
+        return [_plain(each, depth + 1) for each in node.value]
+    if isinstance(node, yaml.MappingNode):
+        return _mapping(node, depth + 1)
+    raise DocumentError(line, "this is neither text, a list nor a mapping")
+
+
+def refuse_unknown(document: Document, known: Mapping[str, str]) -> None:
+    """Refuse a field that is not known, naming the nearest; raises DocumentError."""
+    for name in document.fields:
+        if name not in known:
+            hint = nearest_name(name, known)
+            raise DocumentError(document.lines[name], f'there is no field "{quoted(name)}"{hint}')
+
+
+def refused(document: Document, name: str, refusal: RefusalError) -> DocumentError:
+    """A refusal of one field's value as an error of the document."""
+    return DocumentError(document.lines[name], f"{name}: {refusal.message}")

@@ -1,0 +1,185 @@
+"""MkDocs hooks: each is one call to a plain function.
+
+The flow of a build: `on_config` reads the scenario and puts the handouts into the menu;
+`on_files` adds them to the site's files; `on_page_markdown` reads and works out a page's blocks;
+the fence and the inline pattern look the results up while Markdown is made into HTML; `on_env`,
+before anything is written, fails the build with the list of all slips.
+"""
+
+from __future__ import annotations
+
+import logging
+import re
+from pathlib import Path
+from typing import Any, Literal
+from xml.etree.ElementTree import Element
+
+from markdown import Markdown
+from mkdocs.config import config_options
+from mkdocs.config.base import Config
+from mkdocs.config.defaults import MkDocsConfig
+from mkdocs.livereload import LiveReloadServer
+from mkdocs.plugins import BasePlugin
+from mkdocs.structure.files import File, Files
+from mkdocs.structure.pages import Page
+
+from handout_engine.markup import element, html
+from handout_site import library
+from handout_site.fences import scan
+from handout_site.inline_values import InlineValues
+from handout_site.reading import Handout, first_line, read_handout
+from handout_site.scenario import Scenario, load_scenario
+from handout_site.slips import Slip, SlipsError
+
+log = logging.getLogger("mkdocs.plugins.handouts")
+
+CLOSING = {
+    "cautions": "\n\n## Cautions\n\n```calc\nof: page\nshow: cautions\n```\n",
+    "sources": "\n\n## Sources\n\n```calc\nof: page\nshow: sources\n```\n",
+}
+
+
+MENU_PLACE = "handouts/"
+_OF_PAGE = re.compile(r"^\s*of:\s*page\s*$", re.MULTILINE)
+
+
+class HandoutsConfig(Config):
+    """Where handouts and scenarios are, and which scenario is published."""
+
+    handouts = config_options.Dir(exists=True)
+    scenarios = config_options.Dir(exists=True)
+    scenario = config_options.Type(str, default="guild")
+
+
+class HandoutsPlugin(BasePlugin[HandoutsConfig]):
+    """Computes the `calc` blocks of every page."""
+
+    def __init__(self) -> None:
+        """Start with nothing; a build fills in its own."""
+        self.serving = False
+        self.scenario = Scenario("")
+        self.entries: tuple[library.Entry, ...] = ()
+        self.slips: list[Slip] = []
+        self.handout: Handout | None = None
+
+    def on_startup(self, *, command: Literal["build", "gh-deploy", "serve"], dirty: bool) -> None:
+        """Remember whether an author is looking on."""
+        del dirty
+        self.serving = command == "serve"
+
+    def on_config(self, config: MkDocsConfig) -> MkDocsConfig:
+        """Read the scenario, add the handouts to the menu, and register fence and pattern."""
+        self.slips, self.handout = [], None
+        every = library.entries(Path(self.config.handouts))
+        self.scenario = _scenario(self.config, library.handout_names(every))
+        self.entries = library.published(every, self.scenario.handouts)
+        config.nav = _menu(config.nav, library.menu(self.entries))
+        config.extra["scenario"] = self.scenario
+        config.markdown_extensions.append(InlineValues(self._inline))  # type: ignore[arg-type]
+        fences = config.mdx_configs.setdefault("pymdownx.superfences", {})
+        fences.setdefault("custom_fences", []).append(
+            {"name": "calc", "class": "calc", "format": self._fence}
+        )
+        return config
+
+    def on_files(self, files: Files, config: MkDocsConfig) -> Files:
+        """Add the published handouts to the site's pages."""
+        for entry in self.entries:
+            files.append(File.generated(config, entry.address, abs_src_path=str(entry.path)))
+        return files
+
+    def on_page_markdown(
+        self, markdown: str, page: Page, config: MkDocsConfig, files: Files
+    ) -> str:
+        """Work out the page's blocks, and give it the closing parts it must have."""
+        del files
+        text = _with_closing_parts(markdown)
+        shown = _shown_path(page.file, config)
+        self.handout = read_handout(
+            text,
+            shown,
+            self.scenario.tape,
+            self.scenario.inputs,
+            first_line(page.file.content_string, markdown),
+        )
+        self.slips.extend(self.handout.slips)
+        return text
+
+    def on_env(self, env: Any, config: MkDocsConfig, files: Files) -> None:  # noqa: ANN401
+        """Before anything is written: fail with all slips, or show them where they are."""
+        del env, config, files
+        if self.slips and not self.serving:
+            raise SlipsError(self.slips)
+        for slip in sorted(set(self.slips)):
+            log.error(str(slip))
+
+    def on_serve(self, server: LiveReloadServer, config: MkDocsConfig, builder: Any) -> None:  # noqa: ANN401
+        """Rebuild when a handout, a scenario or a file of the site changes."""
+        del builder
+        site = Path(config.config_file_path).resolve().parent
+        for folder in (self.config.handouts, self.config.scenarios, site / "overrides"):
+            if Path(folder).is_dir():
+                server.watch(str(folder))
+
+    def _fence(
+        self,
+        source: str,
+        language: str,
+        css_class: str,
+        options: dict[str, str],
+        md: Markdown,
+        **kwargs: Any,  # noqa: ANN401
+    ) -> str:
+        """Look up a fence's finished result; it was worked out with its page."""
+        del language, css_class, options, md, kwargs
+        if self.handout is None:
+            return ""
+        return self.handout.next_fragment(source) or _error_box(self.handout.slips_at(source))
+
+    def _inline(self, reference: str) -> Element | None:
+        return self.handout.page.inline_element(reference) if self.handout else None
+
+
+def _scenario(config: HandoutsConfig, known: tuple[str, ...]) -> Scenario:
+    name = config.scenario
+    folder = Path(config.scenarios)
+    if Path(name).name != name or name.startswith("."):
+        shown = f"{folder.name}/"
+        raise SlipsError([Slip(shown, 1, f"{name!r} is not the name of a scenario in this folder")])
+    return load_scenario(folder / f"{name}.yml", f"{folder.name}/{name}.yml", known)
+
+
+def _menu(nav: list[Any] | None, handouts: list[Any]) -> list[Any] | None:
+    """The site's menu with all handouts where it says `handouts/`."""
+    if nav is None:
+        return None
+    return [
+        {title: handouts if target == MENU_PLACE else target for title, target in item.items()}
+        if isinstance(item, dict)
+        else item
+        for item in nav
+    ]
+
+
+def _with_closing_parts(markdown: str) -> str:
+    """Cautions and sources at the end of a page that computes and does not place them itself."""
+    bodies = [fence.body for fence in scan(markdown).fences]
+    if not bodies:
+        return markdown
+    of_page = [body for body in bodies if _OF_PAGE.search(body)]
+    placed = {part for part in CLOSING for body in of_page if part in body or "show" not in body}
+    return markdown + "".join(text for part, text in CLOSING.items() if part not in placed)
+
+
+def _shown_path(file: File, config: MkDocsConfig) -> str:
+    """The path of a source file as messages show it, from the project's top."""
+    top = Path(config.config_file_path).resolve().parent.parent
+    source = Path(file.abs_src_path or file.src_uri).resolve()
+    return source.relative_to(top).as_posix() if source.is_relative_to(top) else source.name
+
+
+def _error_box(sentences: list[str]) -> str:
+    """What an author sees in place of a block that cannot be worked out."""
+    items = [element("p", text) for text in sentences or ["This block waits for another."]]
+    title = element("p", "To mend", class_="admonition-title")
+    return html(element("div", title, *items, class_="admonition failure"))

@@ -1,0 +1,132 @@
+"""A scenario: who publishes which handouts, in which units and on which paper."""
+
+from __future__ import annotations
+
+from collections.abc import Callable, Mapping
+from dataclasses import dataclass, field
+from pathlib import Path
+from typing import Any
+
+from handout_engine.refusals import RefusalError, nearest_name, quoted
+from handout_engine.saying import Tape
+from handout_site.mappings import (
+    Document,
+    DocumentError,
+    Plain,
+    read_mapping,
+    refuse_unknown,
+    refused,
+)
+from handout_site.slips import Slip, SlipsError
+
+LARGEST = 200_000
+EXAMPLE = "a scenario has lines such as publisher: The guild"
+KEYS: dict[str, str] = {
+    "publisher": "Who publishes; printed on every page.",
+    "units": "Which system is said first: inches or metric.",
+    "finest": "The finest fraction of an inch on the tape: 8, 16 or 32.",
+    "paper": "The paper pages are printed on: a4 or letter.",
+    "licence": "One line on what readers may do with the handouts.",
+    "inputs": "Defaults for techniques' inputs, in place of the techniques' own.",
+    "handouts": "Which handouts are published: all, or a list such as ruffles/banded-ruffle.",
+}
+UNITS = ("inches", "metric")
+FINEST = {"8": 8, "16": 16, "32": 32}
+PAPERS = ("a4", "letter")
+
+
+@dataclass(frozen=True)
+class Scenario:
+    """What one site publishes. `handouts` is None for all of them."""
+
+    name: str
+    publisher: str = ""
+    licence: str = ""
+    paper: str = "a4"
+    tape: Tape = field(default_factory=Tape)
+    inputs: Mapping[str, str] = field(default_factory=dict)
+    handouts: tuple[str, ...] | None = None
+
+
+def load_scenario(path: Path, shown: str, known: tuple[str, ...]) -> Scenario:
+    """Read a scenario; `known` are the handouts there are, `shown` the path in messages.
+
+    Raises SlipsError with file and line for whatever is wrong in it.
+    """
+    try:
+        document = read_mapping(_text(path), EXAMPLE)
+        refuse_unknown(document, KEYS)
+        return _scenario(path.stem, document, known)
+    except DocumentError as error:
+        raise SlipsError([Slip(shown, error.line, error.message)]) from None
+
+
+def _text(path: Path) -> str:
+    try:
+        if path.stat().st_size > LARGEST:
+            raise DocumentError(1, f"the file is larger than {LARGEST} bytes")
+        return path.read_text(encoding="utf-8")
+    except FileNotFoundError:
+        raise DocumentError(1, _missing(path)) from None
+    except (OSError, UnicodeDecodeError):
+        raise DocumentError(1, "the file cannot be read as text") from None
+
+
+def _missing(path: Path) -> str:
+    there = sorted(each.stem for each in path.parent.glob("*.yml"))
+    return f'there is no scenario "{quoted(path.stem)}"{nearest_name(path.stem, there)}'
+
+
+def _scenario(name: str, document: Document, known: tuple[str, ...]) -> Scenario:
+    units = _field(document, "units", "inches", lambda value: _choice(value, UNITS))
+    finest = _field(document, "finest", "16", lambda value: _choice(value, tuple(FINEST)))
+    return Scenario(
+        name=name,
+        publisher=_field(document, "publisher", "", _words),
+        licence=_field(document, "licence", "", _words),
+        paper=_field(document, "paper", "a4", lambda value: _choice(value, PAPERS)),
+        tape=Tape(units, FINEST[finest]),  # type: ignore[arg-type]
+        inputs=_field(document, "inputs", {}, _inputs),
+        handouts=_field(document, "handouts", None, lambda value: _handouts(value, known)),
+    )
+
+
+def _field(document: Document, name: str, otherwise: Any, read: Callable[[Plain], Any]) -> Any:  # noqa: ANN401
+    if name not in document.fields:
+        return otherwise
+    try:
+        return read(document.fields[name])
+    except RefusalError as refusal:
+        raise refused(document, name, refusal) from None
+
+
+def _words(value: Plain) -> str:
+    if not isinstance(value, str):
+        raise RefusalError("write one line of text here")
+    return value
+
+
+def _choice(value: Plain, choices: tuple[str, ...]) -> str:
+    if not isinstance(value, str) or value not in choices:
+        shown = f'"{quoted(value)}"' if isinstance(value, str) else "this"
+        raise RefusalError(f"{shown} is not one of {', '.join(choices)}")
+    return value
+
+
+def _inputs(value: Plain) -> dict[str, str]:
+    if not isinstance(value, dict) or not all(isinstance(each, str) for each in value.values()):
+        raise RefusalError("write a mapping of inputs here, such as order_step: 10 cm")
+    return {name: str(each) for name, each in value.items()}
+
+
+def _handouts(value: Plain, known: tuple[str, ...]) -> tuple[str, ...] | None:
+    if value == "all":
+        return None
+    if not isinstance(value, list) or not all(isinstance(each, str) for each in value):
+        raise RefusalError("write all, or a list of handouts such as ruffles/banded-ruffle")
+    names = tuple(str(each) for each in value)
+    for name in names:
+        if name not in known:
+            hint = nearest_name(name, known)
+            raise RefusalError(f'there is no handout "{quoted(name)}"{hint}')
+    return names
