@@ -84,7 +84,8 @@ def read_block(
 
 def _show(written: Written, of: str, refusals: list[RefusalError]) -> tuple[str, ...]:
     listed = re.split(r"[,\s]+", written.strip()) if isinstance(written, str) else written
-    known: Collection[str] = {PAGE: PAGE_PARTS, LIBRARY: LIBRARY_PARTS}.get(of, PARTS)
+    special: dict[str, Collection[str]] = {PAGE: PAGE_PARTS, LIBRARY: LIBRARY_PARTS}
+    known = special.get(of, PARTS)
     for part in listed:
         if part not in known:
             hint = nearest_name(part, known)

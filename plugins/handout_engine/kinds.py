@@ -81,9 +81,9 @@ class LengthKind(Quantity[Length]):
 
 
 class YardageKind(LengthKind):
-    """A length in which cloth is sold."""
+    """A length in whose steps cloth is sold."""
 
-    saying = Saying.YARDAGE
+    saying = Saying.STEP
 
 
 class RatioKind(Quantity[Fraction]):
@@ -160,7 +160,7 @@ class ListKind(Kind):
         """Read a YAML list, or one text with `;` (or a comma and a space) between lengths."""
         parts: Sequence[Raw]
         if isinstance(raw, str):
-            parts = [part for part in re.split(r";|,\s+", raw) if part.strip()]
+            parts = [part.strip() for part in re.split(r";|,\s+", raw) if part.strip()]
         elif isinstance(raw, list | tuple):
             parts = raw
         else:

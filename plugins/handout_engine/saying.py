@@ -25,6 +25,7 @@ class Saying(Enum):
     NEAREST = "to the nearest mark of the tape"
     UP = "rounded up to the next mark, so that there is never too little"
     YARDAGE = "in the units cloth is sold by, rounded up"
+    STEP = "exactly: in yards where it is a whole number of eighths, else as a length"
     PERCENT = "in per cent"
 
 
@@ -68,6 +69,8 @@ class Tape:
             return "-" + self._length(-length, saying, system)
         if saying is Saying.YARDAGE:
             return yards(length) if system == "inches" else metres(length)
+        if saying is Saying.STEP and system == "inches" and _eighths(length).denominator == 1:
+            return yards(length)
         if system == "inches":
             return _inches(length, saying, self.finest)
         return _metric(length, saying)
@@ -94,8 +97,12 @@ def _metric(length: Length, saying: Saying) -> str:
 
 def yards(length: Length) -> str:
     """Cloth as it is ordered in yards: up to the next eighth."""
-    eighths = ceil(length.mm / (36 * MILLIMETRES_PER_INCH) * 8)
-    return f"{mixed(Fraction(eighths, 8))} yd"
+    return f"{mixed(Fraction(ceil(_eighths(length)), 8))} yd"
+
+
+def _eighths(length: Length) -> Fraction:
+    """The length in eighths of a yard."""
+    return length.mm / (36 * MILLIMETRES_PER_INCH) * 8
 
 
 def metres(length: Length) -> str:

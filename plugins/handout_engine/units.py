@@ -27,7 +27,7 @@ def other_unit(word: str) -> Fraction:
         raise RefusalError(f'"{quoted(word)}" is not a unit; {advice}')
     try:
         one = registry().Quantity(Fraction(1), word)
-    except pint.UndefinedUnitError:
+    except (pint.UndefinedUnitError, ValueError):  # pint reads "nan" as a number
         raise RefusalError(f'"{quoted(word)}" is not a unit; {advice}') from None
     if not one.check("[length]"):
         raise RefusalError(f"{quoted(word)} does not measure length; {advice}")

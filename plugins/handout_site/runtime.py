@@ -6,37 +6,98 @@ the site is whole and static, and has no form.
 
 from __future__ import annotations
 
+import json
+import shutil
 from dataclasses import dataclass
+from hashlib import sha256
 from pathlib import Path
 
-NEEDED = "pint"
-"""The one package that the engine imports; what it needs in turn is found from its own record."""
+from handout_site.engine_archive import engine_archive
 
+PACKAGE = Path("node_modules", "pyodide")
 PYTHON_FILES = (
     "pyodide.mjs",
     "pyodide.asm.mjs",
     "pyodide.asm.wasm",
     "python_stdlib.zip",
+    "package.json",  # says whose work this is, its licence, and where its source lies
 )
 MISSING = (
-    "the reader's form is left out: Python for the browser is not installed "
-    "(to have it: npm ci --prefix site_src)"
+    "the reader's form is left out, since Python for the browser is not installed; "
+    "to have it: npm ci --prefix site_src"
 )
 ASSETS = Path(__file__).parent / "assets"
-READER_FILES = ("reader.css",)
-COMPILED = {".so", ".pyd", ".dll", ".dylib"}
-EARLIEST = (1980, 1, 1, 0, 0, 0)
-
-
-class NotPureError(Exception):
-    """A package that the engine needs holds compiled code, which a browser cannot load."""
+READER_FILES = ("reader.css", "reader.js", "address.js", "sheet.js", "engine.js", "worker.js")
+OFFLINE = "offline.js"
 
 
 @dataclass(frozen=True)
 class Runtime:
-    """Where the files for the browser lie in the site, from its root; folders end in `/`."""
+    """The files for the browser: where they come from, and where they lie in the site.
 
+    `python`, `archive` and `reader` are addresses from the site's root; the first and the last
+    are folders. Each has a hash of its content in its name, so that it never changes.
+    """
+
+    source: Path
+    engine: bytes
     python: str
     archive: str
     reader: str
-    version: str
+
+    @property
+    def python_files(self) -> list[str]:
+        """The addresses of what a recalculation fetches, from the site's root."""
+        fetched = (name for name in PYTHON_FILES if name != "package.json")
+        return [self.archive, *(self.python + name for name in fetched)]
+
+    @property
+    def reader_files(self) -> list[str]:
+        """The addresses of the page's own scripts and styles, from the site's root."""
+        return [self.reader + name for name in READER_FILES]
+
+
+def find_runtime(site_src: Path) -> Runtime | None:
+    """The runtime in `site_src/node_modules`; None when npm has not fetched it."""
+    source = site_src / PACKAGE
+    if not all((source / name).is_file() for name in PYTHON_FILES):
+        return None
+    version = json.loads((source / "package.json").read_text(encoding="utf-8"))["version"]
+    engine = engine_archive()
+    return Runtime(
+        source=source,
+        engine=engine,
+        python=f"assets/runtime-{version}-{_hash_of_files(source, PYTHON_FILES)}/",
+        archive=f"assets/engine-{_hash(engine)}.zip",
+        reader=f"assets/reader-{_hash_of_files(ASSETS, READER_FILES)}/",
+    )
+
+
+def publish(runtime: Runtime, site_dir: Path) -> None:
+    """Write the runtime's files into a built site."""
+    _copy(runtime.source, PYTHON_FILES, site_dir / runtime.python)
+    _copy(ASSETS, READER_FILES, site_dir / runtime.reader)
+    (site_dir / runtime.archive).write_bytes(runtime.engine)
+    (site_dir / OFFLINE).write_text(_offline_script(runtime), encoding="utf-8")
+
+
+def _offline_script(runtime: Runtime) -> str:
+    """The service worker, opened by the list of what it keeps; the list is also its version."""
+    kept = runtime.reader_files + runtime.python_files
+    version = _hash("\n".join(kept).encode())
+    script = (ASSETS / OFFLINE).read_text(encoding="utf-8")
+    return f"const VERSION = {json.dumps(version)};\nconst KEPT = {json.dumps(kept)};\n{script}"
+
+
+def _copy(source: Path, names: tuple[str, ...], target: Path) -> None:
+    target.mkdir(parents=True, exist_ok=True)
+    for name in names:
+        shutil.copyfile(source / name, target / name)
+
+
+def _hash_of_files(folder: Path, names: tuple[str, ...]) -> str:
+    return _hash(b"".join(_hash((folder / name).read_bytes()).encode() for name in names))
+
+
+def _hash(content: bytes) -> str:
+    return sha256(content).hexdigest()[:12]
