@@ -7,11 +7,13 @@ from fractions import Fraction
 from math import ceil
 
 from handout_engine.inputs import CLOTH, Asked, length, percentage, yardage
+from handout_engine.laying import Item, lay
 from handout_engine.lengths import Length
 from handout_engine.refusals import RefusalError
 from handout_engine.saying import Saying
-from handout_engine.sources import GEOMETRY, PRACTICE
+from handout_engine.sources import GEOMETRY, LAYOUT, PRACTICE
 from handout_engine.values import Value
+from handout_engine.workings import Supply
 from handout_engine.worksheet import Worksheet
 
 
@@ -114,3 +116,25 @@ def note_order(sheet: Worksheet, cloth: Cloth, used: Value, prefix: str, name: s
         saying=Saying.YARDAGE,
         used=used,
     )
+
+
+def note_cloth(sheet: Worksheet, name: str, cloth: Cloth, prefix: str = "") -> Value:
+    """Lay out all pieces cut from the cloth of that name, and note what to buy; returns that.
+
+    Call it once for each cloth, after its pieces are on the sheet. Notes `{prefix}cloth_used` and
+    `{prefix}cloth_to_buy`, and adds the cloth to the supplies.
+    """
+    items = [
+        Item(piece.name, *piece.extents)
+        for piece in sheet.pieces
+        if piece.cloth == name
+        for _ in range(piece.count)
+    ]
+    layout = lay(name, cloth.usable, items)
+    sheet.layouts.append(layout)
+    used = sheet.note(
+        f"{prefix}cloth_used", f"{name}, length used by the layout", layout.used, "", basis=LAYOUT
+    )
+    buy = note_order(sheet, cloth, used, prefix, name)
+    sheet.supplies.append(Supply(name, buy))
+    return buy

@@ -12,16 +12,17 @@ from fractions import Fraction
 from typing import Any
 
 from handout_engine.kinds import (
+    AngleKind,
     ChoiceKind,
     CountKind,
     Kind,
     LengthKind,
-    ListKind,
     PercentageKind,
     RatioKind,
     YardageKind,
 )
-from handout_engine.lengths import Length
+from handout_engine.lengths import Length, NamedLength, Place
+from handout_engine.list_kinds import ListKind, NamedLengthsKind, PlacesKind
 from handout_engine.reading import read_length
 from handout_engine.saying import Amount
 from handout_engine.sources import GIVEN, Basis
@@ -107,6 +108,42 @@ def optional_length(asked: Asked, otherwise: str, bounds: tuple[str, str]) -> Le
 def lengths(asked: Asked, default: str, bounds: tuple[str, str], most: int) -> tuple[Length, ...]:
     """Declare a list of one to `most` lengths."""
     found: tuple[Length, ...] = _field(asked, ListKind(_lengths(bounds), 1, most), default)
+    return found
+
+
+def places(
+    asked: Asked, default: str, bounds: tuple[str, str], fewest: int, most: int
+) -> tuple[Place, ...]:
+    """Declare the corners of an outline."""
+    found: tuple[Place, ...] = _field(asked, PlacesKind(_lengths(bounds), fewest, most), default)
+    return found
+
+
+def named_lengths(
+    asked: Asked, default: str, bounds: tuple[str, str], most: int, names: tuple[str, ...]
+) -> tuple[NamedLength, ...]:
+    """Declare a list of named widths, such as the strips of a band."""
+    kind = NamedLengthsKind(_lengths(bounds), 1, most, names)
+    found: tuple[NamedLength, ...] = _field(asked, kind, default)
+    return found
+
+
+def angle(asked: Asked, default: str, bounds: tuple[str, str]) -> Fraction:
+    """Declare an angle in degrees."""
+    found: Fraction = _field(asked, AngleKind(Fraction(bounds[0]), Fraction(bounds[1])), default)
+    return found
+
+
+def optional_ratio(asked: Asked, otherwise: str, bounds: tuple[str, str]) -> Fraction | None:
+    """Declare a plain ratio that may be left out."""
+    kind = RatioKind(Fraction(bounds[0]), Fraction(bounds[1]))
+    found: Fraction | None = _field(asked, kind, None, otherwise)
+    return found
+
+
+def optional_count(asked: Asked, otherwise: str, most: int) -> int | None:
+    """Declare a whole number that may be left out."""
+    found: int | None = _field(asked, CountKind(1, most), None, otherwise)
     return found
 
 

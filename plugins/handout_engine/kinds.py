@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-import re
 from abc import ABC, abstractmethod
 from collections.abc import Sequence
 from dataclasses import dataclass
@@ -10,7 +9,7 @@ from fractions import Fraction
 from typing import ClassVar, Generic, TypeVar, cast
 
 from handout_engine.lengths import Length
-from handout_engine.reading import read_count, read_length, read_percentage, read_ratio
+from handout_engine.reading import read_angle, read_count, read_length, read_percentage, read_ratio
 from handout_engine.refusals import RefusalError, nearest_name, quoted
 from handout_engine.saying import Amount, Saying, Tape
 
@@ -50,14 +49,12 @@ class Quantity(Kind, Generic[T]):
         """Read the amount and hold it against its bounds."""
         amount = self.parse(raw) if isinstance(raw, str) else raw
         if isinstance(amount, bool) or not isinstance(amount, self.types):
-            raise RefusalError(f"{_seen(raw)} is not {self.word}")
+            raise RefusalError(f"{seen(raw)} is not {self.word}")
         found = cast(T, amount)
         if found < self.least:
-            raise RefusalError(
-                f"{_written(raw)} is too small; use at least {self._say(self.least)}"
-            )
+            raise RefusalError(f"{written(raw)} is too small; use at least {self._say(self.least)}")
         if found > self.most:
-            raise RefusalError(f"{_written(raw)} is too large; use at most {self._say(self.most)}")
+            raise RefusalError(f"{written(raw)} is too large; use at most {self._say(self.most)}")
         return found
 
     def bounds(self, tape: Tape) -> str:
@@ -115,6 +112,19 @@ class PercentageKind(Quantity[Fraction]):
         return read_percentage(text)
 
 
+class AngleKind(Quantity[Fraction]):
+    """An angle in degrees."""
+
+    word = "an angle"
+    saying = Saying.DEGREES
+    types = (Fraction,)
+
+    @staticmethod
+    def parse(text: str) -> Fraction:
+        """Read an angle from text."""
+        return read_angle(text)
+
+
 class CountKind(Quantity[int]):
     """A whole number of things."""
 
@@ -139,7 +149,7 @@ class ChoiceKind(Kind):
         if isinstance(raw, str) and raw in self.choices:
             return raw
         hint = nearest_name(str(raw), self.choices) if isinstance(raw, str) else ""
-        raise RefusalError(f"{_seen(raw)} is not one of {', '.join(self.choices)}{hint}")
+        raise RefusalError(f"{seen(raw)} is not one of {', '.join(self.choices)}{hint}")
 
     def bounds(self, tape: Tape) -> str:
         """The choices in a row."""
@@ -147,44 +157,16 @@ class ChoiceKind(Kind):
         return "one of " + ", ".join(self.choices)
 
 
-@dataclass(frozen=True)
-class ListKind(Kind):
-    """Several lengths in order, each within the same bounds."""
-
-    word = "a list of lengths"
-    each: LengthKind
-    fewest: int
-    most: int
-
-    def read(self, raw: Raw) -> tuple[Length, ...]:
-        """Read a YAML list, or one text with `;` (or a comma and a space) between lengths."""
-        parts: Sequence[Raw]
-        if isinstance(raw, str):
-            parts = [part.strip() for part in re.split(r";|,\s+", raw) if part.strip()]
-        elif isinstance(raw, list | tuple):
-            parts = raw
-        else:
-            raise RefusalError(f"{_seen(raw)} is not {self.word}")
-        if not self.fewest <= len(parts) <= self.most:
-            raise RefusalError(
-                f"{len(parts)} lengths given; write from {self.fewest} to {self.most} of them"
-            )
-        return tuple(self.each.read(part) for part in parts)
-
-    def bounds(self, tape: Tape) -> str:
-        """How many lengths, and the bounds of each."""
-        return f"{self.fewest} to {self.most} lengths, each {self.each.bounds(tape)}"
-
-
-def _written(raw: Raw) -> str:
+def written(raw: Raw) -> str:
     """The value as written, or as it was referred to, to open a sentence about it."""
     return quoted(raw) if isinstance(raw, str) else Tape(finest=32).both(cast(Amount, raw))
 
 
-def _seen(raw: object) -> str:
+def seen(raw: object) -> str:
+    """What was given, to open a sentence that says it is the wrong thing."""
     if isinstance(raw, str):
         return f'"{quoted(raw)}"'
     if isinstance(raw, Length | Fraction | int):
-        return _written(raw)
+        return written(raw)
     names = {list: "a list", tuple: "a list", dict: "a mapping", type(None): "nothing"}
     return names.get(type(raw), "this")

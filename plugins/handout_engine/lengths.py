@@ -67,6 +67,22 @@ class Length:
         return float(self.mm)
 
 
+@dataclass(frozen=True)
+class Place:
+    """A point on flat cloth: so far across from the left, so far down from the top."""
+
+    across: Length
+    down: Length
+
+
+@dataclass(frozen=True)
+class NamedLength:
+    """A length of a named thing, such as a strip of lace and its width."""
+
+    name: str
+    length: Length
+
+
 ZERO = Length(Fraction(0))
 
 

@@ -120,6 +120,14 @@ def read_percentage(text: str) -> Fraction:
     return number / 100
 
 
+def read_angle(text: str) -> Fraction:
+    """Read an angle in degrees: `45`, `45 deg` or `45°`."""
+    number, rest = _number_and_rest(text)
+    if rest not in {"", "°", "deg", "degree", "degrees"}:
+        raise RefusalError(f'"{quoted(text)}" is not an angle; write {_tidy(number)} deg')
+    return number
+
+
 def read_count(text: str) -> int:
     """Read a whole number."""
     number, rest = _number_and_rest(text)

@@ -11,9 +11,20 @@ from fractions import Fraction
 from math import ceil, floor
 from typing import Literal
 
-from handout_engine.lengths import MILLIMETRES_PER_INCH, Length
+from handout_engine.lengths import MILLIMETRES_PER_INCH, Length, NamedLength, Place
 
-Amount = Length | Fraction | int | str | tuple[Length, ...] | None
+Amount = (
+    Length
+    | Fraction
+    | int
+    | str
+    | tuple[Length, ...]
+    | tuple[Place, ...]
+    | tuple[NamedLength, ...]
+    | Place
+    | NamedLength
+    | None
+)
 Finest = Literal[8, 16, 32]
 System = Literal["inches", "metric"]
 HALF = Fraction(1, 2)
@@ -27,6 +38,7 @@ class Saying(Enum):
     YARDAGE = "in the units cloth is sold by, rounded up"
     STEP = "exactly: in yards where it is a whole number of eighths, else as a length"
     PERCENT = "in per cent"
+    DEGREES = "in degrees"
 
 
 @dataclass(frozen=True)
@@ -46,7 +58,9 @@ class Tape:
 
     def beside(self, amount: Amount, saying: Saying = Saying.NEAREST) -> str:
         """The same amount in the other system; empty for what has no unit."""
-        if isinstance(amount, Length) or (isinstance(amount, tuple) and amount):
+        if isinstance(amount, Length | Place | NamedLength) or (
+            isinstance(amount, tuple) and amount
+        ):
             return self._said(amount, saying, "metric" if self.first == "inches" else "inches")
         return ""
 
@@ -56,12 +70,21 @@ class Tape:
         return f"{self.say(amount, saying)} ({beside})" if beside else self.say(amount, saying)
 
     def _said(self, amount: Amount, saying: Saying, system: System) -> str:
-        if isinstance(amount, tuple):
-            return ", ".join(self._said(each, saying, system) for each in amount)
-        if isinstance(amount, Length):
-            return self._length(amount, saying, system)
-        if isinstance(amount, Fraction):
-            return decimal(amount * 100, 1) + " %" if saying is Saying.PERCENT else decimal(amount)
+        match amount:
+            case tuple():
+                mark = "; " if amount and isinstance(amount[0], Place) else ", "
+                return mark.join(self._said(each, saying, system) for each in amount)
+            case Length():
+                return self._length(amount, saying, system)
+            case Place():
+                across, down = (
+                    self._length(each, saying, system) for each in (amount.across, amount.down)
+                )
+                return f"{across} across, {down} down"
+            case NamedLength():
+                return f"{amount.name} {self._length(amount.length, saying, system)}"
+            case Fraction():
+                return _fraction(amount, saying)
         return "" if amount is None else str(amount)
 
     def _length(self, length: Length, saying: Saying, system: System) -> str:
@@ -74,6 +97,12 @@ class Tape:
         if system == "inches":
             return _inches(length, saying, self.finest)
         return _metric(length, saying)
+
+
+def _fraction(number: Fraction, saying: Saying) -> str:
+    if saying is Saying.PERCENT:
+        return decimal(number * 100, 1) + " %"
+    return decimal(number) + ("°" if saying is Saying.DEGREES else "")
 
 
 def _whole(number: Fraction, saying: Saying) -> int:

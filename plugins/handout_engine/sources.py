@@ -28,6 +28,7 @@ class Ground(Enum):
     GEOMETRY = "geometry: follows from folding and joining cloth"
     PUBLISHED = "published"
     PRACTICE = "common practice, no source"
+    LAYOUT = "measured on the layout of the pieces on the cloth"
 
 
 @dataclass(frozen=True)
@@ -48,6 +49,7 @@ class Basis:
 GIVEN = Basis(Ground.GIVEN)
 GEOMETRY = Basis(Ground.GEOMETRY)
 PRACTICE = Basis(Ground.PRACTICE)
+LAYOUT = Basis(Ground.LAYOUT)
 
 
 def published(key: str) -> Basis:

@@ -5,10 +5,13 @@ from __future__ import annotations
 from collections.abc import Mapping
 from dataclasses import dataclass
 from enum import Enum
+from math import sqrt
 
 from handout_engine.cautions import Caution
-from handout_engine.drawing.scene import Scene
-from handout_engine.lengths import Length
+from handout_engine.drawing.scene import Point, Scene
+from handout_engine.laying import Layout
+from handout_engine.lengths import Length, from_float
+from handout_engine.saying import Amount
 from handout_engine.sources import Source
 from handout_engine.values import Sentence, Value
 
@@ -31,7 +34,11 @@ class Mark:
 
 @dataclass(frozen=True)
 class Piece:
-    """A rectangle to cut: `count` of them, `width` deep and `length` long."""
+    """A piece to cut: `count` of them, `width` deep and `length` long.
+
+    `outline`, for a piece that is no rectangle, is its closed outline in mm: x along its length,
+    y along its width, inside that rectangle.
+    """
 
     name: str
     cloth: str
@@ -40,7 +47,30 @@ class Piece:
     length: Value
     grain: Grain
     marks: tuple[Mark, ...] = ()
-    note: str = ""
+    outline: tuple[Point, ...] = ()
+
+    @property
+    def extents(self) -> tuple[Length, Length]:
+        """What one piece takes across the cloth and along it, its grain respected."""
+        width, length = self.width.length, self.length.length
+        if self.grain is Grain.STRAIGHT:
+            return width, length
+        if self.grain is Grain.CROSS:
+            return length, width
+        diagonal = from_float(float(width + length) / sqrt(2))
+        return diagonal, diagonal
+
+
+Cell = Sentence | Value | Amount
+
+
+@dataclass(frozen=True)
+class Chart:
+    """A table of its own, such as a marking chart; the first cell of each row names it."""
+
+    caption: str
+    headings: tuple[str, ...]
+    rows: tuple[tuple[Cell, ...], ...]
 
 
 @dataclass(frozen=True)
@@ -93,6 +123,8 @@ class Working:
     pictures: tuple[Picture, ...]
     supplies: tuple[Supply, ...]
     cautions: tuple[Caution, ...]
+    charts: tuple[Chart, ...] = ()
+    layouts: tuple[Layout, ...] = ()
 
     @property
     def named(self) -> Mapping[str, Value]:

@@ -7,10 +7,11 @@ from typing import TYPE_CHECKING
 
 from handout_engine.cautions import Caution
 from handout_engine.inputs import declared_inputs
+from handout_engine.laying import Layout
 from handout_engine.saying import Amount, Saying
 from handout_engine.sources import GEOMETRY, GIVEN, Basis
 from handout_engine.values import Value, sentence
-from handout_engine.workings import Picture, Piece, Seam, Step, Supply, Working
+from handout_engine.workings import Chart, Picture, Piece, Seam, Step, Supply, Working
 
 if TYPE_CHECKING:
     from handout_engine.technique import Technique
@@ -33,6 +34,8 @@ class Worksheet:
     pictures: list[Picture] = field(default_factory=list)
     supplies: list[Supply] = field(default_factory=list)
     cautions: list[Caution] = field(default_factory=list)
+    charts: list[Chart] = field(default_factory=list)
+    layouts: list[Layout] = field(default_factory=list)
 
     def __post_init__(self) -> None:
         """Note the inputs first."""
@@ -97,4 +100,6 @@ class Worksheet:
             pictures=tuple(self.pictures),
             supplies=tuple(self.supplies),
             cautions=tuple(dict.fromkeys(self.cautions)),
+            charts=tuple(self.charts),
+            layouts=tuple(self.layouts),
         )

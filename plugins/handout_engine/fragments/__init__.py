@@ -14,7 +14,7 @@ from handout_engine.fragments.closing import cautions, sources
 from handout_engine.fragments.drawings import drawings, finished
 from handout_engine.fragments.library import all_sources, all_techniques
 from handout_engine.fragments.sewing import sample, steps
-from handout_engine.fragments.tables import cuts, marks, measures, numbers, supplies
+from handout_engine.fragments.tables import charts, cuts, marks, measures, numbers, supplies
 from handout_engine.markup import element
 from handout_engine.saying import Tape
 from handout_engine.workings import Working
@@ -40,6 +40,7 @@ PARTS: dict[str, Part] = {
     "sample": Part("Sew a sample first", "A trial, and what it must measure.", sample),
     "cuts": Part("Cut", "The cut list.", cuts),
     "marks": Part("Mark", "Lines to mark, from one edge.", marks),
+    "chart": Part("Chart", "Tables of the technique's own, such as a marking chart.", charts),
     "drawing": Part("Drawings", "All drawings but that of the finished thing.", drawings),
     "steps": Part("Sew", "Numbered steps with checkpoints.", steps),
     "numbers": Part(

@@ -8,7 +8,8 @@ from xml.etree.ElementTree import Element
 from handout_engine.fragments.words import amount, phrase
 from handout_engine.markup import Child, element
 from handout_engine.saying import Tape
-from handout_engine.values import Value
+from handout_engine.values import Sentence, Value
+from handout_engine.workings import Cell as ChartCell
 from handout_engine.workings import Piece, Supply, Working
 
 Cell = Child | list[Child]
@@ -61,6 +62,24 @@ def marks(working: Working, tape: Tape, identity: str) -> Element | None:
         for mark in piece.marks
     ]
     return table("Lines to mark", ("Piece", "Line", "Distance"), rows) if rows else None
+
+
+def charts(working: Working, tape: Tape, identity: str) -> Element | None:
+    """The tables of the technique's own."""
+    del identity
+    made = [
+        table(
+            each.caption, each.headings, [[_cell(cell, tape) for cell in row] for row in each.rows]
+        )
+        for each in working.charts
+    ]
+    return element("div", *made) if made else None
+
+
+def _cell(cell: ChartCell, tape: Tape) -> Cell:
+    if isinstance(cell, Sentence):
+        return phrase(cell, tape)
+    return cell if isinstance(cell, str) else amount(cell, tape)
 
 
 def measures(working: Working, tape: Tape, identity: str) -> Element:

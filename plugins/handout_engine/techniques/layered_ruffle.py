@@ -73,7 +73,7 @@ class LayeredRuffle(HemInputs, EdgeSeamInputs, GatherInputs, Technique):
         note_gathered_length(sheet)
         rows = note_rows(sheet, sheet["edge_allowance"], sheet["edge_allowance"], self.rows_apart)
         if not self.folded:
-            note_hem(sheet, self, _shallowest(sheet))
+            note_hem(sheet, self, _shallowest(self))
         layers = [_note_layer(sheet, self, number) for number in range(1, len(self.depths) + 1)]
         _note_cloth(sheet, self, layers, rows)
         sheet.seams.append(Seam("all layers to edge", self.edge_allowance))
@@ -87,10 +87,8 @@ class LayeredRuffle(HemInputs, EdgeSeamInputs, GatherInputs, Technique):
         return sheet.finish()
 
 
-def _shallowest(sheet: Worksheet) -> Value:
-    depths = sheet["depths"]
-    assert isinstance(depths.amount, tuple)
-    return Value("depths", "the shallowest layer", min(depths.amount), depths.basis)
+def _shallowest(ruffle: LayeredRuffle) -> Value:
+    return Value("depths", "the shallowest layer", min(ruffle.depths), GIVEN)
 
 
 @dataclass(frozen=True)
