@@ -52,6 +52,11 @@ class Block:
                 if match:
                     yield name, match
 
+    @property
+    def mentioned(self) -> set[str]:
+        """The names of the blocks it refers to."""
+        return {match["block"] for _, match in self.references()}
+
 
 def read_block(
     written: Mapping[str, Written], line: int = 1, lines: Mapping[str, int] | None = None

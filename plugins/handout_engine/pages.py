@@ -52,17 +52,27 @@ class Page:
     problems: list[Problem] = field(default_factory=list)
 
     def fragment(self, number: int) -> str:
-        """The HTML of the block with that number, counted from 0; empty if it has a problem."""
+        """The HTML of the block with that number, counted from 0; empty if it has a problem.
+
+        `data-place` tells the reader's browser which block's place it is.
+        """
+        made = self._fragment(number)
+        if made is None:
+            return ""
+        made.set("data-place", str(number))
+        return html(made)
+
+    def _fragment(self, number: int) -> Element | None:
         block = self.blocks[number]
         if block.of == PAGE:
-            return html(page_parts(self.workings.values(), block.show, self.tape))
+            return page_parts(self.workings.values(), block.show, self.tape)
         if block.of == LIBRARY:
-            return html(library_parts(block.show))
+            return library_parts(block.show)
         name = block.of or block.name
         if name not in self.workings:
-            return ""
+            return None
         identity = f"b{number}-{name}"
-        return html(block_fragment(self.workings[name], block.show, self.tape, identity, name))
+        return block_fragment(self.workings[name], block.show, self.tape, identity, name)
 
     def inline_element(self, reference: str) -> Element | None:
         """One value as it stands in running text; None when its block has a problem."""
@@ -125,9 +135,9 @@ def _in_order(page: Page) -> list[Block]:
         if block.technique:
             by_name.setdefault(block.name, block)
     graph = {
-        name: {match["block"] for _, match in block.references()} & by_name.keys()
+        name: [each for each in by_name if each in block.mentioned]
         for name, block in by_name.items()
-    }
+    }  # lists, since a set of names has another order in every run
     try:
         return [by_name[name] for name in TopologicalSorter(graph).static_order()]
     except CycleError as error:
@@ -135,7 +145,7 @@ def _in_order(page: Page) -> list[Block]:
         block = min((by_name[name] for name in circle), key=lambda found: found.line)
         text = f"{block.title}: these blocks refer to each other in a circle: {', '.join(circle)}"
         page.problems.append(Problem(block.line, text, block.name))
-        return [each for name, each in by_name.items() if not graph[name] & set(circle)
+        return [each for name, each in by_name.items() if not set(graph[name]) & set(circle)
                 and name not in circle]  # fmt: skip
 
 

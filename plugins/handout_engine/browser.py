@@ -1,0 +1,76 @@
+"""What the reader's browser asks of the engine: one question in JSON, one answer in JSON.
+
+A question holds the page as its author made it (`authored.to_json`), the reader's texts by block
+and field, her tape and her paper:
+
+    {"page": {...}, "choices": {"sleeve": {"band": "3/8 in"}}, "tape": {"first": "metric"},
+     "paper": "letter"}
+
+The answer always holds the form, the line that says what was chosen, and the problems. Only when
+there are none does it hold the page: the fragments in order of the blocks, and the inline values.
+So a page never shows the half of an answer.
+"""
+
+from __future__ import annotations
+
+import json
+from collections.abc import Mapping
+from dataclasses import replace
+from typing import Any
+
+from handout_engine.authored import Authored, Choices, from_plain, read_paper, read_tape
+from handout_engine.fragments.form import chosen, form
+from handout_engine.markup import html
+from handout_engine.pages import Problem
+from handout_engine.questions import Asked, plain_sentence
+
+LONGEST_TEXT = 200
+MOST_TEXTS = 400
+
+
+def answer(question: str) -> str:
+    """Work a page out anew; raises ValueError, KeyError or TypeError for a malformed question."""
+    asked = json.loads(question)
+    own = from_plain(asked["page"])
+    choices = known_choices(own, asked.get("choices"))
+    told = replace(
+        own,
+        tape=read_tape(asked.get("tape"), own.tape),
+        paper=read_paper(asked.get("paper"), own.paper),
+    )
+    page = told.work(choices)
+    read = Asked(own, told, choices, page)
+    said: dict[str, Any] = {
+        "form": html(form(read)),
+        "chosen": html(chosen(read)),
+        "problems": [_problem(each, own) for each in page.problems],
+    }
+    if not page.problems:
+        said["fragments"] = [page.fragment(number) for number in range(len(page.blocks))]
+        said["values"] = {reference: page.inline(reference) for reference in own.inlines}
+    return json.dumps(said, separators=(",", ":"))
+
+
+def _problem(problem: Problem, page: Authored) -> dict[str, str]:
+    blocks = [each for each in page.blocks if each.technique and each.name == problem.block]
+    text = plain_sentence(problem, blocks[0]) if blocks else problem.text
+    return {"block": problem.block, "field": problem.field, "text": text}
+
+
+def known_choices(page: Authored, plain: object) -> Choices:
+    """The texts that a reader may have written: known blocks and fields, none overlong."""
+    written = _mapping(plain)
+    choices: dict[str, dict[str, str]] = {}
+    left = MOST_TEXTS
+    for block in page.blocks:
+        texts = _mapping(written.get(block.name))
+        for name in page.questions(block):
+            text = texts.get(name)
+            if isinstance(text, str) and len(text) <= LONGEST_TEXT and left:
+                choices.setdefault(block.name, {})[name] = text
+                left -= 1
+    return choices
+
+
+def _mapping(plain: object) -> Mapping[str, Any]:
+    return plain if isinstance(plain, Mapping) else {}

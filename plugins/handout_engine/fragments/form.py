@@ -1,0 +1,123 @@
+"""The reader's form as a tree: the build and the browser make the very same one.
+
+`data-usual` of a control holds what it shows while the reader has changed nothing.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Iterable
+from xml.etree.ElementTree import Element
+
+from handout_engine.inputs import MEASURES
+from handout_engine.markup import element
+from handout_engine.questions import Asked, Question, Section
+
+LONGEST = "200"
+ASLEEP = (
+    "This form needs JavaScript, and a page that comes from a web server. The page itself is "
+    "complete for the measures shown here."
+)
+
+
+def form(asked: Asked) -> Element:
+    """The form of a page, folded; its controls are disabled until the page's script has it."""
+    body = element(
+        "fieldset",
+        *(_section(section) for section in asked.sections()),
+        _section(asked.settings()),
+        element(
+            "p",
+            element("button", "Work it out", type="submit"),
+            " ",
+            element("button", "Back to this page's measures", type="reset"),
+            class_="form-buttons",
+        ),
+        class_="form-body",
+        disabled="disabled",
+    )
+    return element(
+        "form",
+        element(
+            "details",
+            element("summary", "Work this page out for your own measures"),
+            element("p", ASLEEP, class_="form-status", role="status"),
+            body,
+        ),
+        id="handout-form",
+        class_="handout-form",
+        autocomplete="off",
+        novalidate="novalidate",
+    )
+
+
+def chosen(asked: Asked) -> Element:
+    """One line, on screen and in print: whose measures the page shows."""
+    sections = asked.sections()
+    changed = [
+        f"{question.label} {question.text.strip() or 'left out'}"
+        + (f" ({section.name})" if len(sections) > 1 else "")
+        for section in sections
+        for question in section.questions
+        if question.changed
+    ]
+    words = "Worked out with the measures of this page."
+    if changed:
+        words = f"Worked out with your own measures: {'; '.join(changed)}."
+    return element("p", words, class_="handout-chosen")
+
+
+def _section(section: Section) -> Element:
+    groups: dict[str, list[Question]] = {}
+    for question in section.questions:
+        groups.setdefault(question.group, []).append(question)
+    return element(
+        "fieldset",
+        element("legend", section.title),
+        _error(f"my-{section.name}-error", section.error),
+        *(_group(title, questions) for title, questions in groups.items()),
+        class_="form-section",
+    )
+
+
+def _group(title: str, questions: Iterable[Question]) -> Element:
+    """A group of questions; all but the measures are folded away."""
+    fields = element("div", *(_field(each) for each in questions), class_="form-group")
+    if title in {"", MEASURES}:
+        return fields
+    return element("details", element("summary", title), fields)
+
+
+def _field(question: Question) -> Element:
+    label = question.label[:1].upper() + question.label[1:]
+    return element(
+        "div",
+        element("label", label, for_=question.identity),
+        _control(question),
+        element("p", question.hint, id=f"{question.identity}-hint", class_="form-hint"),
+        _error(f"{question.identity}-error", question.error),
+        class_="form-field",
+    )
+
+
+def _error(identity: str, text: str) -> Element:
+    return element("p", text, id=identity, class_="form-error", role="alert")
+
+
+def _control(question: Question) -> Element:
+    identity = question.identity
+    attributes = {
+        "id": identity,
+        "name": question.name,
+        "data_usual": question.usual,
+        "aria_describedby": f"{identity}-hint {identity}-error",
+        "aria_invalid": "true" if question.error else "false",
+    }
+    if not question.choices:
+        return element("input", type="text", value=question.text, maxlength=LONGEST,
+                       spellcheck="false", autocapitalize="off", enterkeyhint="done",
+                       **attributes)  # fmt: skip
+    options = [element("option", words, value=value) for value, words in question.choices]
+    for option in options:
+        if option.get("value") == question.text:
+            option.set("selected", "selected")
+    return element("select", *options, **attributes)
