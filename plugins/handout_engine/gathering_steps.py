@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from handout_engine.cautions import LOOSE_THREADS, NOT_SLEEPWEAR, PINS_AND_IRON, THIN_COTTON
 from handout_engine.gathering import DIAGONAL, OPEN, RING, fullness
+from handout_engine.lengths import Length
 from handout_engine.values import Value, sentence
 from handout_engine.workings import Step, Supply
 from handout_engine.worksheet import Worksheet
@@ -56,13 +57,25 @@ def add_joining_steps(sheet: Worksheet, prefix: str, what: str) -> None:
     sheet.step(f"Join {subject} {ends}, {how}. Press.", measured, wanted=wanted)
 
 
-def add_gathering_steps(sheet: Worksheet, layers: str, measured_from: str = "raw edge") -> None:
-    """Running the rows and drawing up to the edge."""
+def add_gathering_steps(
+    sheet: Worksheet,
+    layers: str,
+    measured_from: str = "raw edge",
+    rows: tuple[Length, Length] | None = None,
+) -> None:
+    """Running the rows and drawing up to the edge.
+
+    `rows` are the distances of the two rows from the edge that is named, where that is not the raw
+    edge from which they are marked on the flat strip.
+    """
+    first, second = rows or (sheet["first_row"].length, sheet["second_row"].length)
     between = " between its end allowances" if sheet["ends"].amount == OPEN else ""
     sheet.step(
-        f"Through {layers}, run two rows of long stitches, {{first_row}} and {{second_row}} from "
+        f"Through {layers}, run two rows of long stitches, {{first}} and {{second}} from "
         f"the {measured_from}, leaving long thread ends. Mark the quarters of the ruffle{between} "
-        "and the quarters of the edge."
+        "and the quarters of the edge.",
+        first=first,
+        second=second,
     )
     sheet.step(
         "Match the quarter marks, draw up to the edge and spread the gathers evenly.",

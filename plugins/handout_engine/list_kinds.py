@@ -66,7 +66,7 @@ class PlacesKind(SeveralKind):
 
     def _place(self, part: Raw) -> Place:
         if isinstance(part, Place):
-            return part
+            return Place(self.each.read(part.across), self.each.read(part.down))
         halves = re.split(r",\s+", part) if isinstance(part, str) else []
         if len(halves) != 2:
             raise RefusalError(f"{seen(part)} is not a point; write across, down as in 2 in, 3 in")
@@ -91,14 +91,18 @@ class NamedLengthsKind(SeveralKind):
 
     def _named(self, part: Raw) -> NamedLength:
         if isinstance(part, NamedLength):
-            return part
-        match = re.fullmatch(r"(?P<name>[a-z][a-z -]*?)\s+(?P<length>[^a-z].*)", str(part))
+            return self._checked(part.name, part.length)
+        words = " ".join(part.split()) if isinstance(part, str) else ""
+        match = re.fullmatch(r"(?P<name>[a-z][a-z -]*?) (?P<length>[^a-z].*)", words)
         if match is None:
             raise RefusalError(f"{seen(part)} has no name and width; write {self.names[0]} 1/2 in")
-        if match["name"] not in self.names:
-            hint = nearest_name(match["name"], self.names)
-            raise RefusalError(f'there is no strip called "{quoted(match["name"])}"{hint}')
-        return NamedLength(match["name"], self.each.read(match["length"]))
+        return self._checked(match["name"], match["length"])
+
+    def _checked(self, name: str, length: Raw) -> NamedLength:
+        if name not in self.names:
+            hint = nearest_name(name, self.names)
+            raise RefusalError(f'there is no strip called "{quoted(name)}"{hint}')
+        return NamedLength(name, self.each.read(length))
 
     def bounds(self, tape: Tape) -> str:
         """How many, which names, and the bounds of each width."""

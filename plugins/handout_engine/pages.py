@@ -129,7 +129,10 @@ def _refuse_twins(page: Page) -> None:
 
 
 def _in_order(page: Page) -> list[Block]:
-    """Working blocks, each after those it refers to; a circle is a problem of its first block."""
+    """Working blocks, each after those it refers to; a circle is a problem of its first block.
+
+    What refers into a circle waits for it in vain, and says nothing (`_looked_up`).
+    """
     by_name: dict[str, Block] = {}
     for block in page.blocks:
         if block.technique:
@@ -138,15 +141,25 @@ def _in_order(page: Page) -> list[Block]:
         name: [each for each in by_name if each in block.mentioned]
         for name, block in by_name.items()
     }  # lists, since a set of names has another order in every run
-    try:
-        return [by_name[name] for name in TopologicalSorter(graph).static_order()]
-    except CycleError as error:
-        circle = error.args[1]
-        block = min((by_name[name] for name in circle), key=lambda found: found.line)
-        text = f"{block.title}: these blocks refer to each other in a circle: {', '.join(circle)}"
-        page.problems.append(Problem(block.line, text, block.name))
-        return [each for name, each in by_name.items() if not set(graph[name]) & set(circle)
-                and name not in circle]  # fmt: skip
+    while True:
+        try:
+            return [by_name[name] for name in TopologicalSorter(graph).static_order()]
+        except CycleError as error:
+            circle = error.args[1]
+            first = min((by_name[name] for name in circle), key=lambda found: found.line)
+            text = f"{first.title}: these blocks refer to each other in a circle: "
+            page.problems.append(Problem(first.line, text + ", ".join(circle), first.name))
+            graph = _without(graph, set(circle))
+            by_name = {name: by_name[name] for name in graph}
+
+
+def _without(graph: Mapping[str, Sequence[str]], names: set[str]) -> dict[str, list[str]]:
+    """The graph without these names; references to them are dropped."""
+    return {
+        name: [each for each in mentioned if each not in names]
+        for name, mentioned in graph.items()
+        if name not in names
+    }
 
 
 def _work(page: Page, block: Block, defaults: Mapping[str, str]) -> None:

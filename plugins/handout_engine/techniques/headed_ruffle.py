@@ -135,7 +135,13 @@ def _add_steps(sheet: Worksheet, ruffle: HeadedRuffle) -> None:
             "from finished edge to finished edge it is {height} deep.",
             height=height,
         )
-    add_gathering_steps(sheet, "both layers" if ruffle.folded else "the strip", "upper raw edge")
+    half = sheet["rows_distance"].length / 2
+    add_gathering_steps(
+        sheet,
+        "both layers" if ruffle.folded else "the strip",
+        "finished upper edge",
+        (ruffle.heading - half, ruffle.heading + half),
+    )
     sheet.step(
         "Lay the ruffle on the finished edge, wrong side down, with its gathering line on the line "
         "where it is to hang, and stitch along it between the two rows. Draw out both rows.",
