@@ -27,7 +27,15 @@ MISSING = (
     "to have it: npm ci --prefix site_src"
 )
 ASSETS = Path(__file__).parent / "assets"
-READER_FILES = ("reader.css", "reader.js", "address.js", "sheet.js", "engine.js", "worker.js")
+READER_FILES = (
+    "reader.css",
+    "reader.js",
+    "address.js",
+    "engine.js",
+    "keep.js",
+    "sheet.js",
+    "worker.js",
+)
 OFFLINE = "offline.js"
 
 

@@ -1,0 +1,65 @@
+// Puts an answer of the engine into the page.
+//
+// The engine's HTML is made by a serialiser that escapes every text. It is parsed without being
+// run all the same, and what could run is refused.
+
+function parsed(html) {
+  const found = new DOMParser().parseFromString(html, "text/html").body.firstElementChild;
+  const every = [found, ...found.querySelectorAll("*")];
+  const alive = every.some(
+    (each) =>
+      each.localName === "script" || [...each.attributes].some(({ name }) => name.startsWith("on")),
+  );
+  if (alive) throw new Error("the answer holds something that runs");
+  return found;
+}
+
+// Shows all fragments and inline values; parts that the reader has unfolded stay unfolded.
+export function showSheet({ fragments, values, chosen }) {
+  fragments.forEach((html, number) => {
+    for (const place of document.querySelectorAll(`[data-place="${number}"]`)) {
+      replace(place, parsed(html));
+    }
+  });
+  for (const place of document.querySelectorAll("[data-value]")) {
+    const html = values[place.dataset.value];
+    if (html) replace(place, parsed(html));
+  }
+  document.querySelector(".handout-chosen").replaceWith(parsed(chosen));
+}
+
+function replace(place, fresh) {
+  if (place.outerHTML === fresh.outerHTML) return;
+  const folds = fresh.querySelectorAll("details");
+  place.querySelectorAll("details").forEach((fold, number) => {
+    if (folds[number]) folds[number].open = fold.open;
+  });
+  place.replaceWith(fresh);
+}
+
+// Brings the form in line with the engine's: what controls hold, their hints, and their errors.
+// `sent` says what each control held when the question was asked: a control that the reader has
+// changed since keeps what she has written. Returns the choices that were answered.
+export function showForm(form, html, sent) {
+  const fresh = parsed(html);
+  const choices = new Map();
+  for (const control of fresh.querySelectorAll("[name]")) {
+    const own = form.elements.namedItem(control.name);
+    own.dataset.usual = control.dataset.usual;
+    own.setAttribute("aria-invalid", control.getAttribute("aria-invalid"));
+    if (own.value === sent.get(own.name) && own.value !== control.value) own.value = control.value;
+    if (control.value !== control.dataset.usual) choices.set(control.name, control.value);
+  }
+  for (const words of fresh.querySelectorAll(".form-hint, .form-error")) {
+    const own = document.getElementById(words.id);
+    if (own.textContent !== words.textContent) own.textContent = words.textContent;
+    if (words.classList.contains("form-error") && words.textContent) unfold(own);
+  }
+  return choices;
+}
+
+function unfold(place) {
+  for (let fold = place.closest("details"); fold; fold = fold.parentElement.closest("details")) {
+    fold.open = true;
+  }
+}
