@@ -2,29 +2,53 @@
 
 A formula is taken as it stands in the template. Every name in braces is replaced by its exact
 amount with its dimension (0 for a plain number, 1 for a length in mm), so that a formula that adds
-a ratio to a length fails, and a small evaluator does the rest: + - × / ( ) and the endings that the
-trade writes behind a comma.
+a ratio to a length fails, and a small evaluator does the rest: + - × / ( ), √( ), π, sin, cos and
+tan of degrees and back, and the endings that the trade writes behind a comma. A result that went
+through one of the irrational functions is compared to a millionth of a millimetre.
 """
 
 from __future__ import annotations
 
 import ast
+from collections.abc import Callable
 from dataclasses import dataclass
 from fractions import Fraction
-from math import ceil, floor
+from math import acos, asin, atan, ceil, cos, degrees, floor, pi, radians, sin, sqrt, tan
 
 from handout_engine.lengths import Length
 from handout_engine.values import Sentence, Value, template_runs
 
 ROUNDED_UP_TO = "rounded up to the next "
+NEAR = Fraction(1, 10**6)
+
+PLAIN_FUNCTIONS: dict[str, Callable[[float], float]] = {
+    "sin": lambda turn: sin(radians(turn)),
+    "cos": lambda turn: cos(radians(turn)),
+    "tan": lambda turn: tan(radians(turn)),
+    "arcsin": lambda ratio: degrees(asin(ratio)),
+    "arccos": lambda ratio: degrees(acos(ratio)),
+    "arctan": lambda ratio: degrees(atan(ratio)),
+}
 
 
-@dataclass(frozen=True)
+@dataclass(frozen=True, eq=False)
 class Exact:
-    """An exact number and its dimension: 0 plain, 1 a length in mm, 2 an area."""
+    """An exact number and its dimension: 0 plain, 1 a length in mm, 2 an area.
+
+    An `irrational` one is exact to no more than `NEAR`, and is compared so.
+    """
 
     number: Fraction
     power: int = 0
+    irrational: bool = False
+
+    def __eq__(self, other: object) -> bool:
+        if not isinstance(other, Exact) or self.power != other.power:
+            return False
+        allowed = NEAR if self.irrational or other.irrational else 0
+        return abs(self.number - other.number) <= allowed
+
+    __hash__ = None  # type: ignore[assignment]
 
     def alike(self, other: Exact) -> None:
         if self.power != other.power:
@@ -60,7 +84,7 @@ def _with_names(formula: Sentence) -> str:
     """The template as an expression, each part by a name of its own."""
     text, number = "", 0
     for words, name in template_runs(formula.template):
-        text += words.replace("×", "*")
+        text += words.replace("×", "*").replace("√", "sqrt")
         if name:
             text += f"part{number}"
             number += 1
@@ -69,28 +93,44 @@ def _with_names(formula: Sentence) -> str:
 
 def _node(node: ast.expr, parts: dict[str, Exact]) -> Exact:
     match node:
+        case ast.Name(id="π"):
+            return Exact(Fraction(pi), irrational=True)
         case ast.Name(id=name):
             return parts[name]
         case ast.Constant(value=int(number)):
             return Exact(Fraction(number))
+        case ast.Call(func=ast.Name(id=function), args=[argument], keywords=[]):
+            return _function(function, _node(argument, parts))
         case ast.BinOp(left=left, op=operator, right=right):
             return _together(_node(left, parts), operator, _node(right, parts))
         case _:
             raise ValueError(f"{ast.dump(node)} is not in the language of formulas")
 
 
+def _function(name: str, argument: Exact) -> Exact:
+    """A square root of an area or a number, or an angle function of a plain number."""
+    if name == "sqrt":
+        assert argument.power % 2 == 0, "the root of a length is no length"
+        return Exact(Fraction(sqrt(argument.number)), argument.power // 2, irrational=True)
+    if name not in PLAIN_FUNCTIONS:
+        raise ValueError(f"{name} is not in the language of formulas")
+    assert argument.power == 0, "an angle is a plain number of degrees"
+    return Exact(Fraction(PLAIN_FUNCTIONS[name](float(argument.number))), irrational=True)
+
+
 def _together(left: Exact, operator: ast.operator, right: Exact) -> Exact:
+    rough = left.irrational or right.irrational
     match operator:
         case ast.Add():
             left.alike(right)
-            return Exact(left.number + right.number, left.power)
+            return Exact(left.number + right.number, left.power, rough)
         case ast.Sub():
             left.alike(right)
-            return Exact(left.number - right.number, left.power)
+            return Exact(left.number - right.number, left.power, rough)
         case ast.Mult():
-            return Exact(left.number * right.number, left.power + right.power)
+            return Exact(left.number * right.number, left.power + right.power, rough)
         case ast.Div():
-            return Exact(left.number / right.number, left.power - right.power)
+            return Exact(left.number / right.number, left.power - right.power, rough)
         case _:
             raise ValueError(f"{operator} is not in the language of formulas")
 
@@ -105,7 +145,7 @@ def _ended(result: Exact, ending: str, parts: dict[str, Exact]) -> Exact:
     if ending.startswith("at least "):
         least = _node(ast.parse(ending.removeprefix("at least "), mode="eval").body, parts)
         least.alike(result)
-        return Exact(max(result.number, least.number), result.power)
+        return Exact(max(result.number, least.number), result.power, result.irrational)
     if ending.startswith(ROUNDED_UP_TO):
         step = parts[ending.removeprefix(ROUNDED_UP_TO)]
         step.alike(result)
