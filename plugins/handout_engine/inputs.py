@@ -15,6 +15,7 @@ from handout_engine.kinds import (
     AngleKind,
     ChoiceKind,
     CountKind,
+    FineLengthKind,
     Kind,
     LengthKind,
     PercentageKind,
@@ -96,6 +97,20 @@ def yardage(asked: Asked, default: str, bounds: tuple[str, str]) -> Length:
     """Declare a length in which cloth is sold, said in yards or metres."""
     kind = YardageKind(read_length(bounds[0]), read_length(bounds[1]))
     found: Length = _field(asked, kind, default)
+    return found
+
+
+def fine_length(asked: Asked, default: str, bounds: tuple[str, str]) -> Length:
+    """Declare a length smaller than a tape can measure, said in hundredths of a millimetre."""
+    kind = FineLengthKind(read_length(bounds[0]), read_length(bounds[1]))
+    found: Length = _field(asked, kind, default)
+    return found
+
+
+def optional_fine_length(asked: Asked, otherwise: str, bounds: tuple[str, str]) -> Length | None:
+    """Declare such a small length that may be left out."""
+    kind = FineLengthKind(read_length(bounds[0]), read_length(bounds[1]))
+    found: Length | None = _field(asked, kind, None, otherwise)
     return found
 
 

@@ -83,6 +83,12 @@ class YardageKind(LengthKind):
     saying = Saying.STEP
 
 
+class FineLengthKind(LengthKind):
+    """A length smaller than a tape can measure, such as the width of a stitch."""
+
+    saying = Saying.FINE
+
+
 class RatioKind(Quantity[Fraction]):
     """A plain ratio, such as a fullness."""
 

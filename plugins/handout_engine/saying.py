@@ -39,6 +39,7 @@ class Saying(Enum):
     STEP = "exactly: in yards where it is a whole number of eighths, else as a length"
     PERCENT = "in per cent"
     DEGREES = "in degrees"
+    FINE = "in millimetres to the hundredth, whatever the tape, as needles and stitches are sold"
 
 
 @dataclass(frozen=True)
@@ -57,7 +58,9 @@ class Tape:
         return self._said(amount, saying, self.first)
 
     def beside(self, amount: Amount, saying: Saying = Saying.NEAREST) -> str:
-        """The same amount in the other system; empty for what has no unit."""
+        """The same amount in the other system; empty for what has no unit, or only one."""
+        if saying is Saying.FINE:
+            return ""
         if isinstance(amount, Length | Place | NamedLength) or (
             isinstance(amount, tuple) and amount
         ):
@@ -90,6 +93,8 @@ class Tape:
     def _length(self, length: Length, saying: Saying, system: System) -> str:
         if length.mm < 0:
             return "-" + self._length(-length, saying, system)
+        if saying is Saying.FINE:
+            return f"{decimal(length.mm)} mm"
         if saying is Saying.YARDAGE:
             return yards(length) if system == "inches" else metres(length)
         if saying is Saying.STEP and system == "inches" and _eighths(length).denominator == 1:

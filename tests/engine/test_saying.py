@@ -157,3 +157,9 @@ def test_every_fraction_of_an_inch_up_to_a_foot_against_a_tape_measure():
         words = [str(whole)] if whole else []
         words += [f"{top}/{bottom}"] if top else []
         assert TAPE.say(inches(Fraction(mark, 16))) == f"{' '.join(words) or 0} in"
+
+
+def test_needles_and_stitches_are_said_in_millimetres_on_every_tape():
+    spacing = millimetres("5/2")
+    assert TAPE.say(spacing, Saying.FINE) == METRIC.say(spacing, Saying.FINE) == "2.5 mm"
+    assert TAPE.both(millimetres("3/4"), Saying.FINE) == "0.75 mm"
