@@ -15,8 +15,7 @@ from pathlib import Path
 from mkdocs.commands.build import build
 from mkdocs.config import load_config
 from mkdocs.config.defaults import MkDocsConfig
-
-from handout_site.slips import SlipsError
+from mkdocs.exceptions import Abort
 
 os.environ["NO_MKDOCS_2_WARNING"] = "1"
 
@@ -92,11 +91,11 @@ class SmallSite:
         """The site's settings, strict, its plugins new."""
         return load_config(str(self.config_file), strict=True)
 
-    def build(self) -> Built:
+    def build(self, built: Built | None = None) -> Built:
         """Build the site strictly."""
         config = self.config()
         config.plugins.on_startup(command="build", dirty=False)
-        return build_with(config)
+        return build_with(config, built)
 
 
 def small_site(folder: Path, text: str | bytes, *, scenario: str = GUILD) -> SmallSite:
@@ -117,17 +116,22 @@ def site_of(
 
 def slips_of(site: SmallSite) -> list[str]:
     """The messages with which the build fails; it must fail, and publish no page."""
+    built = Built(site.folder / "site")
     try:
-        built = site.build()
-    except SlipsError as error:
-        assert not list(site.folder.glob("site/**/*.html")), "something was published"
-        return [str(slip) for slip in error.slips]
+        built = site.build(built)
+    except Abort:
+        assert not built.pages(), "something was published"
+        heading, *listed = "\n".join(built.warnings).splitlines()
+        assert heading.startswith("nothing is published; ")
+        return [line.strip() for line in listed]
     raise AssertionError(f"the site was built; {built.warnings}")
 
 
-def build_with(config: MkDocsConfig, serve_url: str | None = None) -> Built:
+def build_with(
+    config: MkDocsConfig, built: Built | None = None, serve_url: str | None = None
+) -> Built:
     """Run one build, and keep what it logged as a warning or worse."""
-    built = Built(Path(config.site_dir))
+    built = built or Built(Path(config.site_dir))
     keeper = _Keeper(built.warnings)
     logger = logging.getLogger("mkdocs")
     logger.addHandler(keeper)

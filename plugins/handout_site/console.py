@@ -18,7 +18,7 @@ from handout_engine.saying import Tape
 from handout_engine.technique import Technique, make
 from handout_engine.techniques import find, keys
 from handout_engine.workings import Working
-from handout_site.reading import first_line, read_handout
+from handout_site.reading import NO_TEXT, first_line, front_matter_slips, read_handout
 from handout_site.slips import Slip
 from handout_site.spelled import as_json, as_text
 
@@ -48,11 +48,18 @@ def compute(
     working = _work(technique, measures)
     if svg_file is not None:
         scenes = [picture.scene for picture in working.pictures]
-        svg_file.write_text(xml(paper_sheet(scenes, tape, technique)), encoding="utf-8")
+        _write(svg_file, xml(paper_sheet(scenes, tape, technique)))
     if wants_json:
         click.echo(json.dumps(as_json(working, tape), indent=2, ensure_ascii=False))
     else:
         click.echo(as_text(working, tape))
+
+
+def _write(path: Path, text: str) -> None:
+    try:
+        path.write_text(text, encoding="utf-8")
+    except OSError as error:
+        _leave([f"{path} cannot be written: {error.strerror}"])
 
 
 def _work(key: str, measures: tuple[str, ...]) -> Working:
@@ -62,6 +69,8 @@ def _work(key: str, measures: tuple[str, ...]) -> Working:
         name, sign, value = measure.partition("=")
         if not sign:
             raise click.UsageError(f'"{measure}" is not INPUT=VALUE')
+        if name.strip() in written:
+            raise click.UsageError(f"{name.strip()} is given twice")
         written[name.strip()] = value
     try:
         technique: type[Technique] = find(key)
@@ -111,6 +120,7 @@ def _slips(file: Path) -> list[Slip]:
     try:
         text = file.read_text(encoding="utf-8-sig")
     except (OSError, UnicodeDecodeError):
-        return [Slip(str(file), 1, "the file cannot be read as text")]
+        return [Slip(str(file), 1, NO_TEXT)]
     body, _ = get_data(text)
-    return read_handout(body, str(file), Tape(), first_line=first_line(text, body)).slips
+    handout = read_handout(body, str(file), Tape(), first_line=first_line(text, body))
+    return [*front_matter_slips(text, str(file)), *handout.slips]

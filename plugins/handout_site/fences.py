@@ -1,7 +1,8 @@
 """Finds `calc` fences and inline values in Markdown, with their true line numbers.
 
 Fences are recognised as the fence extension does: after any indent or quotation mark, so in
-lists, admonitions, tabs and quotations too, and never inside another fence.
+lists, admonitions, tabs and quotations too, and never inside another fence. What stands in a
+comment of several lines is left alone.
 """
 
 from __future__ import annotations
@@ -12,17 +13,16 @@ from dataclasses import dataclass, field
 
 _OPENING = re.compile(r"^(?P<prefix>[> \t]*)(?P<marks>`{3,}|~{3,})[ ]*(?P<info>[^`]*)$")
 _CALC = re.compile(r"calc\b|\{\s*\.calc\b")
-_CODE_SPAN = re.compile(r"(?<!`)(`+)(?!`).*?(?<!`)\1(?!`)")
-INLINE = re.compile(r"\{\{\s*(?P<words>[^{}]*?)\s*\}\}")
+_UNREAD = re.compile(r"(?<!`)(`+)(?!`).*?(?<!`)\1(?!`)|<!--.*?-->")
+INLINE = re.compile(r"\{\{(?P<words>[^{}]*)\}\}")
 
 
 @dataclass(frozen=True)
 class Fence:
-    """A calc fence: the line of its opening, its body without indent, whether it is closed."""
+    """A calc fence: the line of its opening, and its body without indent."""
 
     line: int
     body: str
-    closed: bool = True
 
 
 @dataclass(frozen=True)
@@ -35,24 +35,32 @@ class Mention:
 
 @dataclass
 class Scan:
-    """What a page holds for us."""
+    """What a page holds for us, and the lines of fences of any kind that are never closed."""
 
     fences: list[Fence] = field(default_factory=list)
+    unclosed: list[int] = field(default_factory=list)
     mentions: list[Mention] = field(default_factory=list)
 
 
 def scan(markdown: str, first_line: int = 1) -> Scan:
     """All calc fences and inline values of a page whose text starts at `first_line`."""
     found = Scan()
-    lines = enumerate(markdown.replace("\r\n", "\n").split("\n"), first_line)
+    every = markdown.replace("\r\n", "\n").split("\n")
+    last_comment = max((n for n, line in enumerate(every, first_line) if "-->" in line), default=0)
+    lines = enumerate(every, first_line)
     for number, line in lines:
         opening = _OPENING.match(line)
         if opening is None:
-            found.mentions.extend(_mentions(number, line))
+            read = _UNREAD.sub("", line)
+            found.mentions.extend(_mentions(number, read))
+            if "<!--" in read and number < last_comment:
+                next(line for _, line in lines if "-->" in line)
             continue
         body, closed = _body(lines, opening)
-        if _CALC.match(opening["info"]):
-            found.fences.append(Fence(number, body, closed))
+        if not closed:
+            found.unclosed.append(number)
+        elif _CALC.match(opening["info"]):
+            found.fences.append(Fence(number, body))
     return found
 
 
@@ -76,10 +84,11 @@ def _without(prefix: str, line: str) -> str:
 
 
 def _mentions(number: int, line: str) -> Iterator[Mention]:
-    for match in INLINE.finditer(_CODE_SPAN.sub("", line)):
-        yield Mention(number, match["words"])
+    for match in INLINE.finditer(line):
+        yield Mention(number, match["words"].strip())
 
 
 def signature(body: str) -> tuple[str, ...]:
-    """A fence's body as it can be recognised again once Markdown has taken its indent away."""
-    return tuple(stripped for line in body.split("\n") if (stripped := line.strip("> \t")))
+    """A fence's body as it can be recognised again once Markdown has changed its white space."""
+    lines = (line.replace(">", " ").split() for line in body.split("\n"))
+    return tuple(" ".join(words) for words in lines if words)

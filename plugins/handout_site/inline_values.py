@@ -43,7 +43,7 @@ class _Pattern(InlineProcessor):
         self, m: Match[str], data: str
     ) -> tuple[Element | None, int | None, int | None]:
         del data
-        words = m["words"]
+        words = m["words"].strip()
         found = self.lookup(words) if REFERENCE.fullmatch(words) else None
         if found is None:
             return None, None, None

@@ -71,7 +71,8 @@ def menu(every: Iterable[Entry]) -> list[Any]:
 def _title(family: str, members: list[Entry]) -> str:
     """The first heading of the family's introduction, or its folder's name."""
     if members[0].is_introduction:
-        heading = _HEADING.search(members[0].path.read_text(encoding="utf-8"))
+        text = members[0].path.read_text(encoding="utf-8-sig", errors="replace")
+        heading = _HEADING.search(text)
         if heading:
             return heading[1]
     return family.replace("-", " ").capitalize()

@@ -40,11 +40,22 @@ class DocumentError(Exception):
 class _Loader(yaml.SafeLoader):
     """Composes nodes and refuses what would make a document more than a plain tree."""
 
+    depth = 0
+
     def compose_node(self, parent: yaml.Node | None, index: int) -> yaml.Node | None:
-        if self.check_event(yaml.AliasEvent):
-            line = self.peek_event().start_mark.line + 1  # type: ignore[no-untyped-call]
+        event: yaml.Event = self.peek_event()  # type: ignore[no-untyped-call]
+        line = event.start_mark.line + 1 if event.start_mark else 1
+        if isinstance(event, yaml.AliasEvent):
             raise DocumentError(line, "a * reference cannot be used here")
+        if getattr(event, "anchor", None) is not None:
+            raise DocumentError(line, "an & anchor cannot be used here")
+        if getattr(event, "tag", None) is not None:
+            raise DocumentError(line, "a ! tag cannot be used here")
+        if self.depth > DEEPEST:
+            raise DocumentError(line, "this is nested too deeply")
+        self.depth += 1
         node: yaml.Node | None = super().compose_node(parent, index)
+        self.depth -= 1
         return node
 
 
@@ -52,7 +63,6 @@ def read_mapping(text: str, example: str) -> Document:
     """Read a YAML mapping; raises DocumentError, which shows `example` when it is none."""
     if len(text) > LONGEST:
         raise DocumentError(1, f"{len(text)} characters are too many; the most is {LONGEST}")
-    _refuse_deep(text)
     try:
         node = _Loader(text).get_single_node()
     except yaml.MarkedYAMLError as error:
@@ -69,15 +79,7 @@ def read_mapping(text: str, example: str) -> Document:
     return Document(_mapping(node), lines)
 
 
-def _refuse_deep(text: str) -> None:
-    """Brackets and indents nested without end would exhaust the parser before it could say so."""
-    for number, line in enumerate(text.split("\n"), 1):
-        indent = len(line) - len(line.lstrip(" -?:"))
-        if max(line.count("["), line.count("{")) > DEEPEST * 10 or indent > DEEPEST * 20:
-            raise DocumentError(number, "this is nested too deeply")
-
-
-def _mapping(node: yaml.MappingNode, depth: int = 1) -> dict[str, Plain]:
+def _mapping(node: yaml.MappingNode) -> dict[str, Plain]:
     found: dict[str, Plain] = {}
     for key, value in node.value:
         line = key.start_mark.line + 1
@@ -85,20 +87,18 @@ def _mapping(node: yaml.MappingNode, depth: int = 1) -> dict[str, Plain]:
             raise DocumentError(line, "a field's name must be one word")
         if key.value in found:
             raise DocumentError(line, f"{quoted(key.value)} is written twice")
-        found[key.value] = _plain(value, depth)
+        found[key.value] = _plain(value)
     return found
 
 
-def _plain(node: yaml.Node, depth: int) -> Plain:
-    line = node.start_mark.line + 1
-    if depth > DEEPEST:
-        raise DocumentError(line, "this is nested too deeply")
+def _plain(node: yaml.Node) -> Plain:
     if isinstance(node, yaml.ScalarNode):
         return str(node.value)
     if isinstance(node, yaml.SequenceNode):
-        return [_plain(each, depth + 1) for each in node.value]
+        return [_plain(each) for each in node.value]
     if isinstance(node, yaml.MappingNode):
-        return _mapping(node, depth + 1)
+        return _mapping(node)
+    line = node.start_mark.line + 1
     raise DocumentError(line, "this is neither text, a list nor a mapping")
 
 

@@ -2,14 +2,17 @@
 
 The flow of a build: `on_config` reads the scenario and puts the handouts into the menu;
 `on_files` adds them to the site's files; `on_page_markdown` reads and works out a page's blocks;
-the fence and the inline pattern look the results up while Markdown is made into HTML; `on_env`,
-before anything is written, fails the build with the list of all slips.
+while Markdown is made into HTML, the fence leaves a place and the inline pattern looks its value
+up; `on_page_content` puts the results in their places, and adds the reader's form; `on_env`, before
+anything is written, fails the build with the list of all slips; `on_post_build` writes the files
+that the form runs.
 """
 
 from __future__ import annotations
 
 import logging
 import re
+from collections.abc import Iterable
 from pathlib import Path
 from typing import Any, Literal
 from xml.etree.ElementTree import Element
@@ -25,9 +28,13 @@ from mkdocs.structure.pages import Page
 
 from handout_engine.markup import element, html
 from handout_site import library
+from handout_site.content_policy import write_headers
 from handout_site.fences import scan
 from handout_site.inline_values import InlineValues
-from handout_site.reading import Handout, first_line, read_handout
+from handout_site.placing import place, put_in
+from handout_site.reader_form import with_form
+from handout_site.reading import NO_TEXT, Handout, first_line, front_matter_slips, read_handout
+from handout_site.runtime import MISSING, Runtime, find_runtime, publish
 from handout_site.scenario import Scenario, load_scenario
 from handout_site.slips import Slip, SlipsError
 
@@ -39,6 +46,7 @@ CLOSING = {
 }
 
 
+WAITING = "This block waits for another."
 MENU_PLACE = "handouts/"
 _OF_PAGE = re.compile(r"^\s*of:\s*page\s*$", re.MULTILINE)
 
@@ -61,6 +69,7 @@ class HandoutsPlugin(BasePlugin[HandoutsConfig]):
         self.entries: tuple[library.Entry, ...] = ()
         self.slips: list[Slip] = []
         self.handout: Handout | None = None
+        self.runtime: Runtime | None = None
 
     def on_startup(self, *, command: Literal["build", "gh-deploy", "serve"], dirty: bool) -> None:
         """Remember whether an author is looking on."""
@@ -73,6 +82,9 @@ class HandoutsPlugin(BasePlugin[HandoutsConfig]):
         every = library.entries(Path(self.config.handouts))
         self.scenario = _scenario(self.config, library.handout_names(every))
         self.entries = library.published(every, self.scenario.handouts)
+        self.runtime = find_runtime(Path(config.config_file_path).parent)
+        if self.runtime is None:
+            log.info(MISSING)
         config.nav = _menu(config.nav, library.menu(self.entries))
         config.extra["scenario"] = self.scenario
         config.markdown_extensions.append(InlineValues(self._inline))  # type: ignore[arg-type]
@@ -86,6 +98,10 @@ class HandoutsPlugin(BasePlugin[HandoutsConfig]):
         """Add the published handouts to the site's pages."""
         for entry in self.entries:
             files.append(File.generated(config, entry.address, abs_src_path=str(entry.path)))
+        for file in files.documentation_pages():
+            if not _is_text(file):
+                self.slips.append(Slip(_shown_path(file, config), 1, NO_TEXT))
+                file.content_string = ""
         return files
 
     def on_page_markdown(
@@ -95,15 +111,31 @@ class HandoutsPlugin(BasePlugin[HandoutsConfig]):
         del files
         text = _with_closing_parts(markdown)
         shown = _shown_path(page.file, config)
+        whole = page.file.content_string
         self.handout = read_handout(
             text,
             shown,
             self.scenario.tape,
             self.scenario.inputs,
-            first_line(page.file.content_string, markdown),
+            first_line(whole, markdown),
         )
-        self.slips.extend(self.handout.slips)
+        self.handout.slips.extend(front_matter_slips(whole, shown))
         return text
+
+    def on_page_content(self, html: str, page: Page, config: MkDocsConfig, files: Files) -> str:
+        """Put the finished blocks in their places, and the reader's form where it can run."""
+        del config, files
+        if self.handout is None:
+            return html
+        found = put_in(html, self._made)
+        if not self.handout.slips:
+            self.handout.slips.extend(self.handout.slips_of_places(found.numbers, found.left))
+        self.slips.extend(self.handout.slips)
+        if self.handout.slips:
+            return _error_box(map(str, self.handout.slips)) + found.html
+        if self.runtime is None:
+            return found.html
+        return with_form(found.html, self.handout, self.scenario, self.runtime, page.file.url)
 
     def on_env(self, env: Any, config: MkDocsConfig, files: Files) -> None:  # noqa: ANN401
         """Before anything is written: fail with all slips, or show them where they are."""
@@ -112,6 +144,12 @@ class HandoutsPlugin(BasePlugin[HandoutsConfig]):
             raise SlipsError(self.slips)
         for slip in sorted(set(self.slips)):
             log.error(str(slip))
+
+    def on_post_build(self, config: MkDocsConfig) -> None:
+        """Write what the reader's browser runs, and the headers to publish the site with."""
+        if self.runtime is not None:
+            publish(self.runtime, Path(config.site_dir))
+        write_headers(Path(config.site_dir))
 
     def on_serve(self, server: LiveReloadServer, config: MkDocsConfig, builder: Any) -> None:  # noqa: ANN401
         """Rebuild when a handout, a scenario or a file of the site changes."""
@@ -130,11 +168,14 @@ class HandoutsPlugin(BasePlugin[HandoutsConfig]):
         md: Markdown,
         **kwargs: Any,  # noqa: ANN401
     ) -> str:
-        """Look up a fence's finished result; it was worked out with its page."""
+        """Leave a place for a fence's finished result; it was worked out with its page."""
         del language, css_class, options, md, kwargs
-        if self.handout is None:
-            return ""
-        return self.handout.next_fragment(source) or _error_box(self.handout.slips_at(source))
+        return place(self.handout.next_number(source)) if self.handout else ""
+
+    def _made(self, number: int) -> str:
+        """The finished result of a fence, or what is wrong with it."""
+        assert self.handout is not None
+        return self.handout.fragment(number) or _error_box(self.handout.slips_at(number))
 
     def _inline(self, reference: str) -> Element | None:
         return self.handout.page.inline_element(reference) if self.handout else None
@@ -163,12 +204,21 @@ def _menu(nav: list[Any] | None, handouts: list[Any]) -> list[Any] | None:
 
 def _with_closing_parts(markdown: str) -> str:
     """Cautions and sources at the end of a page that computes and does not place them itself."""
-    bodies = [fence.body for fence in scan(markdown).fences]
-    if not bodies:
+    found = scan(markdown)
+    bodies = [fence.body for fence in found.fences]
+    if not bodies or found.unclosed:
         return markdown
     of_page = [body for body in bodies if _OF_PAGE.search(body)]
     placed = {part for part in CLOSING for body in of_page if part in body or "show" not in body}
     return markdown + "".join(text for part, text in CLOSING.items() if part not in placed)
+
+
+def _is_text(file: File) -> bool:
+    try:
+        file.content_string  # noqa: B018 - reading it is the test
+    except (OSError, UnicodeDecodeError):
+        return False
+    return True
 
 
 def _shown_path(file: File, config: MkDocsConfig) -> str:
@@ -178,8 +228,8 @@ def _shown_path(file: File, config: MkDocsConfig) -> str:
     return source.relative_to(top).as_posix() if source.is_relative_to(top) else source.name
 
 
-def _error_box(sentences: list[str]) -> str:
-    """What an author sees in place of a block that cannot be worked out."""
-    items = [element("p", text) for text in sentences or ["This block waits for another."]]
+def _error_box(sentences: Iterable[str]) -> str:
+    """What an author sees in place of a block that cannot be worked out, and above its page."""
+    items = [element("p", text) for text in sentences] or [element("p", WAITING)]
     title = element("p", "To mend", class_="admonition-title")
     return html(element("div", title, *items, class_="admonition failure"))

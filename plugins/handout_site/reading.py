@@ -5,8 +5,11 @@ This is all that the plugin, `handouts check` and the tests share; it knows no M
 
 from __future__ import annotations
 
-from collections.abc import Iterable, Mapping
+import re
+from collections.abc import Collection, Iterable, Mapping
 from dataclasses import dataclass, field
+
+import yaml
 
 from handout_engine.blocks import REFERENCE, Block, Written, read_block
 from handout_engine.pages import Inline, Page, work_page
@@ -18,40 +21,69 @@ from handout_site.slips import Slip
 
 EXAMPLE = "a block has lines such as edge: 9 in"
 MOST_BLOCKS = 100
+_FRONT_MATTER = re.compile(r"---[ \t]*\n(.*?\n)(?:\.{3}|-{3})[ \t]*\n", re.DOTALL)
+UNKNOWN = -1
+"""The number of a fence that was not found beforehand."""
+
+NOT_FOUND = "a block of this page stands behind another that is indented or closed wrongly"
+NO_TEXT = "the file cannot be read as text"
+UNCLOSED = "the block is not closed; end it with the marks it began with"
+NOT_TAKEN = (
+    "the block would be printed as code; begin it with ```calc and nothing behind it, and indent "
+    "its lines as its first (to show a block as code, put it into a longer fence)"
+)
 
 
 @dataclass
 class Handout:
-    """A page worked out: where each fence's result is found, and what must be mended."""
+    """A page worked out: the result of each fence, by its number, and what must be mended."""
 
     file: str
     page: Page
+    fences: tuple[Fence, ...] = ()
     inlines: tuple[Inline, ...] = ()
     slips: list[Slip] = field(default_factory=list)
     numbers: dict[tuple[str, ...], list[int]] = field(default_factory=dict)
-    faulty: dict[tuple[str, ...], str] = field(default_factory=dict)
+    blocks: dict[int, int] = field(default_factory=dict)
+    faulty: dict[int, str] = field(default_factory=dict)
 
     @property
     def has_blocks(self) -> bool:
         """Whether anything is computed on the page."""
         return bool(self.page.blocks)
 
-    def next_fragment(self, source: str) -> str:
-        """The HTML of the next fence with that source; empty when it has none."""
-        places = self.numbers.get(signature(source))
-        if not places:
-            return ""
-        number = places.pop(0) if len(places) > 1 else places[0]
-        return self.page.fragment(number)
+    def next_number(self, source: str) -> int:
+        """The number of the next fence with that source; UNKNOWN when there is none."""
+        places = self.numbers.get(signature(source), [UNKNOWN])
+        return places.pop(0) if len(places) > 1 else places[0]
 
-    def slips_at(self, source: str) -> list[str]:
+    def fragment(self, number: int) -> str:
+        """The HTML of a fence's block; empty when it has a problem."""
+        return self.page.fragment(self.blocks[number]) if number in self.blocks else ""
+
+    def slips_at(self, number: int) -> list[str]:
         """The slips of a fence, to be shown in its place while the author is writing."""
-        mark = signature(source)
-        if mark in self.faulty:
-            return [self.faulty[mark]]
-        places = self.numbers.get(mark, [])
-        names = {self.page.blocks[number].name for number in places}
-        return [problem.text for problem in self.page.problems if problem.block in names]
+        if number in self.faulty:
+            return [self.faulty[number]]
+        if number not in self.blocks:
+            return []
+        name = self.page.blocks[self.blocks[number]].name
+        return [problem.text for problem in self.page.problems if problem.block == name]
+
+    def slips_of_places(self, numbers: Collection[int], left: Iterable[str]) -> list[Slip]:
+        """What Markdown did not take as it was meant: fences and values that it left as text."""
+        slips = [
+            Slip(self.file, fence.line, NOT_TAKEN)
+            for number, fence in enumerate(self.fences)
+            if number not in numbers
+        ]
+        if UNKNOWN in numbers:
+            slips.append(Slip(self.file, 1, NOT_FOUND))
+        lines = {inline.reference: inline.line for inline in reversed(self.inlines)}
+        for words in left:
+            text = f"{{{{ {quoted(words)} }}}} cannot be put in here; put it into plain text"
+            slips.append(Slip(self.file, lines.get(words, 1), text))
+        return slips
 
 
 def read_handout(
@@ -66,11 +98,13 @@ def read_handout(
     read = _read_fences(found, file)
     inlines, loose = _read_mentions(found.mentions, file)
     page = work_page([block for block, _ in read.blocks], tape, defaults, inlines)
-    handout = Handout(file, page, inlines)
+    handout = Handout(file, page, tuple(found.fences), inlines)
     handout.slips.extend([*read.slips, *loose])
+    handout.slips.extend(Slip(file, line, UNCLOSED) for line in found.unclosed)
     handout.slips.extend(Slip(file, problem.line, problem.text) for problem in page.problems)
     handout.faulty.update(read.faulty)
-    for number, (_, fence) in enumerate(read.blocks):
+    handout.blocks.update((fence, block) for block, (_, fence) in enumerate(read.blocks))
+    for number, fence in enumerate(found.fences):
         handout.numbers.setdefault(signature(fence.body), []).append(number)
     return handout
 
@@ -80,11 +114,28 @@ def first_line(whole: str, markdown: str) -> int:
     return whole.replace("\r\n", "\n").count("\n") - markdown.count("\n") + 1
 
 
+def front_matter_slips(whole: str, file: str) -> list[Slip]:
+    """What is wrong with the lines between `---` that a file may begin with.
+
+    MkDocs would print lines that it cannot read as the page's own text.
+    """
+    found = _FRONT_MATTER.match(whole.replace("\r\n", "\n"))
+    try:
+        yaml.compose(found[1] if found else "", yaml.SafeLoader)
+    except yaml.MarkedYAMLError as error:
+        line = error.problem_mark.line + 2 if error.problem_mark else 1
+        text = f"the lines between --- cannot be read: {error.problem or 'no YAML'}"
+        return [Slip(file, line, text)]
+    except yaml.YAMLError:
+        return [Slip(file, 1, "the lines between --- hold a character that cannot be read")]
+    return []
+
+
 @dataclass
 class _Read:
-    blocks: list[tuple[Block, Fence]] = field(default_factory=list)
+    blocks: list[tuple[Block, int]] = field(default_factory=list)
     slips: list[Slip] = field(default_factory=list)
-    faulty: dict[tuple[str, ...], str] = field(default_factory=dict)
+    faulty: dict[int, str] = field(default_factory=dict)
 
 
 def _read_fences(found: Scan, file: str) -> _Read:
@@ -93,14 +144,14 @@ def _read_fences(found: Scan, file: str) -> _Read:
         line = found.fences[MOST_BLOCKS].line
         text = f"{len(found.fences)} blocks are too many for a page; the most is {MOST_BLOCKS}"
         read.slips.append(Slip(file, line, text))
-    for fence in found.fences[:MOST_BLOCKS]:
+    for number, fence in enumerate(found.fences[:MOST_BLOCKS]):
         try:
-            read.blocks.append((_block(fence), fence))
+            read.blocks.append((_block(fence), number))
         except DocumentError as error:
             read.slips.append(Slip(file, fence.line + error.line, f"calc: {error.message}"))
-            read.faulty[signature(fence.body)] = error.message
+            read.faulty[number] = error.message
         except RefusalsError as error:
-            read.faulty[signature(fence.body)] = str(error)
+            read.faulty[number] = str(error)
             lines = _lines(fence)
             for refusal in error.refusals:
                 line = lines.get(refusal.field or "", fence.line)
@@ -109,8 +160,6 @@ def _read_fences(found: Scan, file: str) -> _Read:
 
 
 def _block(fence: Fence) -> Block:
-    if not fence.closed:
-        raise DocumentError(0, "the block is not closed; end it with the marks it began with")
     document = read_mapping(fence.body, EXAMPLE)
     fields = {
         name: _written(name, value, document.lines) for name, value in document.fields.items()

@@ -7,8 +7,11 @@ from dataclasses import dataclass, field
 from pathlib import Path
 from typing import Any
 
+from handout_engine.inputs import declared_inputs
+from handout_engine.kinds import Kind
 from handout_engine.refusals import RefusalError, nearest_name, quoted
 from handout_engine.saying import Tape
+from handout_engine.techniques import find, keys
 from handout_site.mappings import (
     Document,
     DocumentError,
@@ -65,7 +68,7 @@ def _text(path: Path) -> str:
     try:
         if path.stat().st_size > LARGEST:
             raise DocumentError(1, f"the file is larger than {LARGEST} bytes")
-        return path.read_text(encoding="utf-8")
+        return path.read_text(encoding="utf-8-sig")
     except FileNotFoundError:
         raise DocumentError(1, _missing(path)) from None
     except (OSError, UnicodeDecodeError):
@@ -116,7 +119,25 @@ def _choice(value: Plain, choices: tuple[str, ...]) -> str:
 def _inputs(value: Plain) -> dict[str, str]:
     if not isinstance(value, dict) or not all(isinstance(each, str) for each in value.values()):
         raise RefusalError("write a mapping of inputs here, such as order_step: 10 cm")
+    every = [each for key in keys() for each in declared_inputs(find(key))]
+    names = {each.name for each in every}
+    for name, text in value.items():
+        if name not in names:
+            raise RefusalError(f'there is no input "{quoted(name)}"{nearest_name(name, names)}')
+        _refuse_input(name, text, [each.kind for each in every if each.name == name])
     return {name: str(each) for name, each in value.items()}
+
+
+def _refuse_input(name: str, text: str, kinds: list[Kind]) -> None:
+    """Refuse a default that none of the techniques that have such an input could take."""
+    refusals = []
+    for kind in kinds:
+        try:
+            kind.read(text)
+        except RefusalError as refusal:
+            refusals.append(refusal.about(name))
+    if len(refusals) == len(kinds):
+        raise refusals[0]
 
 
 def _handouts(value: Plain, known: tuple[str, ...]) -> tuple[str, ...] | None:
