@@ -26,6 +26,7 @@ MISSING = (
     "the reader's form is left out, since Python for the browser is not installed; "
     "to have it: npm ci --prefix site_src"
 )
+CATALOGUE = "pyodide-lock.json"
 ASSETS = Path(__file__).parent / "assets"
 READER_FILES = (
     "reader.css",
@@ -57,7 +58,7 @@ class Runtime:
     def python_files(self) -> list[str]:
         """The addresses of what a recalculation fetches, from the site's root."""
         fetched = (name for name in PYTHON_FILES if name != "package.json")
-        return [self.archive, *(self.python + name for name in fetched)]
+        return [self.archive, *(self.python + name for name in (CATALOGUE, *fetched))]
 
     @property
     def reader_files(self) -> list[str]:
@@ -68,7 +69,7 @@ class Runtime:
 def find_runtime(site_src: Path) -> Runtime | None:
     """The runtime in `site_src/node_modules`; None when npm has not fetched it."""
     source = site_src / PACKAGE
-    if not all((source / name).is_file() for name in PYTHON_FILES):
+    if not all((source / name).is_file() for name in (CATALOGUE, *PYTHON_FILES)):
         return None
     version = json.loads((source / "package.json").read_text(encoding="utf-8"))["version"]
     engine = engine_archive()
@@ -84,9 +85,16 @@ def find_runtime(site_src: Path) -> Runtime | None:
 def publish(runtime: Runtime, site_dir: Path) -> None:
     """Write the runtime's files into a built site."""
     _copy(runtime.source, PYTHON_FILES, site_dir / runtime.python)
+    (site_dir / runtime.python / CATALOGUE).write_text(_empty_catalogue(runtime), encoding="utf-8")
     _copy(ASSETS, READER_FILES, site_dir / runtime.reader)
     (site_dir / runtime.archive).write_bytes(runtime.engine)
     (site_dir / OFFLINE).write_text(_offline_script(runtime), encoding="utf-8")
+
+
+def _empty_catalogue(runtime: Runtime) -> str:
+    """The catalogue of packages without any: all that the engine needs is in its archive."""
+    catalogue = json.loads((runtime.source / CATALOGUE).read_text(encoding="utf-8"))
+    return json.dumps({"info": catalogue["info"], "packages": {}}, sort_keys=True)
 
 
 def _offline_script(runtime: Runtime) -> str:

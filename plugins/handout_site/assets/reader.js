@@ -53,7 +53,7 @@ async function workOut(choices, remember) {
   const sent = held();
   const number = ++latest;
   asked = writeAddress(choices);
-  say("Working it out …");
+  say("working", "Working it out …");
   let answer;
   try {
     answer = await engine.ask(question(choices));
@@ -64,12 +64,12 @@ async function workOut(choices, remember) {
   if (number !== latest) return;
   const answered = writeAddress(showForm(form, answer.form, sent));
   if (answer.problems.length) {
-    say("Something has to be mended first; until then the page shows the measures before.");
+    say("mend", "Something has to be mended first; until then the page shows the measures before.");
     return;
   }
   showSheet(answer);
   setPaper();
-  say("The page shows these measures now.");
+  say("shown", "The page shows these measures now.");
   if (answered !== shown) remember(answered);
   shown = asked = answered;
   if (!kept) keepForOffline(at("offline.js"));
@@ -78,10 +78,11 @@ async function workOut(choices, remember) {
 
 function giveUp() {
   asked = null;
-  say("This could not be worked out here; the page shows what it did before.");
+  say("failed", "This could not be worked out here; the page shows what it did before.");
 }
 
-function say(words) {
+function say(state, words) {
+  form.dataset.state = state;
   status.textContent = words;
 }
 
@@ -124,6 +125,6 @@ form.addEventListener("reset", (event) => {
 window.addEventListener("popstate", follow);
 
 form.querySelector(".form-body").disabled = false;
-say("");
+say("ready", "");
 setPaper();
 follow();
