@@ -42,3 +42,8 @@ LONG_HEM = Caution(
     "long-hem",
     "A hem below the foot can trip a child who crawls or walks, and whoever carries her.",
 )
+NEEDLE_BREAKS = Caution(
+    "needle-breaks",
+    "A twin needle breaks when the stitch is wider than plate and foot allow, and the pieces fly: "
+    "turn the hand wheel through one whole stitch first, and count every piece of a broken needle.",
+)

@@ -84,6 +84,20 @@ _ALL = (
         "finished width plus twice the heading.",
     ),
     Source(
+        "baldt-1916",
+        "Laura I. Baldt",
+        "Clothing for Women (1916)",
+        "A tuck takes twice its depth, so all tucks together twice the depth times their number.",
+    ),
+    Source(
+        "home-school-sewing",
+        "Home and School Sewing",
+        "Chapter XXI, Tucks (about 1901)",
+        "Touching tucks take three times their depth of flat cloth each; the space between tucks "
+        "is half of their depth, for wide tucks a third to a half, for very narrow ones as wide "
+        "as they are deep; odd numbers of tucks; depths of 1/16 in to about 2 in.",
+    ),
+    Source(
         "iso-5077",
         "International Organization for Standardization",
         "ISO 5077, Textiles: determination of dimensional change in washing and drying",
