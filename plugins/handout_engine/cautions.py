@@ -47,3 +47,29 @@ NEEDLE_BREAKS = Caution(
     "A twin needle breaks when the stitch is wider than plate and foot allow, and the pieces fly: "
     "turn the hand wheel through one whole stitch first, and count every piece of a broken needle.",
 )
+OPEN_LATTICE = Caution(
+    "open-lattice",
+    "An open lattice can catch a small finger, a toe or a hook: keep the openings too small for a "
+    "fingertip where hands and feet reach it, back it with cloth on sleeves, cuffs and feet, and "
+    "sew every tube end into a seam that is stitched twice.",
+)
+KNOTS_AS_SMALL_PARTS = Caution(
+    "knots-small-parts",
+    "A knot, bead or button on a lattice is a small part that a child can mouth and pull off. Work "
+    "knots through the tubes and bury their ends, pull hard at each before the garment is worn, "
+    "and use no beads or pearls for a baby.",
+    (SOURCES["cfr-1501"],),
+)
+LACE_CATCHES = Caution(
+    "lace-catches",
+    "Small fingers and toes catch in open lace, beading and eyelets: keep wide holes away from "
+    "sleeve ends, sock tops and whatever an infant can reach, and choose lace with small meshes "
+    "there.",
+)
+NECK_CORDS = Caution(
+    "neck-cords",
+    "No ribbon, tie or cord that can be drawn or that hangs loose at a child's neck or hood, and "
+    "none longer than 75 mm (3 in) beyond its casing at waist or hem: catch its ends in the seams, "
+    "and stitch it down at the middle so that it cannot be pulled out.",
+    (SOURCES["en-14682"], SOURCES["cfr-1120"]),
+)

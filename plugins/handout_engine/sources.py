@@ -29,6 +29,7 @@ class Ground(Enum):
     PUBLISHED = "published"
     PRACTICE = "common practice, no source"
     LAYOUT = "measured on the layout of the pieces on the cloth"
+    DRAWN = "measured on the outline as it is drawn"
 
 
 @dataclass(frozen=True)
@@ -50,6 +51,7 @@ GIVEN = Basis(Ground.GIVEN)
 GEOMETRY = Basis(Ground.GEOMETRY)
 PRACTICE = Basis(Ground.PRACTICE)
 LAYOUT = Basis(Ground.LAYOUT)
+DRAWN = Basis(Ground.DRAWN)
 
 
 def published(key: str) -> Basis:
@@ -116,6 +118,27 @@ _ALL = (
         "16 CFR 1610, flammability of clothing textiles",
         "Read in a copy; check the current text. Plain cloth of 88.2 g/m2 (2.6 oz/sq yd) or more "
         "is exempt from testing; batiste and lawn are often lighter.",
+    ),
+    Source(
+        "cfr-1501",
+        "United States, Code of Federal Regulations",
+        "16 CFR 1501, small parts in articles for children under three",
+        "Read in a copy; check the current text. A part that fits a cylinder 31.7 mm wide and 25.4 "
+        "to 57.1 mm deep is small. Clothing and its buttons are exempt: advice, not law, here.",
+    ),
+    Source(
+        "en-14682",
+        "European Committee for Standardization",
+        "EN 14682:2014, Safety of children's clothing: cords and drawstrings",
+        "No cords at the head or neck for children up to 7 years or 134 cm (from memory of the "
+        "standard).",
+    ),
+    Source(
+        "cfr-1120",
+        "United States, Code of Federal Regulations",
+        "16 CFR 1120.3, drawstrings on children's upper outerwear (after ASTM F1816)",
+        "Read in a copy; check the current text. None at hood or neck in sizes 2T to 12; at waist "
+        "and hem at most 75 mm (3 in) outside the channel.",
     ),
 )
 
