@@ -16,7 +16,11 @@ Cell = Child | list[Child]
 
 
 def table(caption: str, headings: Sequence[str], rows: Iterable[Sequence[Cell]]) -> Element:
-    """A table whose first column heads its rows, in an area that scrolls by keyboard."""
+    """A table whose first column heads its rows, in an area that scrolls by keyboard.
+
+    It has a class: the theme's script puts tables without one into boxes of its own, and those
+    that a reader's change brings would not have them.
+    """
     head = element("tr", *(element("th", text, scope="col") for text in headings))
     body = [_row(row) for row in rows]
     made = element(
@@ -24,6 +28,7 @@ def table(caption: str, headings: Sequence[str], rows: Iterable[Sequence[Cell]])
         element("caption", caption),
         element("thead", head),
         element("tbody", *body),
+        class_="handout-table",
     )
     return element(
         "div", made, class_="table-area", tabindex="0", role="region", aria_label=caption
