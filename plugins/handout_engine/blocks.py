@@ -42,7 +42,8 @@ class Block:
         """How messages name the block: `banded-ruffle "sleeve"`."""
         if self.of:
             return f'block of "{self.of}"'
-        return f'{self.technique} "{self.name}"' if self.name else self.technique
+        named = self.name and self.name != self.technique
+        return f'{self.technique} "{self.name}"' if named else self.technique
 
     def references(self) -> Iterator[tuple[str, re.Match[str]]]:
         """The fields that refer to another block's value."""

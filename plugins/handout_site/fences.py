@@ -13,7 +13,9 @@ from dataclasses import dataclass, field
 
 _OPENING = re.compile(r"^(?P<prefix>[> \t]*)(?P<marks>`{3,}|~{3,})[ ]*(?P<info>[^`]*)$")
 _CALC = re.compile(r"calc\b|\{\s*\.calc\b")
-_UNREAD = re.compile(r"(?<!`)(`+)(?!`).*?(?<!`)\1(?!`)|<!--.*?-->")
+COMMENT = r"<!--(?:(?!<!--|-->).)*-->"
+_UNREAD = re.compile(rf"(?<!`)(`+)(?!`).*?(?<!`)\1(?!`)|{COMMENT}")
+OF_PAGE = re.compile(r"^\s*of:\s*page\s*$", re.MULTILINE)
 INLINE = re.compile(r"\{\{(?P<words>[^{}]*)\}\}")
 
 
@@ -52,9 +54,10 @@ def scan(markdown: str, first_line: int = 1) -> Scan:
         opening = _OPENING.match(line)
         if opening is None:
             read = _UNREAD.sub("", line)
-            found.mentions.extend(_mentions(number, read))
             if "<!--" in read and number < last_comment:
+                read = read.partition("<!--")[0]
                 next(line for _, line in lines if "-->" in line)
+            found.mentions.extend(_mentions(number, read))
             continue
         body, closed = _body(lines, opening)
         if not closed:

@@ -68,7 +68,8 @@ def read_mapping(text: str, example: str) -> Document:
     except yaml.MarkedYAMLError as error:
         mark = error.problem_mark or error.context_mark
         line = mark.line + 1 if mark else 1
-        raise DocumentError(line, f"{error.problem or 'this cannot be read'}; {example}") from None
+        words = ", ".join(filter(None, (error.context, error.problem))) or "this cannot be read"
+        raise DocumentError(line, f"{words}; {example}") from None
     except yaml.YAMLError:
         raise DocumentError(1, f"a character here cannot be read; {example}") from None
     if node is None:

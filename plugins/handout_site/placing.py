@@ -12,10 +12,10 @@ from collections.abc import Callable
 from dataclasses import dataclass
 from html import unescape
 
-from handout_site.fences import INLINE
+from handout_site.fences import COMMENT, INLINE
 
 _PIECES = re.compile(
-    r"<!--.*?-->|<pre\b.*?</pre>|<code\b.*?</code>|<script\b.*?</script>"
+    rf"{COMMENT}|<(?P<code>pre|code|script)\b(?:(?!<(?P=code)\b).)*?</(?P=code)>"
     r'|<div data-handout-place="(?P<number>-?\d+)"></div>'
     rf"|(?P<left>{INLINE.pattern})",
     re.DOTALL,

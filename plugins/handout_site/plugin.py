@@ -11,7 +11,6 @@ that the form runs.
 from __future__ import annotations
 
 import logging
-import re
 from collections.abc import Iterable
 from pathlib import Path
 from typing import Any, Literal
@@ -29,7 +28,7 @@ from mkdocs.structure.pages import Page
 from handout_engine.markup import element, html
 from handout_site import library
 from handout_site.content_policy import write_headers
-from handout_site.fences import scan
+from handout_site.fences import OF_PAGE, scan
 from handout_site.inline_values import InlineValues
 from handout_site.placing import place, put_in
 from handout_site.reader_form import with_form
@@ -48,7 +47,6 @@ CLOSING = {
 
 WAITING = "This block waits for another."
 MENU_PLACE = "handouts/"
-_OF_PAGE = re.compile(r"^\s*of:\s*page\s*$", re.MULTILINE)
 
 
 class HandoutsConfig(Config):
@@ -208,7 +206,7 @@ def _with_closing_parts(markdown: str) -> str:
     bodies = [fence.body for fence in found.fences]
     if not bodies or found.unclosed:
         return markdown
-    of_page = [body for body in bodies if _OF_PAGE.search(body)]
+    of_page = [body for body in bodies if OF_PAGE.search(body)]
     placed = {part for part in CLOSING for body in of_page if part in body or "show" not in body}
     return markdown + "".join(text for part, text in CLOSING.items() if part not in placed)
 

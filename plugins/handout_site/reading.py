@@ -15,7 +15,7 @@ from handout_engine.blocks import REFERENCE, Block, Written, read_block
 from handout_engine.pages import Inline, Page, work_page
 from handout_engine.refusals import RefusalsError, quoted
 from handout_engine.saying import Tape
-from handout_site.fences import Fence, Mention, Scan, scan, signature
+from handout_site.fences import OF_PAGE, Fence, Mention, Scan, scan, signature
 from handout_site.mappings import DocumentError, Plain, read_mapping
 from handout_site.slips import Slip
 
@@ -140,11 +140,12 @@ class _Read:
 
 def _read_fences(found: Scan, file: str) -> _Read:
     read = _Read()
-    if len(found.fences) > MOST_BLOCKS:
-        line = found.fences[MOST_BLOCKS].line
-        text = f"{len(found.fences)} blocks are too many for a page; the most is {MOST_BLOCKS}"
-        read.slips.append(Slip(file, line, text))
-    for number, fence in enumerate(found.fences[:MOST_BLOCKS]):
+    own = [fence for fence in found.fences if not OF_PAGE.search(fence.body)]
+    if len(own) > MOST_BLOCKS:
+        text = f"{len(own)} blocks are too many for a page; the most is {MOST_BLOCKS}"
+        read.slips.append(Slip(file, own[MOST_BLOCKS].line, text))
+        return read
+    for number, fence in enumerate(found.fences):
         try:
             read.blocks.append((_block(fence), number))
         except DocumentError as error:
