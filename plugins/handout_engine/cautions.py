@@ -73,3 +73,14 @@ NECK_CORDS = Caution(
     "and stitch it down at the middle so that it cannot be pulled out.",
     (SOURCES["en-14682"], SOURCES["cfr-1120"]),
 )
+BUTTONS_AS_SMALL_PARTS = Caution(
+    "buttons-small-parts",
+    "A button is a small part that a child can mouth and swallow: sew each on with doubled thread "
+    "and a shank, pull hard at it before every wearing, and put none on what a baby sleeps in.",
+    (SOURCES["cfr-1501"],),
+)
+LOOPS_CATCH = Caution(
+    "loops-catch",
+    "A loop that stands out can catch a finger, a toe or a cot: make it no longer than the button "
+    "needs, sew both its ends into a seam that is stitched twice, and trim every end.",
+)

@@ -30,6 +30,7 @@ UNITS: dict[str, Fraction] = {
     **dict.fromkeys(("m", "metre", "metres", "meter", "meters"), Fraction(1000)),
     **dict.fromkeys(("ft", "foot", "feet"), 12 * MILLIMETRES_PER_INCH),
     **dict.fromkeys(("yd", "yds", "yard", "yards"), 36 * MILLIMETRES_PER_INCH),
+    **dict.fromkeys(("line", "lines", "ligne", "lignes"), MILLIMETRES_PER_INCH / 40),  # buttons
 }
 
 _NUMBER = re.compile(

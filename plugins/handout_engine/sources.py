@@ -83,7 +83,8 @@ _ALL = (
         "Butterick Publishing Company",
         "The New Dressmaker (1921)",
         "Ruchings and quillings, p. 137 and 142; a doubled ruffle with heading is cut twice its "
-        "finished width plus twice the heading.",
+        "finished width plus twice the heading. Bias bands: cut twice their finished width plus "
+        "3/8 in turning on each edge, piping strips 1 1/4 in, p. 131; joined on the thread, p. 15.",
     ),
     Source(
         "baldt-1916",
@@ -118,6 +119,26 @@ _ALL = (
         "16 CFR 1610, flammability of clothing textiles",
         "Read in a copy; check the current text. Plain cloth of 88.2 g/m2 (2.6 oz/sq yd) or more "
         "is exempt from testing; batiste and lawn are often lighter.",
+    ),
+    Source(
+        "button-lines",
+        "Trade unit of the button trade",
+        "Button sizes in lines",
+        "One line is 1/40 in (0.635 mm): 16 lines are 10.16 mm, 24 are 15.24 mm, 40 are 1 in.",
+    ),
+    Source(
+        "bias-yield",
+        "Printed table of no known origin",
+        "Bias strips from one yard of cloth",
+        "Yards of strip by its width, from cloth 45 in and 35 in wide; arithmetic checked: it lies "
+        "14 to 25 % below gross area.",
+    ),
+    Source(
+        "binding-examples",
+        "Worked examples of no known origin",
+        "Bindings of 54 × 60 in and 40 × 50 in",
+        "Perimeter and tail 238 in in 6 strips of 42 in; 180 in in 5 strips of 40 in; arithmetic "
+        "checked.",
     ),
     Source(
         "cfr-1501",
