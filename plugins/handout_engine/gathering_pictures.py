@@ -4,12 +4,15 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 
-from handout_engine.drawing.gathers import GatheredLayer, hanging, quarters
+from handout_engine.drawing.gathers import LONGEST, GatheredLayer, hanging, quarters
 from handout_engine.drawing.scene import Scene
 from handout_engine.drawing.strips import FlatStrip, flat_strips
 from handout_engine.values import Value, sentence
 from handout_engine.workings import Picture
 from handout_engine.worksheet import Worksheet
+
+TALLEST_STRIP = 140.0
+"""How tall a strip laid flat and the gap below it may be drawn, on a page 360 wide."""
 
 
 def finished_picture(sheet: Worksheet, layers: Sequence[GatheredLayer]) -> Picture:
@@ -23,10 +26,9 @@ def finished_picture(sheet: Worksheet, layers: Sequence[GatheredLayer]) -> Pictu
         ),
         hanging(sheet["edge"], layers),
     )
-    part = "a part of the edge is drawn" if sheet["edge"].mm > 3.6 * deepest.mm else ""
-    return Picture(
-        "finished", sentence("The finished ruffle" + (f" ({part})." if part else ".")), scene, True
-    )
+    long = sheet["edge"].mm > LONGEST * deepest.mm
+    caption = "The finished ruffle" + (", shortened at the break lines." if long else ".")
+    return Picture("finished", sentence(caption), scene, True)
 
 
 def quarters_picture(sheet: Worksheet) -> Picture:
@@ -37,7 +39,11 @@ def quarters_picture(sheet: Worksheet) -> Picture:
         sentence("A strip of {strip} is drawn up to an edge of {edge}.", strip=strip, edge=edge),
         quarters(edge, strip),
     )
-    return Picture("quarters", sentence("Edge and joined strip at their true ratio."), scene)
+    caption = sentence(
+        "Above the joined strip, below the edge it is gathered to, at their true ratio; quarter "
+        "mark meets quarter mark."
+    )
+    return Picture("quarters", caption, scene)
 
 
 def strips_picture(strips: Sequence[FlatStrip], caption: str) -> Picture:
@@ -47,10 +53,11 @@ def strips_picture(strips: Sequence[FlatStrip], caption: str) -> Picture:
     for number, strip in enumerate(strips):
         parts |= {f"width{number}": strip.width, f"length{number}": strip.length}
         words.append(f"{strip.title.template}: {{width{number}}} wide, {{length{number}}} long")
-    gap = 1.2 * max(strip.width.mm for strip in strips)
+    gap = 1.1 * max(strip.width.mm for strip in strips)
     scene = Scene(
         sentence("Strips laid flat"),
         sentence("; ".join(words) + ".", **parts),
         flat_strips(strips, gap),
+        tallest=TALLEST_STRIP * len(strips),
     )
     return Picture("strips", sentence(caption), scene)

@@ -5,98 +5,215 @@ from __future__ import annotations
 from collections.abc import Iterable, Sequence
 from dataclasses import dataclass
 from fractions import Fraction
+from itertools import pairwise
 from math import pi, sin
 
 from handout_engine.drawing.scene import (
     Area,
     Dimension,
     Line,
-    Note,
     Point,
     Shape,
     Side,
     Stroke,
+    Tag,
     Tone,
     rectangle,
 )
-from handout_engine.values import Value, sentence
+from handout_engine.values import Value
 
-LONGEST = 3.6
-"""A finished ruffle longer than so many times its depth is drawn in part."""
-POINTS_A_FOLD = 8
+LONGEST = 3.4
+"""A finished ruffle longer than so many times its depth is drawn broken."""
+GARMENT = 0.42
+"""How much of the garment is drawn above the seam, for each depth of the ruffle."""
+ABOVE_HEADING = 1.35
+WIDTHS = (1.0, 1.24, 0.86, 1.1, 0.92, 1.3, 0.8, 1.06)
+REACHES = (0.62, 0.34, 0.5, 0.74, 0.28, 0.56, 0.42)
+"""Widths of the folds and how high they reach, by turns: gathers are never quite even."""
+STEPS = 6
 
 
 @dataclass(frozen=True)
 class GatheredLayer:
-    """One ruffle hanging from a seam: what hangs below it, what stands above, its band."""
+    """One ruffle hanging from a seam: what hangs below it, what stands above, band, hem."""
 
     depth: Value
     fullness: Fraction
     heading: Value | None = None
     band: Value | None = None
+    hem: Value | None = None
+
+
+@dataclass(frozen=True)
+class _Fold:
+    """One fold from its left to its right side, where its front lobe begins and ends."""
+
+    left: float
+    right: float
+    front: tuple[float, float]
+    swing: float
+    reach: float
 
 
 def hanging(edge: Value, layers: Sequence[GatheredLayer]) -> tuple[Shape, ...]:
     """A stretch of the finished edge, seen from the right side, layers from back to front."""
     deepest = max(layer.depth.mm for layer in layers)
+    top = -max(GARMENT * deepest, ABOVE_HEADING * _heading(layers))
     span = min(edge.mm, LONGEST * deepest)
-    shapes: list[Shape] = list(_garment(span, deepest))
-    for layer in sorted(layers, key=lambda layer: -layer.depth.mm):
-        shapes.extend(_layer(layer, span, deepest))
-    shapes.append(Stroke(((0, 0), (span, 0)), Line.STITCH))
-    for level, layer in enumerate(layers, 1):
-        shapes.append(Dimension((0, 0), (0, layer.depth.mm), layer.depth, Side.LEFT, level))
-        if layer.heading:
-            shapes.append(
-                Dimension((span, -layer.heading.mm), (span, 0), layer.heading, Side.RIGHT)
-            )
-        if layer.band:
-            top = layer.depth.mm - layer.band.mm
-            shapes.append(Dimension((span, top), (span, layer.depth.mm), layer.band, Side.RIGHT))
+    broken = span < edge.mm
+    parts = ((0.0, span * 0.64), (span * 0.7, span)) if broken else ((0.0, span),)
+    shapes: list[Shape] = []
+    for left, right in parts:
+        shapes.extend(_stretch((left, right), top, layers))
+    shapes.extend(_breaks(parts, top, deepest))
+    shapes.append(Dimension((0, top), (span, top), edge, Side.ABOVE))
+    shapes.extend(_measures(span, layers))
     return tuple(shapes)
 
 
-def _garment(span: float, depth: float) -> Iterable[Shape]:
-    """The lower end of the garment above the seam, broken off at its top."""
-    top = -0.55 * depth
-    yield Area(rectangle(0, top, span, -top), Tone.RIGHT, outline=None)
-    yield Stroke(((0, 0), (0, top)), Line.CUT)
-    yield Stroke(((span, 0), (span, top)), Line.CUT)
-    yield Stroke(((0, top), (span, top)), Line.THIN)
+def _heading(layers: Sequence[GatheredLayer]) -> float:
+    return max((layer.heading.mm for layer in layers if layer.heading), default=0.0)
 
 
-def _layer(layer: GatheredLayer, span: float, deepest: float) -> Iterable[Shape]:
+def _stretch(
+    part: tuple[float, float], top: float, layers: Sequence[GatheredLayer]
+) -> Iterable[Shape]:
+    """The garment and its ruffles between two places along the edge."""
+    left, right = part
+    deepest = max(layer.depth.mm for layer in layers)
+    yield Area(rectangle(left, top, right - left, -top), Tone.RIGHT, outline=None)
+    yield Stroke(_freehand((left, top), (right, top)), Line.THIN)
+    for layer in sorted(layers, key=lambda layer: -layer.depth.mm):
+        yield from _layer(layer, _folds(layer, left, right, deepest))
+    seam = Line.STITCH if any(layer.heading for layer in layers) else Line.CUT
+    yield Stroke(((left, 0), (right, 0)), seam)
+
+
+def _breaks(parts: Sequence[tuple[float, float]], top: float, low: float) -> Iterable[Shape]:
+    """The sides of the drawn parts: cut edges outside, a freehand break between them."""
+    yield Stroke(((parts[0][0], top), (parts[0][0], low)), Line.CUT)
+    yield Stroke(((parts[-1][1], top), (parts[-1][1], low)), Line.CUT)
+    for before, after in pairwise(parts):
+        for x in (before[1], after[0]):
+            yield Stroke(_freehand((x, top), (x, low)), Line.THIN)
+
+
+def _measures(span: float, layers: Sequence[GatheredLayer]) -> Iterable[Shape]:
+    """Depths at the sides: one layer's parts in a row, several layers from one origin."""
+    if len(layers) > 1:
+        for layer in layers:
+            yield Tag((span, layer.depth.mm), layer.depth, Side.RIGHT, origin=(span, 0.0))
+        return
+    layer = layers[0]
     depth = layer.depth.mm
-    folds = max(5, min(26, round(span / deepest * 4)))
-    swing = span / folds * 0.22 * min(2.0, float(layer.fullness) - 1 + 0.25)
-    hem = _wave(span, depth, folds, swing)
-    top: tuple[Point, ...] = ((0.0, 0.0), (span, 0.0))
+    yield Dimension((span, 0), (span, depth), layer.depth, Side.RIGHT)
     if layer.heading:
-        top = _wave(span, -layer.heading.mm, folds, swing / 2)
-    yield Area((*top, *reversed(hem)), Tone.RIGHT, outline=None)
-    yield Stroke((top[0], *hem, top[-1]), Line.CUT)
-    if layer.heading:
-        yield Stroke(top, Line.CUT)
+        yield Dimension((span, -layer.heading.mm), (span, 0), layer.heading, Side.RIGHT)
     if layer.band:
-        above = _wave(span, depth - layer.band.mm, folds, swing)
-        yield Area((*above, *reversed(hem)), Tone.SECOND)
-    yield from _creases(layer, span, folds)
+        yield Dimension((0, depth - layer.band.mm), (0, depth), layer.band, Side.LEFT)
 
 
-def _creases(layer: GatheredLayer, span: float, folds: int) -> Iterable[Shape]:
-    """The folds that fall from the gathering line, long and short by turns."""
-    free = layer.depth.mm - (layer.band.mm if layer.band else 0.0)
-    for number in range(2 * folds - 1):
-        x = span * (number + 1) / (2 * folds)
-        reach = free * (0.72, 0.3, 0.5, 0.24)[number % 4]
-        start = -layer.heading.mm * 0.7 if layer.heading else 0.0
-        yield Stroke(((x, start), (x, reach)), Line.THIN)
+def _folds(layer: GatheredLayer, left: float, right: float, deepest: float) -> list[_Fold]:
+    """The folds of a stretch, uneven by turns, the fuller the ruffle the rounder."""
+    count = max(3, min(24, round((right - left) / deepest * 4.6)))
+    widths = [WIDTHS[number % len(WIDTHS)] for number in range(count)]
+    unit = (right - left) / sum(widths)
+    full = min(2.0, max(0.15, float(layer.fullness) - 1))
+    share = 0.5 + 0.12 * full
+    folds, at = [], left
+    for number, width in enumerate(widths):
+        wide = width * unit
+        valley = wide * (1 - share) / 2
+        swing = min(wide * 0.2 * full**0.5, 0.1 * layer.depth.mm)
+        reach = REACHES[number % len(REACHES)]
+        folds.append(_Fold(at, at + wide, (at + valley, at + wide - valley), swing, reach))
+        at += wide
+    return folds
 
 
-def _wave(span: float, height: float, folds: int, swing: float) -> tuple[Point, ...]:
-    steps = folds * POINTS_A_FOLD
+def _layer(layer: GatheredLayer, folds: Sequence[_Fold]) -> Iterable[Shape]:
+    depth = layer.depth.mm
+    hem = _edge(folds, depth, 1.0)
+    head = layer.heading.mm if layer.heading else 0.0
+    top = _edge(folds, -head, -0.5) if head else ((folds[0].left, 0.0), (folds[-1].right, 0.0))
+    free = depth - (layer.band.mm if layer.band else 0.0)
+    yield Area((*top, *reversed(hem)), Tone.RIGHT, outline=None)
+    yield from _shades(folds, free)
+    if head:
+        yield from _shades(folds, -head)
+    if layer.band:
+        seam = _edge(folds, free, 1.0)
+        yield Area((*seam, *reversed(hem)), Tone.SECOND, outline=None)
+        yield Stroke(seam, Line.THIN)
+    if layer.hem:
+        yield Stroke(_edge(folds, depth - layer.hem.mm, 1.0), Line.STITCH)
+    for fold in folds:
+        yield from _creases(fold, free, depth)
+        if head:
+            yield from _creases(fold, -head, -head)
+    yield Stroke(hem, Line.CUT)
+    if head:
+        yield Stroke(top, Line.CUT)
+
+
+def _edge(folds: Sequence[_Fold], height: float, turn: float) -> tuple[Point, ...]:
+    """A long edge of gathered cloth: wide lobes that come forward, narrow ones that lie back."""
+    points: list[Point] = []
+    for fold in folds:
+        start, end = fold.front
+        points.extend(_arc(fold.left, start, height, -0.5 * turn * fold.swing, (0.5, 1.0)))
+        points.extend(_arc(start, end, height, turn * fold.swing, (0.0, 1.0)))
+        points.extend(_arc(end, fold.right, height, -0.5 * turn * fold.swing, (0.0, 0.5)))
+    return tuple(points)
+
+
+def _arc(
+    left: float, right: float, height: float, swing: float, share: tuple[float, float]
+) -> Iterable[Point]:
+    """A part of an arch between two places, `swing` deep at its middle."""
+    for step in range(STEPS + 1):
+        along = step / STEPS
+        phase = share[0] + (share[1] - share[0]) * along
+        yield left + (right - left) * along, height + swing * sin(pi * phase)
+
+
+def _shades(folds: Sequence[_Fold], height: float) -> Iterable[Shape]:
+    """The cloth that lies back between two folds, narrowing toward the gathering line."""
+    for before, after in pairwise(folds):
+        left, right = before.front[1], after.front[0]
+        peak = height * (1 - max(before.reach, after.reach))
+        dip = -0.5 * before.swing * (1 if height > 0 else -0.5)
+        foot = tuple(
+            (left + (right - left) * step / STEPS, height + dip * sin(pi * step / STEPS))
+            for step in range(STEPS + 1)
+        )
+        yield Area((*foot, (before.right, peak)), Tone.SHADE, outline=None)
+
+
+def _creases(fold: _Fold, free: float, foot: float) -> Iterable[Shape]:
+    """The sides of a fold, rising from its lower edge, and puckers below the gathering line."""
+    start, end = fold.front
+    width = fold.right - fold.left
+    peak = free * (1 - fold.reach)
+    for x, pull in ((start, 0.10), (end, -0.13)):
+        top = (x + pull * width, peak)
+        yield Stroke(((x, foot), (x + pull * width * 0.25, (foot + peak) / 2), top), Line.THIN)
+    for share, reach in ((0.12, 0.3), (0.36, 0.16), (0.64, 0.22), (0.9, 0.12)):
+        x = fold.left + share * width
+        lean = (0.5 - share) * 0.12 * width
+        yield Stroke(((x, 0.015 * free), (x - lean, reach * fold.reach * 1.6 * free)), Line.THIN)
+
+
+def _freehand(start: Point, end: Point) -> tuple[Point, ...]:
+    """A break line after ISO 128, drawn as if by hand."""
+    (x1, y1), (x2, y2) = start, end
+    steps = 24
+    sway = 0.012
     return tuple(
-        (span * step / steps, height + swing * sin(2 * pi * step / POINTS_A_FOLD))
+        (
+            x1 + (x2 - x1) * step / steps + (y2 - y1) * sway * sin(step * 1.1),
+            y1 + (y2 - y1) * step / steps + (x2 - x1) * sway * sin(step * 0.9) * 0.6,
+        )
         for step in range(steps + 1)
     )
 
@@ -104,19 +221,21 @@ def _wave(span: float, height: float, folds: int, swing: float) -> tuple[Point, 
 def quarters(edge: Value, strip: Value) -> tuple[Shape, ...]:
     """An edge and the strip gathered to it at their true ratio, quarter mark to quarter mark."""
     long, short = strip.mm, edge.mm
-    bar, gap = long * 0.035, long * 0.1
+    bar, gap = long * 0.06, long * 0.13
     left, below = (long - short) / 2, bar + gap
     shapes: list[Shape] = [
         Area(rectangle(0, 0, long, bar), Tone.RIGHT),
-        Area(rectangle(left, below, short, bar), Tone.SECOND),
+        Area(rectangle(left, below, short, bar), Tone.SHADE),
     ]
+    for share in (0.18, 0.42):
+        height = bar * (1 - share)
+        shapes.append(Stroke(((0, height), (long, height)), Line.GATHER))
     for quarter in range(5):
         share = quarter / 4
         top, foot = (long * share, bar), (left + short * share, below)
-        shapes.append(Stroke((top, foot), Line.THIN))
+        shapes.append(Stroke((top, foot), Line.HIDDEN))
         shapes.append(Stroke(((top[0], 0), top), Line.THIN))
         shapes.append(Stroke((foot, (foot[0], below + bar)), Line.THIN))
     shapes.append(Dimension((0, 0), (long, 0), strip, Side.ABOVE))
     shapes.append(Dimension((left, below + bar), (left + short, below + bar), edge, Side.BELOW))
-    shapes.append(Note((long / 2, bar + gap / 2), sentence("match the quarter marks")))
     return tuple(shapes)

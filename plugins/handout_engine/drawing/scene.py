@@ -41,6 +41,10 @@ class Tone(Enum):
     """The right side of a second cloth, tinted."""
     WRONG = "wrong"
     """A wrong side, hatched."""
+    GROUND = "ground"
+    """No cloth: the ground of the drawing, to open a gap."""
+    SHADE = "shade"
+    """Cloth that lies in the shade of a fold."""
 
 
 class Side(Enum):
@@ -71,32 +75,37 @@ class Stroke:
 
 @dataclass(frozen=True)
 class Dimension:
-    """A measured distance between two points; `level` 2 stands further out than 1."""
+    """A measured distance between two points."""
 
     start: Point
     end: Point
     amount: Amount | Value
     side: Side
-    level: int = 1
 
 
 @dataclass(frozen=True)
 class Tag:
-    """The distance at which a line lies, written beside its end at the left or right."""
+    """The distance at which a line lies, written beside its end at the left or right.
+
+    With an `origin`, an arrowed line shows from where the distance is measured; tags of one origin
+    share that line.
+    """
 
     at: Point
     amount: Amount | Value
     side: Side
+    origin: Point | None = None
 
 
 @dataclass(frozen=True)
 class Note:
-    """A few words at a point; with `target`, a leader runs from the words to it."""
+    """A few words at a point, or just above it; with `target`, a leader runs to it."""
 
     at: Point
     text: Sentence
     target: Point | None = None
     anchor: str = "middle"
+    above: bool = False
 
 
 @dataclass(frozen=True)
@@ -112,11 +121,15 @@ Shape = Area | Stroke | Dimension | Tag | Note | Grain
 
 @dataclass(frozen=True)
 class Scene:
-    """A drawing: what it is, what it shows in words, and its shapes from back to front."""
+    """A drawing: what it is, what it shows in words, and its shapes from back to front.
+
+    `tallest` bounds the height of what is drawn, in units of which the page is 360 wide.
+    """
 
     title: Sentence
     description: Sentence
     shapes: tuple[Shape, ...]
+    tallest: float = 260.0
 
 
 def rectangle(left: float, top: float, width: float, height: float) -> tuple[Point, ...]:

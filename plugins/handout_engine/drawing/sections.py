@@ -2,10 +2,10 @@
 
 from __future__ import annotations
 
-from collections.abc import Sequence
+from collections.abc import Iterable, Sequence
 from math import cos, hypot, pi, sin
 
-from handout_engine.drawing.scene import Area, Line, Point, Tone
+from handout_engine.drawing.scene import Area, Line, Point, Shape, Stroke, Tone
 
 
 def layer(path: Sequence[Point], thickness: float, tone: Tone) -> Area:
@@ -26,3 +26,17 @@ def fold(centre: Point, half: float, depth: float, steps: int = 12) -> list[Poin
         (centre[0] - half * cos(pi * step / steps), centre[1] + depth * sin(pi * step / steps))
         for step in range(steps + 1)
     ]
+
+
+def broken(at: Point, thickness: float, down: bool) -> Iterable[Shape]:
+    """A break across a layer that runs `down` or across the drawing: a gap between two strokes."""
+    reach, gap, lean = 1.7 * thickness, 0.8 * thickness, 0.6 * thickness
+
+    def turned(along: float, across: float) -> Point:
+        return (at[0] + across, at[1] + along) if down else (at[0] + along, at[1] + across)
+
+    corners = [(-gap - lean, -reach), (gap - lean, -reach), (gap + lean, reach),
+               (-gap + lean, reach)]  # fmt: skip
+    yield Area(tuple(turned(*each) for each in corners), Tone.GROUND, outline=None)
+    for side in (-gap, gap):
+        yield Stroke((turned(side - lean, -reach), turned(side + lean, reach)), Line.THIN)

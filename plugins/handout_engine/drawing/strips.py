@@ -21,7 +21,7 @@ from handout_engine.drawing.scene import (
 )
 from handout_engine.values import Sentence, Value
 
-LONGEST = 5.0
+LONGEST = 3.6
 """A strip longer than so many times its depth is drawn broken."""
 
 
@@ -69,9 +69,9 @@ def _strip(strip: FlatStrip, top: float, drawn: float) -> Iterable[Shape]:
     yield from _outline(parts, top, depth)
     for rule in strip.rules:
         yield Tag((drawn, top + rule.distance.mm), rule.distance, Side.RIGHT)
-    yield Dimension((0, top), (drawn, top), strip.length, Side.ABOVE)
+    yield Dimension((0, top + depth), (drawn, top + depth), strip.length, Side.BELOW)
     yield Dimension((0, top), (0, top + depth), strip.width, Side.LEFT)
-    yield Note((drawn * 0.4, top + depth / 2), strip.title)
+    yield Note((0, top), strip.title, anchor="start", above=True)
     along = (0.0, 1.0) if strip.grain_across else (1.0, 0.0)
     yield Grain((drawn * 0.08, top + depth / 2), along)
 

@@ -12,7 +12,7 @@ from typing import Literal
 from xml.etree.ElementTree import Element
 
 from handout_engine.drawing.layout import lay_out
-from handout_engine.drawing.page import PAGE_WIDTH, TEXT, Hatch, Page, Path, Text
+from handout_engine.drawing.page import PAGE_WIDTH, SMALL, TEXT, Hatch, Page, Path, Text
 from handout_engine.drawing.scene import Point, Scene
 from handout_engine.markup import Child, element
 from handout_engine.saying import Tape
@@ -33,6 +33,8 @@ PAPER: dict[str, tuple[float, str, str, str]] = {
     "face-right": (0, "", "none", "#fff"),
     "face-second": (0, "", "none", "#dde3ea"),
     "face-wrong": (0, "", "none", "#fff"),
+    "face-ground": (0, "", "none", "#fff"),
+    "face-shade": (0, "", "none", "#e6e6e6"),
 }
 SHEET_GAP = 16.0
 FONT = "DejaVu Sans, Noto Sans, sans-serif"
@@ -112,6 +114,12 @@ def _styled(steps: str, style: str, medium: Medium) -> Element:
 def _text(text: Text, medium: Medium) -> Element:
     words = element("text", text.words, x=_number(text.at[0]), y=_number(text.at[1]),
                     text_anchor=text.anchor, font_size=_number(TEXT))  # fmt: skip
+    if text.beside:
+        beside = element("tspan", text.beside, class_="beside", font_size=_number(SMALL))
+        if text.stacked:
+            beside.set("x", _number(text.at[0]))
+            beside.set("dy", _number(SMALL + 1))
+        words.append(beside)
     if medium == "paper":
         words.set("fill", "#111")
     return words
