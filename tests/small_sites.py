@@ -8,8 +8,10 @@ from __future__ import annotations
 
 import logging
 import os
+import re
 from collections.abc import Mapping
 from dataclasses import dataclass, field
+from html import unescape
 from pathlib import Path
 
 from mkdocs.commands.build import build
@@ -56,7 +58,12 @@ class Built:
 
     def article(self, address: str = PAGE) -> str:
         """The HTML of a page's own text, without the theme around it."""
-        return self.page(address).split("<article", 1)[1].split("</article>", 1)[0]
+        start = self.page(address).split("<article", 1)[1]
+        return start.partition(">")[2].split("</article>", 1)[0]
+
+    def words(self, address: str = PAGE) -> str:
+        """What is read in a page's own text: no tags, every space a plain one."""
+        return " ".join(unescape(re.sub("<[^>]*>", " ", self.article(address))).split())
 
     def pages(self) -> dict[str, str]:
         """The HTML of every page, by its address."""

@@ -113,7 +113,9 @@ def check(paths: tuple[Path, ...]) -> None:
 
 
 def _markdown_files(path: Path) -> list[Path]:
-    return sorted(path.rglob("*.md")) if path.is_dir() else [path]
+    if not path.is_dir():
+        return [path]
+    return sorted(file for file in path.rglob("*.md") if file.is_file())
 
 
 def _slips(file: Path) -> list[Slip]:

@@ -1,0 +1,191 @@
+"""The console script: what it prints, and its status: 0, 1 for wrong input, 2 for wrong use."""
+
+from __future__ import annotations
+
+import json
+import subprocess
+import sys
+from pathlib import Path
+from xml.etree import ElementTree
+
+import pytest
+from click.testing import CliRunner, Result
+
+from handout_engine.techniques import keys
+from handout_site.console import main
+
+BANDED = ("compute", "banded-ruffle", "edge=9 in", "shows=1 in", "band=1/4 in", "fullness=2")
+
+
+def run(*words: str) -> Result:
+    return CliRunner().invoke(main, words)
+
+
+def test_compute_prints_what_is_cut_and_sewn():
+    result = run(*BANDED)
+    assert result.exit_code == 0
+    assert result.stderr == ""
+    for heading in ("Banded ruffle", "Cut", "Sew a sample first", "Sew", "Values", "Cautions"):
+        assert f"{heading}\n" in result.output
+    assert "facing strip, 2 in (51 mm) ×" in result.output
+
+
+def test_compute_speaks_metric_first_when_asked():
+    assert "facing strip, 51 mm (2 in) ×" in run(*BANDED, "--units", "metric").output
+
+
+def test_json_has_its_exact_shape():
+    spelled = json.loads(run(*BANDED, "--json").output)
+    assert list(spelled) == [
+        "technique", "inputs", "values", "pieces", "steps", "cautions", "sources",
+    ]  # fmt: skip
+    assert spelled["technique"] == "banded-ruffle"
+    assert spelled["inputs"]["edge"] == {"mm": 228.6, "text": "9 in"}
+    assert spelled["inputs"]["fullness"] == 2
+    assert spelled["inputs"]["ends"] == "open"
+    assert spelled["values"]["facing_cut_width"] == {"mm": 50.8, "text": "2 in"}
+    assert spelled["values"]["front_strips"] == 1
+    piece = next(each for each in spelled["pieces"] if each["name"] == "facing strip")
+    assert piece["count"] == 1
+    assert piece["width"] == {"mm": 50.8, "text": "2 in"}
+    assert spelled["steps"][0].keys() == {"text"}
+    assert any(step.keys() == {"text", "measure"} for step in spelled["steps"])
+    assert all(isinstance(text, str) for text in spelled["cautions"] + spelled["sources"])
+
+
+@pytest.mark.parametrize("key", keys())
+def test_every_value_of_every_technique_is_a_length_or_plain(key: str):
+    spelled = json.loads(run("compute", key, "--json").output)
+    for value in (spelled["values"] | spelled["inputs"]).values():
+        for each in value if isinstance(value, list) else [value]:
+            if isinstance(each, dict):
+                assert each.keys() == {"mm", "text"}
+                assert isinstance(each["mm"], int | float)
+            else:
+                assert each is None or isinstance(each, str | int | float)
+
+
+@pytest.mark.parametrize("key", keys())
+def test_svg_is_well_formed_and_holds_every_drawing(key: str, tmp_path: Path):
+    file = tmp_path / "drawings.svg"
+    result = run("compute", key, "--svg", str(file))
+    assert result.exit_code == 0
+    sheet = ElementTree.fromstring(file.read_text(encoding="utf-8"))
+    assert sheet.tag == "{http://www.w3.org/2000/svg}svg"
+    assert len(sheet) >= 1
+    ids = [each.get("id") for each in sheet.iter() if each.get("id")]
+    assert len(ids) == len(set(ids))
+    assert "var(" not in file.read_text(encoding="utf-8")
+
+
+@pytest.mark.parametrize(
+    ("words", "sentence"),
+    [
+        (
+            ("banded-rufle",),
+            'banded-rufle: there is no technique "banded-rufle"; did you mean "banded-ruffle"?',
+        ),
+        (("banded-ruffle", "edge=9"), 'banded-ruffle: edge: "9" has no unit; write 9 in or 9 mm'),
+        (
+            ("banded-ruffle", "edgee=9 in"),
+            'banded-ruffle: there is no input "edgee"; did you mean "edge"?',
+        ),
+        (
+            ("banded-ruffle", "edge=sleeve.edge"),
+            'banded-ruffle: edge: "sleeve.edge" does not start with a number',
+        ),
+        (
+            ("../../etc/passwd",),
+            '../../etc/passwd: there is no technique "../../etc/passwd"; known: ',
+        ),
+    ],
+)
+def test_wrong_input_is_one_sentence_and_status_1(words: tuple[str, ...], sentence: str):
+    result = run("compute", *words)
+    assert result.exit_code == 1
+    assert result.stdout == ""
+    assert result.stderr.startswith(sentence)
+    assert result.stderr.count("\n") == 1
+
+
+def test_all_wrong_inputs_are_said_at_once():
+    result = run("compute", "banded-ruffle", "edge=9", "band=1/0 in")
+    assert result.stderr.splitlines() == [
+        'banded-ruffle: edge: "9" has no unit; write 9 in or 9 mm',
+        'banded-ruffle: band: "1/0 in" divides by nothing; the lower figure cannot be 0',
+    ]
+
+
+def test_a_ruffle_that_cannot_be_sewn_is_refused():
+    result = run(*BANDED, "seam_allowance=1/2 in")
+    assert result.exit_code == 1
+    assert "seam_allowance 1/2 in is wider than band 1/4 in" in result.stderr
+
+
+@pytest.mark.parametrize(
+    "words",
+    [
+        ("compute",),
+        ("compute", "banded-ruffle", "edge"),
+        ("compute", "banded-ruffle", "edge=9 in", "edge=8 in"),
+        ("compute", "banded-ruffle", "--units", "cubits"),
+        ("compute", "banded-ruffle", "--unknown"),
+        ("check",),
+        ("check", "no-such-file.md"),
+        ("mend",),
+    ],
+)
+def test_wrong_use_is_status_2(words: tuple[str, ...]):
+    result = run(*words)
+    assert result.exit_code == 2
+    assert "Usage: " in result.stderr
+
+
+def test_a_drawing_that_cannot_be_written_is_one_sentence(tmp_path: Path):
+    file = tmp_path / "no-such-folder" / "drawings.svg"
+    result = run("compute", "banded-ruffle", "--svg", str(file))
+    assert result.exit_code == 1
+    assert result.stderr == f"{file} cannot be written: No such file or directory\n"
+
+
+def test_list_names_every_technique_by_family():
+    result = run("list")
+    assert result.exit_code == 0
+    lines = result.output.splitlines()
+    assert lines == sorted(lines)
+    assert sorted(line.split(": ")[1] for line in lines) == list(keys())
+
+
+def test_check_of_sound_handouts(tmp_path: Path):
+    (tmp_path / "sub").mkdir()
+    (tmp_path / "one.md").write_text("# One\n")
+    assert run("check", str(tmp_path)).output == "1 file checked, nothing to mend\n"
+    (tmp_path / "sub" / "two.md").write_text("# Two\n")
+    result = run("check", str(tmp_path))
+    assert (result.exit_code, result.output) == (0, "2 files checked, nothing to mend\n")
+
+
+def test_the_installed_command_gives_its_status_to_the_shell(tmp_path: Path):
+    def status(*words: str) -> int:
+        command = [sys.executable, "-c", "from handout_site.console import main; main()", *words]
+        ran = subprocess.run(command, capture_output=True, text=True, check=False, cwd=tmp_path)
+        assert "Traceback" not in ran.stderr
+        return ran.returncode
+
+    assert status("list") == 0
+    assert status("compute", "banded-ruffle", "edge=9") == 1
+    assert status("compute") == 2
+
+
+def test_a_reader_that_stops_reading_leaves_no_traceback():
+    program = "from handout_site.console import main; main()"
+    with subprocess.Popen(
+        [sys.executable, "-c", program, "compute", "banded-ruffle"],
+        stdout=subprocess.PIPE,
+        stderr=subprocess.PIPE,
+        text=True,
+    ) as ran:
+        assert ran.stdout is not None and ran.stderr is not None
+        ran.stdout.close()
+        assert "Traceback" not in ran.stderr.read()
+    assert ran.returncode == 1
