@@ -2,17 +2,16 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from fractions import Fraction
-from math import ceil
 
 from handout_engine.inputs import CLOTH, Asked, length, percentage, yardage
-from handout_engine.laying import Item, lay
+from handout_engine.laying import Item, Order, lay
 from handout_engine.lengths import Length
 from handout_engine.refusals import RefusalError
 from handout_engine.saying import Saying
 from handout_engine.sources import GEOMETRY, LAYOUT, PRACTICE
-from handout_engine.values import Value
+from handout_engine.values import Value, sentence
 from handout_engine.workings import Supply
 from handout_engine.worksheet import Worksheet
 
@@ -39,10 +38,10 @@ class Cloth:
             raise RefusalError("the selvages take the whole cloth; give its full width", "selvage")
         return usable
 
-    def to_buy(self, used: Length) -> Length:
-        """What to order for a used length: spare and shrinkage added, up to the next step."""
-        needed = (used + self.spare) / (1 - self.shrinkage_length)
-        return self.order_step * ceil(needed / self.order_step)
+    @property
+    def order(self) -> Order:
+        """How a used length of it is ordered."""
+        return Order(self.spare, self.shrinkage_length, self.order_step)
 
 
 @dataclass(frozen=True, kw_only=True)
@@ -70,6 +69,11 @@ class ClothInputs:
         Asked("shrinkage in width", "Share of the width lost in the first wash.", CLOTH, PRACTICE),
         "0 %",
         25,
+    )
+    other_cloth_width: Length = length(
+        Asked("other width", "A second width of cloth, to compare what to buy.", CLOTH, PRACTICE),
+        "54 in",
+        ("4 in", "120 in"),
     )
     spare: Length = length(
         Asked("spare", "Extra length bought to straighten the cut ends.", CLOTH, PRACTICE),
@@ -110,7 +114,7 @@ def note_order(sheet: Worksheet, cloth: Cloth, used: Value, prefix: str, name: s
     return sheet.note(
         f"{prefix}cloth_to_buy",
         f"{name} to buy",
-        cloth.to_buy(used.length),
+        cloth.order.to_buy(used.length),
         "({used} + {spare}) / (1 - {shrinkage_length}), rounded up to the next {order_step}",
         basis=GEOMETRY,
         saying=Saying.YARDAGE,
@@ -121,20 +125,48 @@ def note_order(sheet: Worksheet, cloth: Cloth, used: Value, prefix: str, name: s
 def note_cloth(sheet: Worksheet, name: str, cloth: Cloth, prefix: str = "") -> Value:
     """Lay out all pieces cut from the cloth of that name, and note what to buy; returns that.
 
-    Call it once for each cloth, after its pieces are on the sheet. Notes `{prefix}cloth_used` and
-    `{prefix}cloth_to_buy`, and adds the cloth to the supplies.
+    Call it once for each cloth, after its pieces are on the sheet. Notes `{prefix}cloth_used`,
+    `{prefix}cloth_to_buy` and, where the pieces fit the other width, `{prefix}cloth_to_buy_other`;
+    adds the cloth to the supplies.
     """
     items = [
-        Item(piece.name, *piece.extents)
-        for piece in sheet.pieces
+        Item(piece.name, *piece.extents, number, piece.on_fold)
+        for number, piece in enumerate(sheet.pieces, 1)
         if piece.cloth == name
         for _ in range(piece.count)
     ]
-    layout = lay(name, cloth.usable, items)
+    layout = lay(name, cloth.usable, items, cloth.order)
     sheet.layouts.append(layout)
     used = sheet.note(
-        f"{prefix}cloth_used", f"{name}, length used by the layout", layout.used, "", basis=LAYOUT
+        f"{prefix}cloth_used", f"{name} used, along the selvage", layout.used, "", basis=LAYOUT
     )
     buy = note_order(sheet, cloth, used, prefix, name)
-    sheet.supplies.append(Supply(name, buy))
+    other = _note_other_width(sheet, name, cloth, items, prefix)
+    note = None
+    if other is not None:
+        note = sentence(
+            "or {other} of cloth {width} wide", other=other, width=sheet["other_cloth_width"]
+        )
+    sheet.supplies.append(Supply(name, buy, note))
     return buy
+
+
+def _note_other_width(
+    sheet: Worksheet, name: str, cloth: Cloth, items: list[Item], prefix: str
+) -> Value | None:
+    """Note what to buy of the same pieces in another width; None where they do not fit it."""
+    width = sheet["other_cloth_width"].length
+    try:
+        other = lay(name, replace(cloth, width=width).usable, items, cloth.order)
+    except RefusalError:
+        return None
+    if width == cloth.width:
+        return None
+    return sheet.note(
+        f"{prefix}cloth_to_buy_other",
+        f"{name} to buy in the other width",
+        other.order.to_buy(other.used),
+        "",
+        basis=LAYOUT,
+        saying=Saying.YARDAGE,
+    )

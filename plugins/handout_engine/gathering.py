@@ -48,7 +48,7 @@ class GatherInputs(ClothInputs):
         "2",
         ("1", "6"),
     )
-    make: int = count(Asked("how many", "How many such ruffles are made, two for a pair."), 1, 200)
+    make: int = count(Asked("how many", "How many such ruffles are made, two for a pair."), 1, 50)
     ends: str = choice(
         Asked(
             "ends",
@@ -172,7 +172,7 @@ def strip_piece(
 def note_gathered_strips(
     sheet: Worksheet, cloth: Cloth, prefix: str = "", cloth_width: str = "cloth_width"
 ) -> Value:
-    """Note the strips of one layer, cut `{prefix}cut_width` wide; returns the cloth they use."""
+    """Note the strips of one layer, cut `{prefix}cut_width` wide; returns how many for one."""
     usable = note_usable_width(sheet, cloth, cloth_width)
     ring, diagonal = sheet["ends"].amount == RING, sheet["strip_join"].amount == DIAGONAL
     wanted, width = sheet["ruffle_length"], sheet[f"{prefix}cut_width"]

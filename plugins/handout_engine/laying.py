@@ -1,27 +1,44 @@
-"""Laying pieces on cloth: every piece with its grain, none over another, as little as can be."""
+"""Laying pieces on cloth: every piece with its grain, none over another, as short as can be found.
+
+The cloth is looked at with its length running down: `left` counts from the first selvage (or from
+the fold), `top` from the cut end. Pieces are not turned, since their grain fixes how they lie.
+"""
 
 from __future__ import annotations
 
 from collections.abc import Iterable
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
+from fractions import Fraction
+from math import ceil
 
-from handout_engine.lengths import ZERO, Length
+from handout_engine.lengths import Length
+from handout_engine.packing import Box, pack
 from handout_engine.refusals import RefusalError
 from handout_engine.saying import Tape
+
+GRAIN_OF_UNITS = 10**9
+"""Packing counts in whole billionths of a millimetre, so that places are exact."""
+
+MOST_ITEMS = 1500
 
 
 @dataclass(frozen=True)
 class Item:
-    """One piece to lay: what it takes across the cloth and along it."""
+    """One piece to lay: its number in the cut list, what it takes across the cloth and along it.
+
+    On a fold, half of the piece is laid with its straight edge at the fold.
+    """
 
     name: str
     across: Length
     along: Length
+    number: int = 1
+    on_fold: bool = False
 
 
 @dataclass(frozen=True)
 class Laid:
-    """An item in its place: `left` from the first selvage, `top` from the cut end."""
+    """An item in its place."""
 
     item: Item
     left: Length
@@ -29,32 +46,109 @@ class Laid:
 
 
 @dataclass(frozen=True)
+class Order:
+    """How a used length becomes an order: spare, shrinkage in length, and the shop's step."""
+
+    spare: Length
+    shrinkage: Fraction
+    step: Length
+
+    def to_buy(self, used: Length) -> Length:
+        """What to order for a used length: spare and shrinkage added, up to the next step."""
+        needed = (used + self.spare) / (1 - self.shrinkage)
+        return self.step * ceil(needed / self.step)
+
+
+@dataclass(frozen=True)
 class Layout:
-    """All items of one cloth laid out: its usable width and the length used."""
+    """All items of one cloth laid out, and how the cloth is ordered.
+
+    `width` is the usable width as it lies: half of it when the cloth is `folded` lengthwise.
+    """
 
     cloth: str
     width: Length
     used: Length
     laid: tuple[Laid, ...]
+    order: Order
+    folded: bool = False
 
 
-def lay(cloth: str, width: Length, items: Iterable[Item]) -> Layout:
-    """Lay items in rows, the longest along the cloth first.
+def lay(cloth: str, width: Length, items: Iterable[Item], order: Order) -> Layout:
+    """Lay items on cloth of a usable width; it is folded lengthwise when an item asks for it.
 
-    Raises RefusalError when an item is wider than the cloth.
+    On folded cloth every other item is cut through both layers, two at a time. Raises RefusalError
+    when an item is wider than the cloth as it lies, or when there are too many.
     """
-    laid: list[Laid] = []
-    left, top, row = ZERO, ZERO, ZERO
-    for item in sorted(items, key=lambda item: (-item.along.mm, -item.across.mm, item.name)):
-        if item.across > width:
-            tape = Tape(finest=32)
-            raise RefusalError(
-                f"{item.name} takes {tape.both(item.across)} across the cloth, which is only "
-                f"{tape.both(width)} wide between its selvages; use wider cloth or join it",
-                "cloth_width",
-            )
-        if left + item.across > width:
-            left, top, row = ZERO, top + row, ZERO
-        laid.append(Laid(item, left, top))
-        left, row = left + item.across, max(row, item.along)
-    return Layout(cloth, width, top + row, tuple(laid))
+    items = list(items)
+    folded = any(item.on_fold for item in items)
+    lying = width / 2 if folded else width
+    if folded:
+        items = _through_two_layers(items)
+    if len(items) > MOST_ITEMS:
+        raise RefusalError(f"{len(items)} pieces are too many to lay out; the most is {MOST_ITEMS}")
+    for item in items:
+        _refuse_too_wide(item, lying)
+    boxes = [Box(_up(item.across), _up(item.along), item.on_fold) for item in items]
+    packed = pack(boxes, int(lying.mm * GRAIN_OF_UNITS))
+    laid = tuple(
+        Laid(item, _length(left), _length(top))
+        for item, (left, top) in zip(items, packed.places, strict=True)
+    )
+    return Layout(cloth, lying, _length(packed.height), laid, order, folded)
+
+
+def together(layouts: Iterable[Layout]) -> list[Layout]:
+    """Layouts of several blocks laid again, all items of the same cloth together.
+
+    Items are numbered anew, since each block counts its own cut list.
+    """
+    groups: dict[tuple[str, Length, Order], list[Item]] = {}
+    for layout in layouts:
+        whole = layout.width * 2 if layout.folded else layout.width
+        items = groups.setdefault((layout.cloth, whole, layout.order), [])
+        for laid in layout.laid:
+            items.extend([laid.item] * (1 if not layout.folded or laid.item.on_fold else 2))
+    return [
+        lay(cloth, width, _numbered(items), order)
+        for (cloth, width, order), items in groups.items()
+    ]
+
+
+def _numbered(items: Iterable[Item]) -> list[Item]:
+    """Items with numbers that tell apart what differs in name or size."""
+    numbers: dict[Item, int] = {}
+    return [replace(item, number=numbers.setdefault(item, len(numbers) + 1)) for item in items]
+
+
+def _through_two_layers(items: list[Item]) -> list[Item]:
+    """Items on the fold as they are, of the others every second one, odd ones kept."""
+    kept: list[Item] = []
+    waiting: dict[tuple[str, Length, Length], bool] = {}
+    for item in items:
+        if item.on_fold:
+            kept.append(item)
+            continue
+        key = (item.name, item.across, item.along)
+        waiting[key] = not waiting.get(key, False)
+        if waiting[key]:
+            kept.append(item)
+    return kept
+
+
+def _refuse_too_wide(item: Item, width: Length) -> None:
+    if item.across > width:
+        tape = Tape(finest=32)
+        raise RefusalError(
+            f"{item.name} takes {tape.both(item.across)} across the cloth, which is only "
+            f"{tape.both(width)} wide there; use wider cloth, or make the piece in parts",
+            "cloth_width",
+        )
+
+
+def _up(length: Length) -> int:
+    return ceil(length.mm * GRAIN_OF_UNITS)
+
+
+def _length(units: int) -> Length:
+    return Length(Fraction(units, GRAIN_OF_UNITS))

@@ -7,8 +7,7 @@ crossed at a right angle, seam from corner to corner) the whole width of the str
 from __future__ import annotations
 
 from dataclasses import dataclass
-from fractions import Fraction
-from math import ceil, floor
+from math import ceil
 
 from handout_engine.lengths import ZERO, Length
 from handout_engine.refusals import RefusalError
@@ -70,9 +69,9 @@ class StripsWanted:
 
 
 def note_strips(sheet: Worksheet, asked: StripsWanted) -> Value:
-    """Note how many strips, how long each, and how much cloth they use; returns the last.
+    """Note how many strips and how long each; returns how many.
 
-    Speaks of the inputs `strip_allowance` and `make`.
+    Speaks of the input `strip_allowance`.
     """
     take_up = sheet.note(
         f"{asked.prefix}join_takes",
@@ -93,7 +92,7 @@ def note_strips(sheet: Worksheet, asked: StripsWanted) -> Value:
         take_up=take_up,
         usable=asked.usable,
     )
-    each = sheet.note(
+    sheet.note(
         f"{asked.prefix}strip_length",
         f"{asked.label}strip, cut length",
         plan.each,
@@ -105,32 +104,4 @@ def note_strips(sheet: Worksheet, asked: StripsWanted) -> Value:
         take_up=take_up,
         count=count,
     )
-    return _note_used(sheet, asked, count, each)
-
-
-def _note_used(sheet: Worksheet, asked: StripsWanted, count: Value, each: Value) -> Value:
-    """Note the length of cloth used: strips side by side as far as the width allows."""
-    across = sheet.note(
-        f"{asked.prefix}strips_across",
-        f"{asked.label}strips side by side across the cloth",
-        floor(asked.usable.length / each.length),
-        "{usable} / {each}, rounded down",
-        usable=asked.usable,
-        each=each,
-    )
-    rows = sheet.note(
-        f"{asked.prefix}cloth_rows",
-        f"{asked.label}rows of strips along the cloth",
-        ceil(Fraction(sheet["make"].whole * count.whole, across.whole)),
-        "{make} × {count} / {across}, rounded up",
-        count=count,
-        across=across,
-    )
-    return sheet.note(
-        f"{asked.prefix}cloth_used",
-        f"{asked.label}cloth used along the selvage",
-        asked.width.length * rows.whole,
-        "{width} × {rows}",
-        width=asked.width,
-        rows=rows,
-    )
+    return count

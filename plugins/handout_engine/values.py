@@ -72,7 +72,7 @@ class Value:
     label: str
     amount: Amount
     basis: Basis
-    formula: Sentence | None = None
+    formula: Sentence | None = field(default=None, repr=False)
     saying: Saying = Saying.NEAREST
 
     @property
@@ -113,11 +113,12 @@ def _label(part: Amount | Value) -> str:
 
 
 def sentence(template: str, **parts: Amount | Value) -> Sentence:
-    """A sentence from a template and its parts, checked to fit each other.
+    """A sentence from a template and those of the parts that it names.
 
     Raises KeyError when the template names a part that is not given.
     """
-    for _, name in template_runs(template):
-        if name is not None and name not in parts:
+    named = [name for _, name in template_runs(template) if name is not None]
+    for name in named:
+        if name not in parts:
             raise KeyError(f"the sentence {template!r} names {name!r}, which is not given")
-    return Sentence(template, parts)
+    return Sentence(template, {name: parts[name] for name in named})

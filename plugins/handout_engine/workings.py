@@ -37,7 +37,8 @@ class Piece:
     """A piece to cut: `count` of them, `width` deep and `length` long.
 
     `outline`, for a piece that is no rectangle, is its closed outline in mm: x along its length,
-    y along its width, inside that rectangle.
+    y along its width, inside that rectangle. A piece `on_fold` is half of what is cut: its long
+    straight edge lies at the fold of the cloth.
     """
 
     name: str
@@ -48,6 +49,7 @@ class Piece:
     grain: Grain
     marks: tuple[Mark, ...] = ()
     outline: tuple[Point, ...] = ()
+    on_fold: bool = False
 
     @property
     def extents(self) -> tuple[Length, Length]:
@@ -100,12 +102,16 @@ class Supply:
 
 @dataclass(frozen=True)
 class Picture:
-    """A drawing and where it belongs: the finished thing, the pieces, or a detail of sewing."""
+    """A drawing and where it belongs: the finished thing, the pieces, or a detail of sewing.
+
+    `sheet` is what is printed at true scale: the scene itself, or one with more on it.
+    """
 
     name: str
     caption: Sentence
     scene: Scene
     finished: bool = False
+    sheet: Scene | None = None
 
 
 @dataclass(frozen=True)

@@ -45,14 +45,14 @@ def test_cloth_is_narrower_once_washed():
 def test_two_yards_wanted_of_cloth_that_loses_a_twentieth():
     # 2 yd / 0.95 = 2.105 yd, ordered as 2 1/8
     cloth = replace(BATISTE, shrinkage_length=Fraction(1, 20))
-    assert cloth.to_buy(inches(72)) == inches(36) * Fraction(17, 8)
-    assert yards(cloth.to_buy(inches(72))) == "2 1/8 yd"
+    assert cloth.order.to_buy(inches(72)) == inches(36) * Fraction(17, 8)
+    assert yards(cloth.order.to_buy(inches(72))) == "2 1/8 yd"
 
 
 def test_what_is_ordered_exactly_is_not_ordered_twice():
-    assert BATISTE.to_buy(inches(36)) == inches(36)
-    assert BATISTE.to_buy(inches(36) + millimetres("1/1000")) == inches("81/2")
-    assert replace(BATISTE, order_step=millimetres(100)).to_buy(millimetres(301)).mm == 400
+    assert BATISTE.order.to_buy(inches(36)) == inches(36)
+    assert BATISTE.order.to_buy(inches(36) + millimetres("1/1000")) == inches("81/2")
+    assert replace(BATISTE, order_step=millimetres(100)).order.to_buy(millimetres(301)).mm == 400
 
 
 def test_selvages_that_leave_nothing_are_refused():
@@ -65,7 +65,7 @@ def test_selvages_that_leave_nothing_are_refused():
 
 @given(cloths, lengths)
 def test_after_washing_and_straightening_the_bought_cloth_is_long_enough(cloth, used):
-    bought = cloth.to_buy(used)
+    bought = cloth.order.to_buy(used)
     washed = bought.mm - bought.mm * cloth.shrinkage_length
     assert washed - cloth.spare.mm >= used.mm
     one_step_less = bought.mm - cloth.order_step.mm
@@ -74,19 +74,19 @@ def test_after_washing_and_straightening_the_bought_cloth_is_long_enough(cloth, 
 
 @given(cloths, lengths)
 def test_an_order_is_whole_steps(cloth, used):
-    assert (cloth.to_buy(used) / cloth.order_step).denominator == 1
+    assert (cloth.order.to_buy(used) / cloth.order_step).denominator == 1
 
 
 @given(cloths, lengths, lengths)
 def test_more_is_never_had_for_less(cloth, used, more):
-    assert cloth.to_buy(used + more) >= cloth.to_buy(used)
-    assert replace(cloth, spare=cloth.spare + more).to_buy(used) >= cloth.to_buy(used)
+    assert cloth.order.to_buy(used + more) >= cloth.order.to_buy(used)
+    assert replace(cloth, spare=cloth.spare + more).order.to_buy(used) >= cloth.order.to_buy(used)
 
 
 @given(cloths, lengths, shares)
 def test_cloth_that_shrinks_more_is_bought_longer(cloth, used, share):
     worse = replace(cloth, shrinkage_length=max(share, cloth.shrinkage_length))
-    assert worse.to_buy(used) >= cloth.to_buy(used)
+    assert worse.order.to_buy(used) >= cloth.order.to_buy(used)
     assert replace(cloth, shrinkage_width=Fraction(1, 4)).usable <= cloth.usable
 
 

@@ -11,9 +11,10 @@ from dataclasses import dataclass
 from xml.etree.ElementTree import Element
 
 from handout_engine.fragments.closing import cautions, sources
-from handout_engine.fragments.drawings import drawings, finished
+from handout_engine.fragments.drawings import drawings, finished, layouts
 from handout_engine.fragments.library import all_sources, all_techniques
 from handout_engine.fragments.sewing import sample, steps
+from handout_engine.fragments.shopping import page_layout, shopping_list
 from handout_engine.fragments.tables import charts, cuts, marks, measures, numbers, supplies
 from handout_engine.markup import element
 from handout_engine.saying import Tape
@@ -39,6 +40,7 @@ PARTS: dict[str, Part] = {
     "supplies": Part("To buy and have ready", "Cloth to buy, and notions.", supplies),
     "sample": Part("Sew a sample first", "A trial, and what it must measure.", sample),
     "cuts": Part("Cut", "The cut list.", cuts),
+    "layout": Part("Layout", "The pieces laid out on each cloth, to scale.", layouts),
     "marks": Part("Mark", "Lines to mark, from one edge.", marks),
     "chart": Part("Chart", "Tables of the technique's own, such as a marking chart.", charts),
     "drawing": Part("Drawings", "All drawings but that of the finished thing.", drawings),
@@ -49,6 +51,8 @@ PARTS: dict[str, Part] = {
 }
 
 PAGE_PARTS: dict[str, tuple[str, Callable[[Iterable[Working], Tape], Element]]] = {
+    "supplies": ("What all blocks of the page need, by cloth, each cloth once.", shopping_list),
+    "layout": ("All pieces of the page, laid out together on each cloth.", page_layout),
     "cautions": ("The cautions of all blocks of the page, each once.", cautions),
     "sources": ("The sources of all blocks of the page, each once.", sources),
 }

@@ -2,25 +2,66 @@
 
 from __future__ import annotations
 
+from collections.abc import Sequence
 from xml.etree.ElementTree import Element
 
+from handout_engine.drawing.cloth_layout import layout_scene
 from handout_engine.drawing.svg import svg
 from handout_engine.fragments.words import phrase
+from handout_engine.laying import Layout
 from handout_engine.markup import element
 from handout_engine.saying import Tape
+from handout_engine.sheets import picture_sheet
+from handout_engine.values import sentence
 from handout_engine.workings import Picture, Working
 
 
 def finished(working: Working, tape: Tape, identity: str) -> Element | None:
     """The drawing of the finished thing."""
-    figures = [_figure(each, tape, identity) for each in working.pictures if each.finished]
+    figures = [_of(working, each, tape, identity) for each in working.pictures if each.finished]
     return element("div", *figures) if figures else None
 
 
 def drawings(working: Working, tape: Tape, identity: str) -> Element | None:
     """All other drawings."""
-    figures = [_figure(each, tape, identity) for each in working.pictures if not each.finished]
+    others = [each for each in working.pictures if not each.finished]
+    figures = [_of(working, each, tape, identity) for each in others]
     return element("div", *figures, class_="drawings") if figures else None
+
+
+def layouts(working: Working, tape: Tape, identity: str) -> Element | None:
+    """The layout of the pieces on each cloth."""
+    return layout_figures(working.layouts, tape, identity)
+
+
+def layout_figures(every: Sequence[Layout], tape: Tape, identity: str) -> Element | None:
+    """A figure for each layout, with what the numbers on it stand for."""
+    figures = [
+        _figure(_layout_picture(layout, number), tape, identity)
+        for number, layout in enumerate(every, 1)
+    ]
+    return element("div", *figures, class_="layouts") if figures else None
+
+
+def _layout_picture(layout: Layout, number: int) -> Picture:
+    names = dict.fromkeys((laid.item.number, laid.item.name) for laid in layout.laid)
+    named = ", ".join(f"{key} {name}" for key, name in sorted(names))
+    caption = sentence(
+        f"Layout on the {layout.cloth}, {{width}} between the selvages: {named}.",
+        width=layout.width * 2 if layout.folded else layout.width,
+    )
+    return Picture(f"layout-{number}", caption, layout_scene(layout))
+
+
+def _of(working: Working, picture: Picture, tape: Tape, identity: str) -> Element:
+    """The figure of a working's picture, with a link to its true-scale sheet if it has one."""
+    figure = _figure(picture, tape, identity)
+    sheet = picture_sheet(working.technique, picture, tape)
+    if sheet is not None:
+        address, _ = sheet
+        link = element("a", "Print this sheet at true scale", href=address, class_="sheet-link")
+        figure.append(element("p", link, class_="sheet"))
+    return figure
 
 
 def _figure(picture: Picture, tape: Tape, identity: str) -> Element:

@@ -105,10 +105,12 @@ def supplies(working: Working, tape: Tape, identity: str) -> Element:
 
 
 def _supply(supply: Supply, tape: Tape) -> Element:
-    item = element("li", supply.name)
+    item: list[Child] = [supply.name]
     if supply.amount is not None:
-        item = element("li", supply.name, ": ", amount(supply.amount, tape))
-    return item
+        item.extend((": ", amount(supply.amount, tape)))
+    if supply.note is not None:
+        item.extend((", ", *phrase(supply.note, tape)))
+    return element("li", *item)
 
 
 def numbers(working: Working, tape: Tape, identity: str) -> Element:

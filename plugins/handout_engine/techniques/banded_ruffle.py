@@ -11,7 +11,7 @@ from dataclasses import dataclass, replace
 from fractions import Fraction
 from typing import ClassVar
 
-from handout_engine.cloth import note_order
+from handout_engine.cloth import note_cloth
 from handout_engine.drawing.banded import BandSection, after_the_fold, before_the_fold
 from handout_engine.drawing.gathers import GatheredLayer
 from handout_engine.drawing.scene import Line, Tone
@@ -52,7 +52,7 @@ from handout_engine.saying import Tape
 from handout_engine.sources import GIVEN, PRACTICE
 from handout_engine.technique import Technique
 from handout_engine.values import Value, sentence
-from handout_engine.workings import Mark, Picture, Seam, Supply, Working
+from handout_engine.workings import Mark, Picture, Seam, Working
 from handout_engine.worksheet import Worksheet
 
 INTO_BAND, AWAY = "into the band", "away from the band"
@@ -131,7 +131,6 @@ class BandedRuffle(EdgeSeamInputs, GatherInputs, Technique):
         note_gathered_length(sheet)
         _note_cloth(sheet, self)
         rows = note_rows(sheet, sheet["edge_allowance"], sheet["edge_allowance"], self.rows_apart)
-        _add_pieces(sheet)
         sheet.seams.append(Seam("front to facing", seam.length))
         sheet.seams.append(Seam("ruffle to edge", self.edge_allowance))
         add_gathering_supplies(sheet)
@@ -200,27 +199,24 @@ def _shown(ruffle: BandedRuffle, seam: Length) -> Length:
 
 def _note_cloth(sheet: Worksheet, ruffle: BandedRuffle) -> None:
     """Note the strips of both cloths and what to buy of each."""
-    front = note_gathered_strips(sheet, ruffle.cloth(), "front_")
-    if ruffle.facing_cloth == CONTRAST and ruffle.facing_cloth_width is not None:
-        cloth = replace(ruffle.cloth(), width=ruffle.facing_cloth_width)
-        facing = note_gathered_strips(sheet, cloth, "facing_", "facing_cloth_width")
+    cloth = ruffle.cloth()
+    contrast = ruffle.facing_cloth == CONTRAST
+    note_gathered_strips(sheet, cloth, "front_")
+    if contrast and ruffle.facing_cloth_width is not None:
+        facing = replace(cloth, width=ruffle.facing_cloth_width)
+        note_gathered_strips(sheet, facing, "facing_", "facing_cloth_width")
     else:
-        facing = note_gathered_strips(sheet, ruffle.cloth(), "facing_")
-    if ruffle.facing_cloth == CONTRAST:
-        orders = [("front_", "front cloth", front), ("facing_", "facing cloth", facing)]
+        facing = cloth
+        note_gathered_strips(sheet, facing, "facing_")
+    _add_pieces(sheet, ruffle)
+    if contrast:
+        note_cloth(sheet, "front cloth", cloth, "front_")
+        note_cloth(sheet, "facing cloth", facing, "facing_")
     else:
-        both = sheet.note("cloth_used", "cloth used along the selvage",
-                          front.length + facing.length, "{front} + {facing}",
-                          front=front, facing=facing)  # fmt: skip
-        orders = [("", "cloth", both)]
-    for prefix, name, used in orders:
-        buy = note_order(sheet, ruffle.cloth(), used, prefix, name)
-        sheet.supplies.append(Supply(name, buy))
+        note_cloth(sheet, "cloth", cloth)
 
 
-def _add_pieces(sheet: Worksheet) -> None:
-    ruffle = sheet.technique
-    assert isinstance(ruffle, BandedRuffle)
+def _add_pieces(sheet: Worksheet, ruffle: BandedRuffle) -> None:
     seam_on_front = sheet.note(
         "front_seam_line", "band seam on the front, from its top raw edge",
         sheet["front_cut_width"].length - sheet["band_seam"].length,

@@ -5,7 +5,7 @@ from __future__ import annotations
 from dataclasses import dataclass
 from typing import ClassVar
 
-from handout_engine.cloth import note_order
+from handout_engine.cloth import note_cloth
 from handout_engine.drawing.gathers import GatheredLayer
 from handout_engine.drawing.scene import Line
 from handout_engine.drawing.strips import FlatStrip, Rule
@@ -34,7 +34,7 @@ from handout_engine.inputs import Asked, length
 from handout_engine.lengths import Length
 from handout_engine.technique import Technique
 from handout_engine.values import Value, sentence
-from handout_engine.workings import Mark, Seam, Supply, Working
+from handout_engine.workings import Mark, Seam, Working
 from handout_engine.worksheet import Worksheet
 
 
@@ -60,13 +60,12 @@ class GatheredRuffle(HemInputs, EdgeSeamInputs, GatherInputs, Technique):
         cloth = self.cloth()
         width = _note_width(sheet, self)
         note_gathered_length(sheet)
-        used = note_gathered_strips(sheet, cloth)
-        buy = note_order(sheet, cloth, used, "", "cloth")
+        note_gathered_strips(sheet, cloth)
         rows = note_rows(sheet, sheet["edge_allowance"], sheet["edge_allowance"], self.rows_apart)
         marks = tuple(Mark(row.label, row.length) for row in rows)
         sheet.pieces.append(strip_piece(sheet, "ruffle strip", "ruffle cloth", marks=marks))
         sheet.seams.append(Seam("ruffle to edge", self.edge_allowance))
-        sheet.supplies.append(Supply("ruffle cloth", buy))
+        note_cloth(sheet, "ruffle cloth", cloth)
         add_gathering_supplies(sheet)
         add_sample(sheet, width, "a strip")
         _add_steps(sheet, self)

@@ -8,7 +8,7 @@ from __future__ import annotations
 from dataclasses import dataclass
 from typing import ClassVar
 
-from handout_engine.cloth import note_order
+from handout_engine.cloth import note_cloth
 from handout_engine.drawing.gathers import GatheredLayer
 from handout_engine.drawing.scene import Line
 from handout_engine.drawing.strips import FlatStrip, Rule
@@ -37,7 +37,7 @@ from handout_engine.lengths import Length
 from handout_engine.sources import published
 from handout_engine.technique import Technique
 from handout_engine.values import Value, sentence
-from handout_engine.workings import Mark, Supply, Working
+from handout_engine.workings import Mark, Working
 from handout_engine.worksheet import Worksheet
 
 
@@ -69,12 +69,11 @@ class HeadedRuffle(HemInputs, GatherInputs, Technique):
         cloth = self.cloth()
         line = _note_width(sheet, self)
         note_gathered_length(sheet)
-        used = note_gathered_strips(sheet, cloth)
-        buy = note_order(sheet, cloth, used, "", "cloth")
+        note_gathered_strips(sheet, cloth)
         rows = note_rows(sheet, line, _shallower(sheet), self.rows_apart)
         marks = tuple(Mark(each.label, each.length) for each in (*rows, line))
         sheet.pieces.append(strip_piece(sheet, "ruffle strip", "ruffle cloth", marks=marks))
-        sheet.supplies.append(Supply("ruffle cloth", buy))
+        note_cloth(sheet, "ruffle cloth", cloth)
         add_gathering_supplies(sheet)
         add_sample(sheet, sheet["cut_width"], "a strip")
         _add_steps(sheet, self)

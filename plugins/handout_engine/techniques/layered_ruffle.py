@@ -4,9 +4,9 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 from dataclasses import dataclass
-from typing import Any, ClassVar
+from typing import ClassVar
 
-from handout_engine.cloth import note_order
+from handout_engine.cloth import note_cloth
 from handout_engine.drawing.gathers import GatheredLayer
 from handout_engine.drawing.scene import Line
 from handout_engine.drawing.strips import FlatStrip, Rule
@@ -32,12 +32,12 @@ from handout_engine.gathering_steps import (
 )
 from handout_engine.hems import HemInputs, hem_step, note_hem
 from handout_engine.inputs import CLOTH, Asked, choice, lengths
-from handout_engine.lengths import Length, total
+from handout_engine.lengths import Length
 from handout_engine.refusals import RefusalError
 from handout_engine.sources import GIVEN
 from handout_engine.technique import Technique
 from handout_engine.values import Value, sentence
-from handout_engine.workings import Mark, Seam, Supply, Working
+from handout_engine.workings import Mark, Seam, Working
 from handout_engine.worksheet import Worksheet
 
 ONE_CLOTH, OWN_CLOTHS = "one for all", "one for each layer"
@@ -121,31 +121,23 @@ def _note_cloth(
 ) -> None:
     """Note each layer's strips and what to buy, of one cloth or of one a layer."""
     cloth = ruffle.cloth()
-    used: list[Value] = []
     own = ruffle.cloths == OWN_CLOTHS
     marks = tuple(Mark(row.label, row.length) for row in rows)
     for layer in layers:
-        used.append(note_gathered_strips(sheet, cloth, layer.prefix))
+        note_gathered_strips(sheet, cloth, layer.prefix)
         name = f"{layer.name} cloth" if own else "ruffle cloth"
         sheet.pieces.append(strip_piece(sheet, f"{layer.name} strip", name, layer.prefix, marks))
-    if own:
-        for layer, length in zip(layers, used, strict=True):
-            buy = note_order(sheet, cloth, length, layer.prefix, f"{layer.name} cloth")
-            sheet.supplies.append(Supply(f"{layer.name} cloth", buy))
-        return
-    parts: dict[str, Any] = {f"used{number}": value for number, value in enumerate(used)}
-    everything = sheet.note(
-        "cloth_used", "cloth used along the selvage", total(value.length for value in used),
-        " + ".join(f"{{{name}}}" for name in parts), **parts,
-    )  # fmt: skip
-    sheet.supplies.append(Supply("ruffle cloth", note_order(sheet, cloth, everything, "", "cloth")))
+        if own:
+            note_cloth(sheet, name, cloth, layer.prefix)
+    if not own:
+        note_cloth(sheet, "ruffle cloth", cloth)
 
 
 def _add_steps(sheet: Worksheet, ruffle: LayeredRuffle, layers: Sequence[_Layer]) -> None:
     add_washing_step(sheet)
     for layer in layers:
         sheet.step(
-            f"Cut the strips of {layer.name} {{width}} wide and {{length}} long, across the cloth.",
+            f"For {layer.name}, cut the strips {{width}} wide and {{length}} long, across the cloth.",
             width=sheet[f"{layer.prefix}cut_width"],
             length=sheet[f"{layer.prefix}strip_length"],
         )

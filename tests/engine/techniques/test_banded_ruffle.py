@@ -7,7 +7,7 @@ from hypothesis import assume, given, settings
 from hypothesis import strategies as st
 
 from folding import fold_pair
-from handout_engine.lengths import ZERO, inches
+from handout_engine.lengths import inches
 from handout_engine.sources import GIVEN, PRACTICE
 from handout_engine.workings import Working
 from worked import length, refusal, said, steps, work
@@ -156,9 +156,9 @@ def test_contrasting_cloths_are_bought_each_and_the_same_cloth_once():
     assert "cloth_to_buy" not in contrast.values
     same = work("banded-ruffle", edge="60 in", facing_cloth="same")
     assert {piece.cloth for piece in same.pieces} == {"cloth"}
-    assert length(same, "cloth_used") == sum(
-        (length(same, f"{each}_cloth_used") for each in ("front", "facing")), ZERO
-    )
+    # 90 1/2 in: three strips of each, 30 1/2 in long, one across the cloth
+    rows = [3 * length(same, f"{each}_cut_width") for each in ("front", "facing")]
+    assert length(same, "cloth_used") == rows[0] + rows[1]
 
 
 def test_every_checkpoint_is_a_number_of_the_working():

@@ -48,7 +48,8 @@ def test_each_layer_is_cut_as_a_single_ruffle_of_its_depth(depths, hem):
     working = work("layered-ruffle", depths=depths, hem=hem)
     for number, depth in enumerate(depths, 1):
         single = work("gathered-ruffle", depth=depth, hem=hem)
-        for name in ("cut_width", "strips", "strip_length", "cloth_used"):
+        for name in ("cut_width", "strips", "strip_length"):
             assert working.named[f"layer_{number}_{name}"].amount == single.named[name].amount
-    used = total(length(working, f"layer_{n}_cloth_used") for n in range(1, len(depths) + 1))
-    assert length(working, "cloth_used") == used
+    rows = total(length(work("gathered-ruffle", depth=depth, hem=hem), "cloth_used")
+                 for depth in depths)  # fmt: skip
+    assert length(working, "cloth_used") <= rows, "laid together they never take more"

@@ -1,0 +1,60 @@
+"""Pieces laid out on their cloth, to scale: the cloth's length runs down the page."""
+
+from __future__ import annotations
+
+from collections.abc import Iterable
+
+from handout_engine.drawing.scene import (
+    Area,
+    Dimension,
+    Grain,
+    Line,
+    Note,
+    Scene,
+    Shape,
+    Side,
+    Stroke,
+    Tone,
+    rectangle,
+)
+from handout_engine.laying import Laid, Layout
+from handout_engine.values import sentence
+
+
+def layout_scene(layout: Layout) -> Scene:
+    """The cloth with all its pieces, each with its number in the cut list."""
+    how = "folded lengthwise, the fold at the left" if layout.folded else "opened flat"
+    return Scene(
+        sentence(f"Layout on the {layout.cloth}"),
+        sentence(
+            "{count} pieces laid on cloth {width} wide between its selvages, {how}; they use "
+            "{used} of its length.",
+            count=len(layout.laid),
+            width=layout.width,
+            how=how,
+            used=layout.used,
+        ),
+        tuple(_shapes(layout)),
+    )
+
+
+def _shapes(layout: Layout) -> Iterable[Shape]:
+    width, used = float(layout.width), float(layout.used)
+    yield Area(rectangle(0, 0, width, used), Tone.RIGHT, outline=None)
+    for laid in layout.laid:
+        yield from _piece(laid, small=float(laid.item.along) < used * 0.04)
+    yield Stroke(((0, 0), (width, 0)), Line.THIN)
+    yield Stroke(((0, used), (width, used)), Line.THIN)
+    yield Stroke(((width, 0), (width, used)), Line.THIN)
+    yield Stroke(((0, 0), (0, used)), Line.FOLD if layout.folded else Line.THIN)
+    yield Dimension((0, 0), (width, 0), layout.width, Side.ABOVE)
+    yield Dimension((0, 0), (0, used), layout.used, Side.LEFT)
+    yield Grain((width, used / 2), (0.0, 1.0))
+
+
+def _piece(laid: Laid, small: bool) -> Iterable[Shape]:
+    left, top = float(laid.left), float(laid.top)
+    across, along = float(laid.item.across), float(laid.item.along)
+    yield Area(rectangle(left, top, across, along), Tone.SECOND)
+    if not small:
+        yield Note((left + across / 2, top + along / 2), sentence(str(laid.item.number)))
