@@ -1,0 +1,95 @@
+"""What all techniques that are cut from lace share: its width, how it is bought, its cautions."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+from fractions import Fraction
+from math import ceil
+
+from handout_engine.cautions import LACE_CATCHES, LOOSE_THREADS, PINS_AND_IRON
+from handout_engine.inputs import CLOTH, SEWING, Asked, count, length, percentage, yardage
+from handout_engine.lengths import Length
+from handout_engine.saying import Saying
+from handout_engine.sources import PRACTICE
+from handout_engine.values import Value
+from handout_engine.workings import Supply
+from handout_engine.worksheet import Worksheet
+
+
+@dataclass(frozen=True, kw_only=True)
+class TrimInputs:
+    """The inputs of everything that is made of trims bought by length."""
+
+    make: int = count(Asked("how many", "How many such pieces are made, two for a pair."), 1, 200)
+    end_allowance: Length = length(
+        Asked("end allowance", "Added at each end for its seam or finish.", SEWING, PRACTICE),
+        "1/2 in",
+        ("0 in", "3 in"),
+    )
+    lace_shrinkage: Fraction = percentage(
+        Asked("shrinkage of lace", "Share of its length lost in the first wash.", CLOTH, PRACTICE),
+        "3 %",
+        25,
+    )
+    lace_spare: Length = length(
+        Asked("spare lace", "Extra bought for the sample and for a flaw.", CLOTH, PRACTICE),
+        "4 in",
+        ("0 in", "2 yd"),
+    )
+    lace_step: Length = yardage(
+        Asked("lace is sold by", "Lace is ordered in steps of this length.", CLOTH, PRACTICE),
+        "1/4 yd",
+        ("1 cm", "10 yd"),
+    )
+
+
+@dataclass(frozen=True, kw_only=True)
+class LaceInputs(TrimInputs):
+    """The inputs of a technique made of one lace."""
+
+    lace_width: Length = length(
+        Asked("lace width", "Width of the lace from edge to edge."),
+        "5/8 in",
+        ("1/8 in", "12 in"),
+    )
+
+
+def note_lace_to_buy(
+    sheet: Worksheet, needed: Value, name: str = "lace", prefix: str = "lace", strips: int = 1
+) -> Value:
+    """Note how much of a lace to buy for `strips` lengths of `needed`, and add it to the supplies.
+
+    The lace is washed before it is cut, so what is bought is longer by its shrinkage.
+    """
+    inputs = sheet.technique
+    assert isinstance(inputs, TrimInputs)
+    wanted = needed.length * inputs.make * strips + inputs.lace_spare
+    raw = wanted / (1 - inputs.lace_shrinkage)
+    lengths = "{make} × {strips} × {needed}" if strips > 1 else "{make} × {needed}"
+    buy = sheet.note(
+        f"{prefix}_to_buy",
+        f"{name} to buy",
+        inputs.lace_step * ceil(raw / inputs.lace_step),
+        f"({lengths} + {{lace_spare}}) / (1 - {{lace_shrinkage}}), "
+        "rounded up to the next {lace_step}",
+        saying=Saying.YARDAGE,
+        needed=needed,
+        strips=strips,
+    )
+    sheet.supplies.append(Supply(name, buy))
+    return buy
+
+
+def add_lace_supplies(sheet: Worksheet, *notions: str) -> None:
+    """The notions and cautions of everything made of lace."""
+    sheet.supplies.append(Supply("fine thread to match, and a fine needle, number 60 or 65"))
+    sheet.supplies.extend(Supply(each) for each in notions)
+    sheet.cautions.extend((PINS_AND_IRON, LACE_CATCHES, LOOSE_THREADS))
+
+
+def add_lace_washing_step(sheet: Worksheet) -> None:
+    """Washing and pressing the lace before it is measured."""
+    sheet.step(
+        "Rinse the lace in warm water, let it dry flat, and press it under a cloth with starch, "
+        "without pulling it, before you measure or cut it."
+    )
