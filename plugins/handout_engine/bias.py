@@ -1,0 +1,191 @@
+"""Strips cut on the true bias, at 45 degrees to the grain: their geometry on flat cloth.
+
+A rectangle of cloth lies with its corner at 0, `across` to the right and `along` downward. Its
+bands lie between the lines x + y = constant, the first one in that corner. Along either edge a
+band takes its width times the square root of 2.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Callable, Sequence
+from dataclasses import dataclass
+from math import floor, sqrt
+
+from handout_engine.lengths import ZERO, Length, from_float, inches, total
+from handout_engine.refusals import RefusalError
+from handout_engine.saying import Tape
+
+Point = tuple[float, float]
+
+MOST_BANDS = 400
+LONGEST_CLOTH = inches(20 * 36)
+"""No piece of cloth longer than 20 yards is cut into bias strips."""
+SURE = 1e-6
+"""By so many mm a search goes beyond what is asked for, so that no rounding undercuts it."""
+
+
+def diagonal(length: Length) -> Length:
+    """A length times the square root of 2: from the grain to the bias."""
+    return from_float(float(length) * sqrt(2))
+
+
+def join_take_up(allowance: Length) -> Length:
+    """What one join of two strips uses of their length, their ends lying on the grain."""
+    return 2 * diagonal(allowance)
+
+
+@dataclass(frozen=True)
+class Band:
+    """One band of a rectangle: where it lies, and how long it is.
+
+    `begins` and `ends` are measured along the edges from the first corner. `centre` is its centre
+    line; `usable` what is left of that with both ends trimmed to the grain, where one of the
+    cloth's corners falls into the band and leaves it pointed.
+    """
+
+    number: int
+    begins: Length
+    ends: Length
+    centre: Length
+    usable: Length
+    shape: str
+    outline: tuple[Point, ...]
+
+
+def band_count(across: Length, along: Length, width: Length) -> int:
+    """How many whole bands lie side by side; raises RefusalError when they are too many."""
+    count = floor((across + along) / diagonal(width))
+    if count > MOST_BANDS:
+        raise RefusalError(
+            f"{count} strips would be cut, more than {MOST_BANDS}; use wider strips or less cloth"
+        )
+    return count
+
+
+def bands(across: Length, along: Length, width: Length) -> tuple[Band, ...]:
+    """Every whole band of a rectangle, from its first corner on; raises RefusalError."""
+    step = diagonal(width)
+    return tuple(
+        _band(number, across, along, step)
+        for number in range(1, band_count(across, along, width) + 1)
+    )
+
+
+def _band(number: int, across: Length, along: Length, step: Length) -> Band:
+    begins, ends = step * (number - 1), step * number
+    middle = (begins + ends) / 2
+    centre = min(middle, across, along, across + along - middle)
+    pointed = [corner for corner in (across, along) if begins < corner < ends]
+    trimmed = total(min(ends - corner, corner - begins) for corner in pointed)
+    return Band(
+        number,
+        begins,
+        ends,
+        diagonal(centre),
+        diagonal(max(ZERO, centre - trimmed)),
+        _shape(number, middle, across, along, bool(pointed)),
+        _outline(float(begins), float(ends), float(across), float(along)),
+    )
+
+
+def _shape(number: int, middle: Length, across: Length, along: Length, pointed: bool) -> str:
+    """What the band is once its ends lie on the grain.
+
+    Ends on two parallel edges of the cloth are parallel; on two that meet they are not.
+    """
+    if number == 1 and not pointed:
+        return "triangle"
+    return "trapezoid" if (middle <= across) == (middle <= along) else "parallelogram"
+
+
+def _outline(begins: float, ends: float, across: float, along: float) -> tuple[Point, ...]:
+    """The corners of the band inside the cloth, in order round it."""
+    points = [
+        _upper(begins, across),
+        _upper(ends, across),
+        _lower(ends, along),
+        _lower(begins, along),
+    ]
+    if begins < across < ends:
+        points.insert(1, (across, 0.0))
+    if begins < along < ends:
+        points.insert(len(points) - 1, (0.0, along))
+    return tuple(dict.fromkeys(points))
+
+
+def _upper(sum_: float, across: float) -> Point:
+    """Where the line x + y = sum meets the upper or the right edge."""
+    return min(sum_, across), max(0.0, sum_ - across)
+
+
+def _lower(sum_: float, along: float) -> Point:
+    """Where that line meets the left or the lower edge."""
+    return max(0.0, sum_ - along), min(sum_, along)
+
+
+Enough = Callable[[Sequence[Band]], bool]
+
+
+def smallest_cloth(usable: Length, width: Length, step: Length, enough: Enough) -> tuple[
+    Length, Length
+]:  # fmt: skip
+    """The least length of cloth of that usable width whose bands are enough, then the least width.
+
+    Both are whole steps, save the usable width itself. More cloth never gives less, so each is
+    found by halving. Raises RefusalError when even 20 yards are not enough.
+    """
+    most = floor(LONGEST_CLOTH / step)
+
+    def gives(across: Length, along: Length) -> bool:
+        return enough(bands(across, along, width))
+
+    rows = _least(most, lambda count: gives(usable, step * count))
+    if rows is None:
+        raise RefusalError(
+            f"more than {Tape().both(LONGEST_CLOTH)} of cloth would be needed for one piece; make "
+            "the strip in parts"
+        )
+    along = step * rows
+    columns = _least(floor(usable / step), lambda count: gives(step * count, along))
+    return (usable if columns is None else step * columns), along
+
+
+def _least(most: int, enough: Callable[[int], bool]) -> int | None:
+    """The least whole number up to `most` that is enough; None when none is.
+
+    It is looked for among small numbers first, since large cloth takes long to cut up.
+    """
+    high = 1
+    while not enough(high):
+        if high >= most:
+            return None
+        high = min(2 * high, most)
+    low = high // 2
+    while high - low > 1:
+        middle = (low + high) // 2
+        low, high = (low, middle) if enough(middle) else (middle, high)
+    return high
+
+
+def fewest_joined(cut: Sequence[Band], wanted: Length, take_up: Length) -> tuple[Band, ...] | None:
+    """The longest bands, as few as join into the wanted length; None when all are too short."""
+    chosen: list[Band] = []
+    reached = ZERO
+    for band in sorted(cut, key=lambda each: (-each.usable.mm, each.number)):
+        reached += band.usable - (take_up if chosen else ZERO)
+        chosen.append(band)
+        if float(reached - wanted) >= SURE:
+            return tuple(sorted(chosen, key=lambda each: each.number))
+    return None
+
+
+def fewest_whole(cut: Sequence[Band], each: Length, count: int) -> tuple[Band, ...] | None:
+    """The longest bands, as few as give `count` pieces without a join; None when they do not."""
+    chosen: list[Band] = []
+    found = 0
+    for band in sorted(cut, key=lambda one: (-one.usable.mm, one.number)):
+        chosen.append(band)
+        found += floor((band.usable - from_float(SURE)) / each) if band.usable > each else 0
+        if found >= count:
+            return tuple(sorted(chosen, key=lambda one: one.number))
+    return None

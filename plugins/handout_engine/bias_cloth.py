@@ -1,0 +1,236 @@
+"""Bias strips taken from cloth: their inputs, numbers, chart and the cloth to buy."""
+
+from __future__ import annotations
+
+from collections.abc import Callable, Sequence
+from dataclasses import dataclass
+from math import floor
+
+from handout_engine.bias import (
+    Band,
+    bands,
+    diagonal,
+    fewest_joined,
+    fewest_whole,
+    join_take_up,
+    smallest_cloth,
+)
+from handout_engine.cloth import Cloth, ClothInputs, note_cloth, note_usable_width
+from handout_engine.inputs import CLOTH, SEWING, Asked, length
+from handout_engine.lengths import Length, from_float, total
+from handout_engine.refusals import RefusalError
+from handout_engine.saying import Tape
+from handout_engine.sources import LAYOUT, PRACTICE
+from handout_engine.values import Value
+from handout_engine.workings import Cell, Chart, Grain, Piece
+from handout_engine.worksheet import Worksheet
+
+Chosen = Callable[[Sequence[Band]], tuple[Band, ...] | None]
+
+
+@dataclass(frozen=True, kw_only=True)
+class BiasClothInputs(ClothInputs):
+    """The inputs of every technique whose strips lie on the bias."""
+
+    size_step: Length = length(
+        Asked("size step", "The cloth for the strips is cut in steps of this.", CLOTH, PRACTICE),
+        "1/2 in",
+        ("1/8 in", "6 in"),
+    )
+
+
+@dataclass(frozen=True, kw_only=True)
+class JoinInputs(BiasClothInputs):
+    """The inputs of every technique whose bias strips are joined."""
+
+    strip_allowance: Length = length(
+        Asked("joining allowance", "Allowance of the seams that join strips.", SEWING, PRACTICE),
+        "1/4 in",
+        ("1/16 in", "1 in"),
+    )
+
+
+@dataclass(frozen=True, kw_only=True)
+class BiasInputs(JoinInputs):
+    """The inputs of every technique whose strips are cut one by one on the bias."""
+
+    least_strip: Length = length(
+        Asked("least useful strip", "Shorter strips are left as scraps.", CLOTH, PRACTICE),
+        "12 in",
+        ("1/2 in", "60 in"),
+    )
+
+
+@dataclass(frozen=True)
+class Strips:
+    """Bias strips on their piece of cloth: all bands, and those that are used."""
+
+    across: Value
+    along: Value
+    width: Value
+    every: tuple[Band, ...]
+    used: tuple[Band, ...]
+
+
+def note_take_up(sheet: Worksheet, inputs: BiasInputs) -> Value:
+    """Note what one join takes; refuses useful strips that a join would use up."""
+    takes = join_take_up(inputs.strip_allowance)
+    if inputs.least_strip <= takes:
+        tape = Tape(finest=32)
+        raise RefusalError(
+            f"least_strip {tape.say(inputs.least_strip)} would be used up by its join; use more "
+            f"than {tape.both(takes)}",
+            "least_strip",
+        )
+    return sheet.note(
+        "join_takes", "length taken by each join", takes, "2 × {strip_allowance} × √(2)"
+    )
+
+
+def useful(cut: Sequence[Band], least: Length) -> list[Band]:
+    """The bands that are long enough to be used."""
+    return [band for band in cut if band.usable >= least]
+
+
+def note_joined_strips(
+    sheet: Worksheet, inputs: BiasInputs, width: Value, wanted: Value, name: str
+) -> Strips:
+    """Strips that join into the wanted length, from as little cloth as will do; with its cloth."""
+    takes = note_take_up(sheet, inputs)
+
+    least = min(inputs.least_strip, wanted.length)
+
+    def chosen(cut: Sequence[Band]) -> tuple[Band, ...] | None:
+        return fewest_joined(useful(cut, least), wanted.length, takes.length)
+
+    strips = _note_strips(sheet, inputs, width, chosen, name)
+    note_joined(sheet, strips)
+    return strips
+
+
+def note_joined(sheet: Worksheet, strips: Strips) -> Value:
+    """Note what the used strips give together; returns their joined length."""
+    count = sheet.note("strips_used", "strips used", len(strips.used), "", basis=LAYOUT)
+    sheet.note(
+        "strips_total",
+        "all strips used, on their centre lines",
+        total(band.usable for band in strips.used),
+        "",
+        basis=LAYOUT,
+    )
+    joined = sheet["strips_total"].length - (count.whole - 1) * sheet["join_takes"].length
+    _add_chart(sheet, strips, _one)
+    return sheet.note(
+        "joined_length",
+        "strips joined end to end",
+        joined,
+        "{strips_total} - ({strips_used} - 1) × {join_takes}",
+    )
+
+
+@dataclass(frozen=True)
+class Whole:
+    """Pieces cut without a join: how many, how long each, from strips of at least `least`."""
+
+    each: Value
+    count: Value
+    least: Length
+
+
+def note_whole_strips(
+    sheet: Worksheet, inputs: BiasClothInputs, width: Value, wanted: Whole, name: str
+) -> Strips:
+    """Strips cut again into whole pieces without a join, from as little cloth as will do."""
+    each = wanted.each
+
+    def chosen(cut: Sequence[Band]) -> tuple[Band, ...] | None:
+        return fewest_whole(useful(cut, wanted.least), each.length, wanted.count.whole)
+
+    strips = _note_strips(sheet, inputs, width, chosen, name)
+    sheet.note("strips_used", "strips used", len(strips.used), "", basis=LAYOUT)
+
+    def pieces(band: Band) -> int:
+        return floor((band.usable - from_float(1e-6)) / each.length)
+
+    _add_chart(sheet, strips, pieces)
+    return strips
+
+
+def _note_strips(
+    sheet: Worksheet, inputs: BiasClothInputs, width: Value, chosen: Chosen, name: str
+) -> Strips:
+    cloth = inputs.cloth()
+    usable = note_usable_width(sheet, cloth)
+    across, along = smallest_cloth(
+        usable.length, width.length, inputs.size_step, lambda cut: chosen(cut) is not None
+    )
+    sheet.note("across", "cloth for the strips, across", across, "", basis=LAYOUT)
+    sheet.note("along", "cloth for the strips, along the selvage", along, "", basis=LAYOUT)
+    strips = note_bands(sheet, width, lambda cut: chosen(cut) or ())
+    add_cloth(sheet, cloth, name)
+    return strips
+
+
+def note_bands(
+    sheet: Worksheet, width: Value, chosen: Callable[[Sequence[Band]], Sequence[Band]]
+) -> Strips:
+    """Note how the bands lie on the cloth whose size is noted; `chosen` picks those used."""
+    across, along = sheet["across"], sheet["along"]
+    every = bands(across.length, along.length, width.length)
+    sheet.note(
+        "edge_step",
+        "from line to line, along the edges of the cloth",
+        diagonal(width.length),
+        "{width} × √(2)",
+        width=width,
+    )
+    sheet.note(
+        "bands",
+        "whole strips from corner to corner",
+        len(every),
+        "({across} + {along}) / {edge_step}, rounded down",
+        across=across,
+        along=along,
+    )
+    return Strips(across, along, width, every, tuple(chosen(every)))
+
+
+def add_cloth(sheet: Worksheet, cloth: Cloth, name: str) -> None:
+    """The piece of cloth from which the strips are cut, and what to buy for it."""
+    sheet.pieces.append(
+        Piece(f"{name} for the strips", name, 1, sheet["across"], sheet["along"], Grain.STRAIGHT)
+    )
+    note_cloth(sheet, name, cloth)
+
+
+def _one(band: Band) -> int:
+    del band
+    return 1
+
+
+def _add_chart(sheet: Worksheet, strips: Strips, pieces: Callable[[Band], int]) -> None:
+    """Every strip: its number, shape and lengths, and what becomes of it."""
+    used = {band.number: pieces(band) for band in strips.used}
+    rows: list[tuple[Cell, ...]] = [
+        (
+            str(band.number),
+            band.shape,
+            _value(band, "centre", "centre line", band.centre),
+            _value(band, "usable", "with its ends on the grain", band.usable),
+            _use(used.get(band.number, 0)),
+        )
+        for band in strips.every
+    ]
+    headings = ("Strip", "Shape", "Centre line", "With its ends on the grain", "Use")
+    sheet.charts.append(Chart("The strips, from the marked corner on", headings, tuple(rows)))
+
+
+def _use(pieces: int) -> str:
+    if pieces == 0:
+        return "spare"
+    return "used" if pieces == 1 else f"used, {pieces} pieces"
+
+
+def _value(band: Band, name: str, label: str, amount: Length) -> Value:
+    """A length as the tape reads it; the chart must not promise more than there is."""
+    return Value(f"{name}_{band.number}", label, amount, LAYOUT)
