@@ -1,0 +1,178 @@
+"""One continuous bias strip from a square or rectangle, sewn into a tube and cut round it."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+from typing import ClassVar
+
+from handout_engine.bias import SURE, diagonal, join_take_up
+from handout_engine.bias_cloth import JoinInputs, add_cloth
+from handout_engine.cautions import PINS_AND_IRON
+from handout_engine.continuous import strip_length, whole_rows
+from handout_engine.continuous_sizes import note_sides
+from handout_engine.continuous_steps import add_sample, add_steps
+from handout_engine.drawing.bias import joined_strip
+from handout_engine.drawing.continuous import Rows, cut_cloth, ruled_rows
+from handout_engine.inputs import Asked, length, optional_length
+from handout_engine.lengths import ZERO, Length
+from handout_engine.refusals import RefusalError
+from handout_engine.saying import Tape
+from handout_engine.sources import GEOMETRY
+from handout_engine.technique import Technique
+from handout_engine.values import Value, sentence
+from handout_engine.workings import Chart, Picture, Seam, Supply, Working
+from handout_engine.worksheet import Worksheet
+
+
+@dataclass(frozen=True, kw_only=True)
+class ContinuousBias(JoinInputs, Technique):
+    """A strip that needs only two seams, whatever its length."""
+
+    title: ClassVar[str] = "Continuous bias strip"
+    family: ClassVar[str] = "bias"
+    summary: ClassVar[str] = (
+        "A square or rectangle sewn into a tube one row out of step and cut round into one strip."
+    )
+
+    width: Length = length(
+        Asked("strip width", "Cut width of the strip."), "1 1/4 in", ("1/4 in", "12 in")
+    )
+    wanted: Length | None = optional_length(
+        Asked("length wanted", "Length of strip; the cloth for it is then worked out."),
+        "3 yd, unless the size of the cloth is given",
+        ("1 in", "100 yd"),
+    )
+    cloth_across: Length | None = optional_length(
+        Asked("cloth at hand, across", "Size of the cloth, square to the selvage."),
+        "a square",
+        ("2 in", "120 in"),
+    )
+    cloth_along: Length | None = optional_length(
+        Asked("cloth at hand, along", "Size of the cloth, along the selvage."),
+        "a square",
+        ("2 in", "20 yd"),
+    )
+
+    def work(self) -> Working:
+        """Rows, length, cloth and lines to rule; raises RefusalError."""
+        sheet = Worksheet(self)
+        short, long = note_sides(sheet, self.width, self.strip_allowance)
+        rows = _note_rows(sheet, self, short, long)
+        _note_length(sheet, self, short, rows)
+        add_cloth(sheet, self.cloth(), "cloth")
+        drawn = _drawn(sheet, short, long)
+        _add_chart(sheet, rows.whole, self.width)
+        sheet.seams.append(Seam("both seams of the tube", self.strip_allowance))
+        sheet.supplies.append(Supply("a long ruler with a 45-degree line, chalk or removable pen"))
+        sheet.supplies.append(Supply("pins and sharp shears"))
+        sheet.cautions.append(PINS_AND_IRON)
+        add_sample(sheet)
+        add_steps(sheet, short, long)
+        _draw(sheet, drawn)
+        return sheet.finish()
+
+
+def _note_rows(sheet: Worksheet, inputs: ContinuousBias, short: Value, long: Value) -> Value:
+    """Note the parallelogram and its rows; refuses cloth too small for one row."""
+    join = inputs.strip_allowance
+    least = join + diagonal(inputs.width)
+    tape = Tape(finest=32)
+    if short.length <= 3 * join:
+        raise RefusalError(
+            f"{short.label} {tape.say(short.length)} is used up by the seams; use more than "
+            f"{tape.both(3 * join)}",
+            "cloth_across",
+        )
+    if long.length < least:
+        raise RefusalError(
+            f"width {tape.say(inputs.width)} leaves no whole row in cloth of "
+            f"{tape.say(long.length)}; use at least {tape.both(least)} of cloth, or narrower "
+            "strips",
+            "width",
+        )
+    sheet.note("grain_edge", "sewn, along the grain edge", long.length - join,
+               "{long} - {strip_allowance}", long=long)  # fmt: skip
+    sheet.note("height", "sewn, from grain edge to grain edge", short.length - join,
+               "{short} - {strip_allowance}", short=short)  # fmt: skip
+    sheet.note("edge_step", "from line to line, along the grain edge", diagonal(inputs.width),
+               "{width} × √(2)")  # fmt: skip
+    return sheet.note(
+        "rows",
+        "whole rows",
+        whole_rows(long.length, inputs.width, join),
+        "{grain_edge} / {edge_step}, rounded down",
+    )
+
+
+def _note_length(sheet: Worksheet, inputs: ContinuousBias, short: Value, rows: Value) -> None:
+    join = inputs.strip_allowance
+    sheet.note("row_length", "one row, on its centre line", diagonal(short.length - join),
+               "{height} × √(2)")  # fmt: skip
+    sheet.note("join_takes", "length taken where a row passes into the next", join_take_up(join),
+               "2 × {strip_allowance} × √(2)")  # fmt: skip
+    found = strip_length(rows.whole, short.length, join)
+    sheet.note("strip_length", "length of the strip", found,
+               "{rows} × {row_length} - ({rows} - 1) × {join_takes}")  # fmt: skip
+    sheet.note(
+        "area_length",
+        "area rule (an upper bound, never reached)",
+        sheet["across"].length * (sheet["along"].length / inputs.width),
+        "{across} × {along} / {width}",
+        basis=GEOMETRY,
+    )
+    if inputs.wanted is not None and float(inputs.wanted - found) > SURE:
+        tape = Tape(finest=32)
+        raise RefusalError(
+            f"this cloth gives {tape.both(found)} in whole rows, less than wanted "
+            f"{tape.say(inputs.wanted)}; leave cloth_along out to have it worked out, or want less",
+            "wanted",
+        )
+
+
+def _drawn(sheet: Worksheet, short: Value, long: Value) -> Rows:
+    return Rows(
+        short, long, sheet["strip_allowance"], sheet["grain_edge"], sheet["height"],
+        sheet["edge_step"], sheet["rows"], sheet["width"], long is sheet["along"],
+    )  # fmt: skip
+
+
+def _add_chart(sheet: Worksheet, rows: int, width: Length) -> None:
+    """Each ruled line: how far from the first bias edge, and which line it meets."""
+    lines = [
+        (
+            str(line),
+            width * line if line else ZERO,
+            diagonal(width) * line,
+            str(line + 1) if line < rows and rows > 1 else "free",
+        )
+        for line in range(rows + 1)
+    ]
+    headings = (
+        "Line",
+        "From the first bias edge, square to it",
+        "Along either grain edge",
+        "Meets, from the upper to the lower edge, line",
+    )
+    sheet.charts.append(Chart("Lines to rule, counted from one bias edge", headings, tuple(lines)))
+
+
+def _draw(sheet: Worksheet, rows: Rows) -> None:
+    strip = joined_strip(sheet["width"], sheet["strip_length"], sheet["strip_allowance"])
+    pictures = [
+        Picture("finished", sentence("The strip, with its slanting seams (a part is left out)."),
+                strip, finished=True),
+        Picture("cut", sentence("The one cut: the triangle A moves to the other end of B."),
+                cut_cloth(rows)),
+        Picture(
+            "rows",
+            sentence("Sewn together and ruled in steps of {step} along the grain edges, seen from "
+                     "the wrong side (its hatching is left out so that the lines can be read). "
+                     "Match equal numbers; what lies beyond the last line is cut off.",
+                     step=sheet["edge_step"]),
+            ruled_rows(rows),
+        ),
+    ]  # fmt: skip
+    sheet.pictures.extend(pictures)
+
+
+TECHNIQUE = ContinuousBias
