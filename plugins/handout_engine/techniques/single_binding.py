@@ -1,0 +1,102 @@
+"""A binding of one layer, both long edges turned in (packaged tape calls it double-fold)."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+from typing import ClassVar
+
+from handout_engine.binding import (
+    FILLED,
+    TRIMMED,
+    BindingInputs,
+    note_binding_strips,
+    note_length,
+    note_seam,
+    note_width,
+)
+from handout_engine.binding_pictures import draw_binding
+from handout_engine.binding_steps import (
+    add_cutting_steps,
+    add_sample,
+    add_sewing_steps,
+    add_supplies,
+)
+from handout_engine.inputs import SEWING, Asked, length, optional_length
+from handout_engine.lengths import Length
+from handout_engine.refusals import RefusalError
+from handout_engine.saying import Tape
+from handout_engine.sources import GIVEN, PRACTICE
+from handout_engine.technique import Technique
+from handout_engine.values import Value
+from handout_engine.workings import Working
+from handout_engine.worksheet import Worksheet
+
+
+@dataclass(frozen=True, kw_only=True)
+class SingleBinding(BindingInputs, Technique):
+    """One layer round the edge, its back turned under and felled."""
+
+    title: ClassVar[str] = "Single binding"
+    family: ClassVar[str] = "bias"
+    summary: ClassVar[str] = (
+        "One layer of bias wrapped round a raw edge, for necks, armholes and bibs."
+    )
+
+    tail: Length = length(
+        Asked("tail", "Extra length to join the ends of a round binding.", SEWING, PRACTICE),
+        "3 in",
+        ("1 in", "20 in"),
+    )
+    turn_under: Length | None = optional_length(
+        Asked("turning", "Turned under at the back edge of the strip.", SEWING, PRACTICE),
+        "as wide as the binding",
+        ("1/16 in", "2 in"),
+    )
+
+    def work(self) -> Working:
+        """Strip width, length, cloth and steps; raises RefusalError."""
+        sheet = Worksheet(self)
+        seam = note_seam(sheet, self)
+        turn = _note_turn(sheet, self)
+        width = note_width(
+            sheet,
+            seam.length + 2 * self.binding + turn.length + self.turn_of_cloth,
+            "{seam} + 2 × {binding} + {turn} + {turn_of_cloth}",
+        )
+        note_length(sheet, self, sheet["tail"])
+        strips = note_binding_strips(sheet, self, width)
+        add_supplies(sheet, self)
+        add_sample(sheet, self)
+        _add_steps(sheet, self)
+        draw_binding(sheet, self, strips, double=False)
+        return sheet.finish()
+
+
+def _note_turn(sheet: Worksheet, inputs: SingleBinding) -> Value:
+    turn = inputs.binding if inputs.turn_under is None else inputs.turn_under
+    if turn > inputs.binding and inputs.after == FILLED:
+        tape = Tape(finest=32)
+        binding = tape.say(inputs.binding)
+        raise RefusalError(
+            f"turn_under {tape.say(turn)} is deeper than binding {binding}; it would reach past "
+            f'the fold (use at most {binding}, or trim it: after: "{TRIMMED}")',
+            "turn_under",
+        )
+    basis = PRACTICE if inputs.turn_under is None else GIVEN
+    return sheet.note("turn", "turned under at the back", turn, "", basis=basis)
+
+
+def _add_steps(sheet: Worksheet, inputs: SingleBinding) -> None:
+    add_cutting_steps(sheet, inputs)
+    sheet.step("Press one long edge of the strip {turn} to the wrong side.")
+    add_sewing_steps(
+        sheet,
+        inputs,
+        "Lay the other long edge on the raw edge, right sides together, and sew {seam} from the "
+        "edges; on an inward curve stretch the strip a little, on an outward one ease it.",
+        "Bring it over the edge to the wrong side, lay its pressed fold on the stitching, and fell "
+        "it by hand, or stitch from the right side in the seam.",
+    )
+
+
+TECHNIQUE = SingleBinding
