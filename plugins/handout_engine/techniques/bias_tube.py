@@ -1,0 +1,195 @@
+"""A flat tube of bias, sewn inside out and turned: straps, ties, lattice, loops."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+from fractions import Fraction
+from typing import ClassVar
+
+from handout_engine.bias_cloth import BiasClothInputs, Whole, note_whole_strips
+from handout_engine.bias_pictures import cloth_picture, flat_picture
+from handout_engine.binding_steps import add_ruling_step
+from handout_engine.cautions import PINS_AND_IRON
+from handout_engine.drawing.scene import Line
+from handout_engine.drawing.strips import Rule
+from handout_engine.drawing.tubes import Tube, tube_section
+from handout_engine.inputs import SEWING, Asked, choice, count, length, optional_length
+from handout_engine.lengths import Length
+from handout_engine.refusals import RefusalError
+from handout_engine.saying import Saying, Tape
+from handout_engine.sources import GIVEN, PRACTICE
+from handout_engine.technique import Technique
+from handout_engine.values import Value, sentence
+from handout_engine.workings import Picture, Seam, Step, Supply, Working
+from handout_engine.worksheet import Worksheet
+
+ON_EDGE, ON_BACK = "on an edge", "centred on the back"
+
+
+@dataclass(frozen=True, kw_only=True)
+class BiasTube(BiasClothInputs, Technique):
+    """Equal pieces of tube, each cut in one without a join."""
+
+    title: ClassVar[str] = "Bias tube"
+    family: ClassVar[str] = "bias"
+    summary: ClassVar[str] = (
+        "A flat tube sewn inside out and turned, its seam on an edge or centred on the back."
+    )
+
+    finished: Length = length(
+        Asked("finished width", "Width of the turned and pressed tube."),
+        "3/8 in",
+        ("1/16 in", "4 in"),
+    )
+    tube_length: Length = length(
+        Asked("finished length", "Length of one piece of tube."), "12 in", ("1/2 in", "5 yd")
+    )
+    pieces: int = count(Asked("pieces", "How many pieces of tube."), 2, 200)
+    end_allowance: Length = length(
+        Asked("end allowance", "Extra at each end, to sew in or turn in.", SEWING, PRACTICE),
+        "1/2 in",
+        ("0 in", "4 in"),
+    )
+    seam: str = choice(
+        Asked("seam", "On an edge, or centred on the back and pressed open.", SEWING),
+        ON_EDGE,
+        ON_BACK,
+    )
+    seam_allowance: Length | None = optional_length(
+        Asked("seam allowance", "Allowance of the tube's seam.", SEWING, PRACTICE),
+        "1/4 in, or as much as lies flat inside the tube",
+        ("1/32 in", "2 in"),
+    )
+    sample_stitched: Length | None = optional_length(
+        Asked("sample, stitched", "From fold to stitching of a sample before turning.", SEWING),
+        "no sample yet: taken as equal",
+        ("1/16 in", "6 in"),
+    )
+    sample_turned: Length | None = optional_length(
+        Asked("sample, turned", "Width of that sample, turned and pressed.", SEWING),
+        "no sample yet: taken as equal",
+        ("1/16 in", "6 in"),
+    )
+
+    def work(self) -> Working:
+        """Strips, cloth and steps; raises RefusalError."""
+        sheet = Worksheet(self)
+        seam = _note_seam(sheet, self)
+        _note_width(sheet, self, seam)
+        each = sheet.note("piece_length", "each piece, cut length",
+                          self.tube_length + 2 * self.end_allowance,
+                          "{tube_length} + 2 × {end_allowance}")  # fmt: skip
+        strips = note_whole_strips(
+            sheet,
+            self,
+            sheet["strip_width"],
+            Whole(each, sheet["pieces"], each.length),
+            "tube cloth",
+        )
+        sheet.seams.append(Seam("tube", seam.length))
+        sheet.supplies.append(Supply("a loop turner, or a blunt needle and strong thread"))
+        sheet.supplies.append(Supply("fine thread to match; short stitches"))
+        sheet.cautions.append(PINS_AND_IRON)
+        _add_sample(sheet)
+        _add_steps(sheet, self)
+        shape = Tube(sheet["finished"], seam, self.seam == ON_BACK)
+        rules = [Rule(Line.STITCH, seam), Rule(Line.FOLD, sheet["fold"]),
+                 Rule(Line.STITCH, sheet["second_stitching"])]  # fmt: skip
+        sheet.pictures.extend(
+            (
+                Picture("finished", sentence("The turned tube, cut through; its cloth is drawn "
+                                             "thick."), tube_section(shape), finished=True),
+                flat_picture("tube strip", sheet["strip_width"], each, rules),
+                cloth_picture(strips, sheet["edge_step"]),
+            )
+        )  # fmt: skip
+        return sheet.finish()
+
+
+def _note_seam(sheet: Worksheet, inputs: BiasTube) -> Value:
+    """Note the allowance; refuses one that cannot lie flat inside the tube."""
+    back = inputs.seam == ON_BACK
+    most = inputs.finished / 2 if back else inputs.finished
+    usual = min(Length(Fraction(127, 20)), most)
+    seam = usual if inputs.seam_allowance is None else inputs.seam_allowance
+    if seam > most:
+        tape = Tape(finest=32)
+        way = f'trim it, or put the seam on an edge: seam: "{ON_EDGE}"' if back else "trim it"
+        raise RefusalError(
+            f"seam_allowance {tape.say(seam)} cannot lie flat in a tube {tape.say(inputs.finished)}"
+            f" wide with its seam {inputs.seam}; use at most {tape.both(most)} ({way})",
+            "seam_allowance",
+        )
+    basis = PRACTICE if inputs.seam_allowance is None else GIVEN
+    return sheet.note("tube_seam", "allowance of the tube's seam", seam, "", basis=basis)
+
+
+def _note_width(sheet: Worksheet, inputs: BiasTube, seam: Value) -> None:
+    """Note from fold to stitching, corrected by a sample where there is one; and the strip."""
+    before, after = inputs.sample_stitched, inputs.sample_turned
+    if (before is None) != (after is None):
+        raise RefusalError(
+            "a sample needs both its measures; write sample_stitched and sample_turned",
+            "sample_turned" if after is None else "sample_stitched",
+        )
+    if before is None or after is None:
+        sheet.note("stitched", "from fold to stitching", inputs.finished, "{finished}")
+    else:
+        sheet.note("stitched", "from fold to stitching, by the sample",
+                   inputs.finished * (before / after),
+                   "{finished} × {sample_stitched} / {sample_turned}")  # fmt: skip
+    stitched = sheet["stitched"].length
+    sheet.note("strip_width", "strip, cut width", 2 * (stitched + seam.length),
+               "2 × {stitched} + 2 × {tube_seam}", saying=Saying.UP)  # fmt: skip
+    sheet.note("fold", "fold, from either edge", stitched + seam.length,
+               "{stitched} + {tube_seam}")  # fmt: skip
+    sheet.note("second_stitching", "the same stitching on the other half",
+               2 * stitched + seam.length, "{strip_width} - {tube_seam}")  # fmt: skip
+
+
+def _add_sample(sheet: Worksheet) -> None:
+    sheet.sample.append(
+        Step(
+            sentence(
+                "Cut one strip {width} wide on the true bias, about a hand long, fold it "
+                "lengthwise, right sides together, stitch {stitched} from the fold, turn it and "
+                "press it as it will be worn.",
+                width=sheet["strip_width"],
+                stitched=sheet["stitched"],
+            ),
+            sentence(
+                "its width. Bias grows longer and narrower as it is pulled through; if it is not "
+                "{finished}, write what you stitched and what it measures now as sample.",
+                finished=sheet["finished"],
+            ),
+        )
+    )
+
+
+def _add_steps(sheet: Worksheet, inputs: BiasTube) -> None:
+    add_ruling_step(sheet)
+    sheet.step(
+        "From them cut {pieces} pieces {piece_length} long, as the chart says how many from each."
+    )
+    sheet.step(
+        "Fold each piece lengthwise, right sides together, and stitch {stitched} from the fold, "
+        "with short stitches, stretching the strip a little so that the seam can give; widen the "
+        "seam like a funnel at the end where it will be turned.",
+        "from fold to stitching it is {stitched} all along.",
+    )
+    sheet.step(
+        "Trim the allowance to {tube_seam} if it is more. Fasten a thread or the turner at the "
+        "funnel, and draw the tube through itself slowly."
+    )
+    if inputs.seam == ON_BACK:
+        sheet.step(
+            "Roll the seam to the middle of the back, its allowances opened to both sides, and "
+            "press.",
+            "{finished} wide, the seam {half} from either edge.",
+            half=inputs.finished / 2,
+        )
+    else:
+        sheet.step("Roll the seam to one edge and press.", "{finished} wide from end to end.")
+
+
+TECHNIQUE = BiasTube
