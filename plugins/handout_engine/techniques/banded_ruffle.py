@@ -11,11 +11,8 @@ from dataclasses import dataclass, replace
 from fractions import Fraction
 from typing import ClassVar
 
+from handout_engine.banded_pictures import add_banded_pictures
 from handout_engine.cloth import note_cloth
-from handout_engine.drawing.banded import BandSection, after_the_fold, before_the_fold
-from handout_engine.drawing.gathers import GatheredLayer
-from handout_engine.drawing.scene import Line, Tone
-from handout_engine.drawing.strips import FlatStrip, Rule
 from handout_engine.gathering import (
     EdgeSeamInputs,
     GatherInputs,
@@ -23,11 +20,6 @@ from handout_engine.gathering import (
     note_gathered_strips,
     note_rows,
     strip_piece,
-)
-from handout_engine.gathering_pictures import (
-    finished_picture,
-    quarters_picture,
-    strips_picture,
 )
 from handout_engine.gathering_steps import (
     add_gathering_steps,
@@ -51,8 +43,8 @@ from handout_engine.refusals import RefusalError
 from handout_engine.saying import Tape
 from handout_engine.sources import GIVEN, PRACTICE
 from handout_engine.technique import Technique
-from handout_engine.values import Value, sentence
-from handout_engine.workings import Mark, Picture, Seam, Working
+from handout_engine.values import Value
+from handout_engine.workings import Mark, Seam, Working
 from handout_engine.worksheet import Worksheet
 
 INTO_BAND, AWAY = "into the band", "away from the band"
@@ -136,7 +128,7 @@ class BandedRuffle(EdgeSeamInputs, GatherInputs, Technique):
         add_gathering_supplies(sheet)
         add_sample(sheet, sheet["finished_depth"], "two layers of strip")
         _add_steps(sheet, self)
-        _draw(sheet, self, rows)
+        add_banded_pictures(sheet, rows, into_band=self.press == INTO_BAND)
         return sheet.finish()
 
 
@@ -271,41 +263,6 @@ def _add_steps(sheet: Worksheet, ruffle: BandedRuffle) -> None:
         "the "
         "gathering rows. Draw out the row that shows, and finish the seam.",
         "below the seam the front shows {front_shows} and the band {band}, {hangs} in all.",
-    )
-
-
-def _draw(sheet: Worksheet, ruffle: BandedRuffle, rows: tuple[Value, Value]) -> None:
-    hangs, band = sheet["hangs"], sheet["band"]
-    strips = [
-        FlatStrip(sentence("front strip"), sheet["front_cut_width"], sheet["front_strip_length"],
-                  [*(Rule(Line.GATHER, row) for row in rows),
-                   Rule(Line.STITCH, sheet["front_seam_line"])]),
-        FlatStrip(sentence("facing strip"), sheet["facing_cut_width"], sheet["facing_strip_length"],
-                  [Rule(Line.STITCH, sheet["band_seam"]), Rule(Line.FOLD, sheet["fold_line"])],
-                  Tone.SECOND),
-    ]  # fmt: skip
-    section = BandSection(
-        sheet["front_cut_width"],
-        sheet["facing_cut_width"],
-        sheet["band_seam"],
-        band,
-        sheet["finished_depth"],
-        ruffle.press == INTO_BAND,
-    )
-    caption = (
-        "One strip of each, with the lines to mark; on the facing they are measured from the edge "
-        "that is seamed."
-    )
-    before = sentence("Cut through, before the fold.")
-    after = sentence("Cut through, after the fold; the thickness is enlarged.")
-    sheet.pictures.extend(
-        (
-            finished_picture(sheet, [GatheredLayer(hangs, ruffle.fullness, band=band)]),
-            strips_picture(strips, caption),
-            Picture("before-fold", before, before_the_fold(section)),
-            Picture("after-fold", after, after_the_fold(section)),
-            quarters_picture(sheet),
-        )
     )
 
 
