@@ -15,6 +15,7 @@ from handout_engine.drawing.svg import paper_sheet
 from handout_engine.markup import xml
 from handout_engine.refusals import RefusalError, RefusalsError
 from handout_engine.saying import Tape
+from handout_engine.sheets import sheets
 from handout_engine.technique import Technique, make
 from handout_engine.techniques import find, keys
 from handout_engine.workings import Working
@@ -39,9 +40,16 @@ def main() -> None:
 @click.option("--json", "wants_json", is_flag=True, help="Print the working as JSON.")
 @click.option("--svg", "svg_file", type=click.Path(dir_okay=False, path_type=Path),
               help="Write the drawings to this file, one below another.")  # fmt: skip
+@click.option("--sheet", "sheet_file", type=click.Path(dir_okay=False, path_type=Path),
+              help="Write the true-scale sheet to this file, further ones beside it.")  # fmt: skip
 @click.option("--units", type=click.Choice(sorted(TAPES)), default="inches", show_default=True)
-def compute(
-    technique: str, measures: tuple[str, ...], wants_json: bool, svg_file: Path | None, units: str
+def compute(  # noqa: PLR0913, PLR0917 - one for each option of the console
+    technique: str,
+    measures: tuple[str, ...],
+    wants_json: bool,
+    svg_file: Path | None,
+    sheet_file: Path | None,
+    units: str,
 ) -> None:
     """Work out one TECHNIQUE, for instance: banded-ruffle edge="9 in" band="1/4 in"."""
     tape = TAPES[units]
@@ -49,10 +57,21 @@ def compute(
     if svg_file is not None:
         scenes = [picture.scene for picture in working.pictures]
         _write(svg_file, xml(paper_sheet(scenes, tape, technique)))
+    if sheet_file is not None:
+        _write_sheets(sheet_file, working, tape)
     if wants_json:
         click.echo(json.dumps(as_json(working, tape), indent=2, ensure_ascii=False))
     else:
         click.echo(as_text(working, tape))
+
+
+def _write_sheets(path: Path, working: Working, tape: Tape) -> None:
+    """Write the first sheet to the file that was named, and others with a number beside it."""
+    every = list(sheets(working, tape).values())
+    if not every:
+        _leave([f"{working.technique} has no true-scale sheet"])
+    for number, text in enumerate(every, 1):
+        _write(path if number == 1 else path.with_stem(f"{path.stem}-{number}"), text)
 
 
 def _write(path: Path, text: str) -> None:

@@ -35,6 +35,7 @@ from handout_site.reader_form import with_form
 from handout_site.reading import NO_TEXT, Handout, first_line, front_matter_slips, read_handout
 from handout_site.runtime import MISSING, Runtime, find_runtime, publish
 from handout_site.scenario import Scenario, load_scenario
+from handout_site.sheets import add_sheets
 from handout_site.slips import Slip, SlipsError
 
 log = logging.getLogger("mkdocs.plugins.handouts")
@@ -106,7 +107,6 @@ class HandoutsPlugin(BasePlugin[HandoutsConfig]):
         self, markdown: str, page: Page, config: MkDocsConfig, files: Files
     ) -> str:
         """Work out the page's blocks, and give it the closing parts it must have."""
-        del files
         text = _with_closing_parts(markdown)
         shown = _shown_path(page.file, config)
         whole = page.file.content_string
@@ -118,6 +118,7 @@ class HandoutsPlugin(BasePlugin[HandoutsConfig]):
             first_line(whole, markdown),
         )
         self.handout.slips.extend(front_matter_slips(whole, shown))
+        add_sheets(self.handout.page, page.file, files, config)
         return text
 
     def on_page_content(self, html: str, page: Page, config: MkDocsConfig, files: Files) -> str:

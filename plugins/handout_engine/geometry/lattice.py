@@ -8,12 +8,19 @@ from math import ceil, floor
 
 from handout_engine.geometry.clipping import clip_turned
 from handout_engine.geometry.points import Point, snapped, turned, turned_back
-from handout_engine.geometry.polygons import Polygon, contains, extents
+from handout_engine.geometry.polygons import (
+    Polygon,
+    contains,
+    distance_to_outline,
+    extents,
+)
 
 Stretch = tuple[float, float]
 """From where to where along a band, in mm."""
 
 RISING, FALLING = "rising", "falling"
+ON_OUTLINE = 1e-6
+"""A crossing nearer to the outline than this lies on it, in mm."""
 
 
 @dataclass(frozen=True)
@@ -124,12 +131,13 @@ def _passes(piece: Polygon, middle: float) -> bool:
 
 
 def crossings(outline: Sequence[Point], weave: Weave) -> list[Crossing]:
-    """All crossings whose point lies inside the outline, from top to bottom, left to right."""
+    """All crossings inside the outline, not on it, from top to bottom, left to right."""
     found = [
         Crossing(rising, falling, at)
         for rising in band_numbers(outline, weave, RISING)
         for falling in band_numbers(outline, weave, FALLING)
         if contains(outline, at := crossing_point(weave, rising, falling))
+        and distance_to_outline(outline, at) > ON_OUTLINE
     ]
     return sorted(found, key=lambda each: (each.at[1], each.at[0]))
 

@@ -15,7 +15,7 @@ function parsed(html) {
 }
 
 // Shows all fragments and inline values; parts that the reader has unfolded stay unfolded.
-export function showSheet({ fragments, values, chosen }) {
+export function showSheet({ fragments, values, chosen, sheets }) {
   fragments.forEach((html, number) => {
     for (const place of document.querySelectorAll(`[data-place="${number}"]`)) {
       replace(place, parsed(html));
@@ -26,6 +26,18 @@ export function showSheet({ fragments, values, chosen }) {
     if (html) replace(place, parsed(html));
   }
   document.querySelector(".handout-chosen").replaceWith(parsed(chosen));
+  linkSheets(sheets);
+}
+
+// The site holds the true-scale sheets of its own measures only. A link to a sheet of the reader's
+// measures leads to the one that the engine has drawn for her.
+function linkSheets(sheets) {
+  for (const link of document.querySelectorAll("a.sheet-link")) {
+    const text = sheets[link.getAttribute("href")];
+    if (!text) continue;
+    link.download = link.getAttribute("href").split("/").pop();
+    link.href = URL.createObjectURL(new Blob([text], { type: "image/svg+xml" }));
+  }
 }
 
 function replace(place, fresh) {

@@ -1,0 +1,175 @@
+"""The outline of a flat panel: a rectangle, corners of one's own, or a named shape."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+
+from handout_engine.geometry import outlines
+from handout_engine.geometry.polygons import Polygon, sides_that_meet
+from handout_engine.inputs import Asked, choice, length, optional_length, places
+from handout_engine.lengths import ZERO, Length, Place
+from handout_engine.refusals import RefusalError
+from handout_engine.saying import Tape
+from handout_engine.sources import PRACTICE
+
+RECTANGLE, YOKE, POCKET, POLYGON = "rectangle", "yoke inset", "pocket top", "polygon"
+BOUNDS = ("1 in", "16 in")
+MOST_CORNERS = 40
+TAPE = Tape(finest=32)
+
+
+@dataclass(frozen=True, kw_only=True)
+class PanelInputs:
+    """The finished outline of a panel, seen from its right side."""
+
+    outline: str = choice(
+        Asked(
+            "outline",
+            "A rectangle; a yoke inset, hollowed at its top; a pocket top, hanging lowest at its "
+            "middle; or a polygon by its corners.",
+        ),
+        RECTANGLE,
+        YOKE,
+        POCKET,
+        POLYGON,
+    )
+    width: Length = length(
+        Asked("width", "Finished width across its top; a polygon has its corners instead."),
+        "4 in",
+        BOUNDS,
+    )
+    depth: Length = length(
+        Asked("depth", "Finished depth at its deepest; a polygon has its corners instead."),
+        "2 1/2 in",
+        BOUNDS,
+    )
+    lower_width: Length | None = optional_length(
+        Asked("lower width", "Width of a yoke inset along its lower edge."), "as wide as width",
+        BOUNDS,
+    )  # fmt: skip
+    neck_width: Length | None = optional_length(
+        Asked("neck width", "Width of the hollow in the upper edge of a yoke inset.",
+              basis=PRACTICE),
+        "half of width", ("1/4 in", "16 in"),
+    )  # fmt: skip
+    neck_depth: Length | None = optional_length(
+        Asked("neck depth", "Depth of that hollow at its middle.", basis=PRACTICE),
+        "a quarter of depth, or of the hollow's width if that is less", ("0 in", "8 in"),
+    )  # fmt: skip
+    side_depth: Length | None = optional_length(
+        Asked("side depth", "Depth of a pocket top at its sides.", basis=PRACTICE),
+        "depth less an eighth of width, or half of depth if that is more", ("1/4 in", "16 in"),
+    )  # fmt: skip
+    corners: tuple[Place, ...] = places(
+        Asked(
+            "corners",
+            "Corners of a polygon in order round it, each so far across from the left and so far "
+            "down from the top.",
+        ),
+        "0 in, 0 in; 4 in, 0 in; 4 in, 3 in; 2 in, 2 in; 0 in, 3 in",
+        ("0 in", "20 in"),
+        3,
+        MOST_CORNERS,
+    )
+
+
+@dataclass(frozen=True)
+class Panel:
+    """A finished outline in mm, its upper left corner of all at the origin, and its extent."""
+
+    shape: Polygon
+    width: Length
+    depth: Length
+
+
+def make_panel(asked: PanelInputs) -> Panel:
+    """The outline that the inputs describe; raises RefusalError where there can be none."""
+    if asked.outline == POLYGON:
+        return _polygon(asked.corners)
+    if asked.outline == YOKE:
+        return _yoke(asked)
+    if asked.outline == POCKET:
+        return _pocket(asked)
+    shape = outlines.rectangle(float(asked.width), float(asked.depth))
+    return Panel(shape, asked.width, asked.depth)
+
+
+def _polygon(corners: tuple[Place, ...]) -> Panel:
+    left = min((corner.across for corner in corners), key=lambda each: each.mm)
+    top = min((corner.down for corner in corners), key=lambda each: each.mm)
+    placed = [((each.across - left).mm, (each.down - top).mm) for each in corners]
+    meeting = sides_that_meet(placed)
+    if meeting is not None:
+        first, second = meeting
+        what = f"sides {first} and {second} of the outline cross or touch each other"
+        if first == second:
+            what = f"corners {first} and {first % len(corners) + 1} are the same point"
+        raise RefusalError(f"{what}; write each corner once, in order round the outline", "corners")
+    width, depth = (Length(max(each)) for each in zip(*placed, strict=True))
+    return Panel(tuple((float(x), float(y)) for x, y in placed), width, depth)
+
+
+def _yoke(asked: PanelInputs) -> Panel:
+    lower = asked.lower_width or asked.width
+    hollow = asked.neck_width or asked.width / 2
+    sag = asked.neck_depth
+    if sag is None:
+        sag = min(asked.depth, hollow) / 4
+    if hollow > asked.width:
+        raise RefusalError(
+            f"neck_width {TAPE.say(hollow)} is wider than the inset; use at most its width, "
+            f"{TAPE.both(asked.width)}",
+            "neck_width",
+        )
+    if sag > hollow / 2:
+        raise RefusalError(
+            f"neck_depth {TAPE.say(sag)} is more than a half circle; use at most half of the "
+            f"hollow's width, {TAPE.both(hollow / 2)}",
+            "neck_depth",
+        )
+    if sag >= asked.depth:
+        raise RefusalError(
+            f"neck_depth {TAPE.say(sag)} cuts the inset in two; use less than its depth, "
+            f"{TAPE.both(asked.depth)}",
+            "neck_depth",
+        )
+    _refuse_cut_sides(asked, lower, hollow, sag)
+    shape = outlines.yoke_inset(
+        float(asked.width), float(lower), float(asked.depth), (float(hollow), float(sag))
+    )
+    return Panel(shape, max(asked.width, lower), asked.depth)
+
+
+def _refuse_cut_sides(asked: PanelInputs, lower: Length, hollow: Length, sag: Length) -> None:
+    """Sides that slant inward must stay clear of the hollow: judged at its deepest level."""
+    if lower >= asked.width:
+        return
+    at_sag = asked.width - (asked.width - lower) * (sag / asked.depth)
+    if hollow > at_sag:
+        raise RefusalError(
+            f"lower_width {TAPE.say(lower)} brings the sides into the hollow of the neck; use a "
+            f"neck_width of at most {TAPE.both(at_sag)}, or a wider lower edge",
+            "lower_width",
+        )
+
+
+def _pocket(asked: PanelInputs) -> Panel:
+    side = asked.side_depth
+    if side is None:
+        side = max(asked.depth - asked.width / 8, asked.depth / 2)
+    sag = asked.depth - side
+    if sag < ZERO:
+        raise RefusalError(
+            f"side_depth {TAPE.say(side)} is deeper than the middle; use at most the depth, "
+            f"{TAPE.both(asked.depth)}",
+            "side_depth",
+        )
+    if sag > asked.width / 2:
+        least = asked.depth - asked.width / 2
+        raise RefusalError(
+            f"side_depth {TAPE.say(side)} makes the lower edge more than a half circle; use at "
+            f"least {TAPE.both(least)}",
+            "side_depth",
+        )
+    shape = outlines.pocket_top(float(asked.width), float(side), float(asked.depth))
+    return Panel(shape, asked.width, asked.depth)
