@@ -6,6 +6,7 @@ from dataclasses import dataclass
 from fractions import Fraction
 
 from handout_engine.cloth import Cloth, ClothInputs, note_usable_width
+from handout_engine.edge_seams import EdgeSeamInputs as EdgeSeamInputs  # noqa: PLC0414 - named here
 from handout_engine.inputs import (
     CLOTH,
     SEWING,
@@ -87,19 +88,6 @@ class GatherInputs(ClothInputs):
         Asked("sample strip", "Length of the strip to gather as a trial.", CLOTH, PRACTICE),
         "12 in",
         ("4 in", "1 yd"),
-    )
-
-
-@dataclass(frozen=True, kw_only=True)
-class EdgeSeamInputs:
-    """The input of a ruffle that is caught in a seam along its edge."""
-
-    edge_allowance: Length = length(
-        Asked(
-            "edge allowance", "Allowance of the seam that joins ruffle and edge.", SEWING, PRACTICE
-        ),
-        "1/4 in",
-        ("1/16 in", "2 in"),
     )
 
 

@@ -120,6 +120,15 @@ def optional_length(asked: Asked, otherwise: str, bounds: tuple[str, str]) -> Le
     return found
 
 
+def length_by_choice(asked: Asked, otherwise: str, bounds: tuple[str, str]) -> Length:
+    """Declare a length that, when left out, is filled in by `Technique.usual`.
+
+    `otherwise` says what it is then; the technique itself always holds a length.
+    """
+    found: Length = _field(asked, _lengths(bounds), None, otherwise)
+    return found
+
+
 def lengths(asked: Asked, default: str, bounds: tuple[str, str], most: int) -> tuple[Length, ...]:
     """Declare a list of one to `most` lengths."""
     found: tuple[Length, ...] = _field(asked, ListKind(_lengths(bounds), 1, most), default)

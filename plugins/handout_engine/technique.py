@@ -10,6 +10,7 @@ from typing import ClassVar, TypeVar
 from handout_engine.inputs import Input, declared_inputs
 from handout_engine.kinds import Raw
 from handout_engine.refusals import RefusalError, RefusalsError, nearest_name, quoted
+from handout_engine.saying import Amount
 from handout_engine.workings import Working
 
 
@@ -20,6 +21,17 @@ class Technique(ABC):
     title: ClassVar[str]
     family: ClassVar[str]
     summary: ClassVar[str]
+
+    def __post_init__(self) -> None:
+        """Fill in what was left out and hangs on another input."""
+        for name, amount in self.usual.items():
+            if getattr(self, name) is None:
+                object.__setattr__(self, name, amount)
+
+    @property
+    def usual(self) -> Mapping[str, Amount]:
+        """Inputs that hang on another input, with what each is when it is left out."""
+        return {}
 
     @classmethod
     def key(cls) -> str:

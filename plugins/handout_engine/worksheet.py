@@ -53,7 +53,8 @@ class Worksheet:
     def _basis(self, name: str, of_default: Basis) -> Basis:
         """A default rests on its own basis; anything else was given by the author or reader."""
         defaults = {each.name: each.default for each in fields(self.technique)}
-        return of_default if getattr(self.technique, name) == defaults[name] else GIVEN
+        default = self.technique.usual.get(name, defaults[name])
+        return of_default if getattr(self.technique, name) == default else GIVEN
 
     def note(  # noqa: PLR0913 - a value has these parts, and each is named where it is noted
         self,

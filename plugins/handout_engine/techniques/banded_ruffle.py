@@ -13,8 +13,8 @@ from typing import ClassVar
 
 from handout_engine.banded_pictures import add_banded_pictures
 from handout_engine.cloth import note_cloth
+from handout_engine.edge_seams import EdgeSeamInputs, add_edge_seam_steps, note_edge_line
 from handout_engine.gathering import (
-    EdgeSeamInputs,
     GatherInputs,
     note_gathered_length,
     note_gathered_strips,
@@ -122,7 +122,8 @@ class BandedRuffle(EdgeSeamInputs, GatherInputs, Technique):
         _note_widths(sheet, self, seam)
         note_gathered_length(sheet)
         _note_cloth(sheet, self)
-        rows = note_rows(sheet, sheet["edge_allowance"], sheet["edge_allowance"], self.rows_apart)
+        line = note_edge_line(sheet)
+        rows = note_rows(sheet, line, line, self.rows_apart)
         sheet.seams.append(Seam("front to facing", seam.length))
         sheet.seams.append(Seam("ruffle to edge", self.edge_allowance))
         add_gathering_supplies(sheet)
@@ -258,10 +259,8 @@ def _add_steps(sheet: Worksheet, ruffle: BandedRuffle) -> None:
         "{band_seam}. The band is {band} deep all along.",
     )
     add_gathering_steps(sheet, "both layers")
-    sheet.step(
-        "Sew ruffle and edge right sides together, {edge_allowance} from the raw edges, between "
-        "the "
-        "gathering rows. Draw out the row that shows, and finish the seam.",
+    add_edge_seam_steps(
+        sheet,
         "below the seam the front shows {front_shows} and the band {band}, {hangs} in all.",
     )
 

@@ -9,8 +9,8 @@ from handout_engine.cloth import note_cloth
 from handout_engine.drawing.gathers import GatheredLayer
 from handout_engine.drawing.scene import Line
 from handout_engine.drawing.strips import FlatStrip, Rule
+from handout_engine.edge_seams import EdgeSeamInputs, add_edge_seam_steps, note_edge_line
 from handout_engine.gathering import (
-    EdgeSeamInputs,
     GatherInputs,
     note_gathered_length,
     note_gathered_strips,
@@ -61,7 +61,8 @@ class GatheredRuffle(HemInputs, EdgeSeamInputs, GatherInputs, Technique):
         width = _note_width(sheet, self)
         note_gathered_length(sheet)
         note_gathered_strips(sheet, cloth)
-        rows = note_rows(sheet, sheet["edge_allowance"], sheet["edge_allowance"], self.rows_apart)
+        line = note_edge_line(sheet)
+        rows = note_rows(sheet, line, line, self.rows_apart)
         marks = tuple(Mark(row.label, row.length) for row in rows)
         sheet.pieces.append(strip_piece(sheet, "ruffle strip", "ruffle cloth", marks=marks))
         sheet.seams.append(Seam("ruffle to edge", self.edge_allowance))
@@ -100,10 +101,8 @@ def _add_steps(sheet: Worksheet, ruffle: GatheredRuffle) -> None:
         prepared=ruffle.depth + ruffle.edge_allowance,
     )
     add_gathering_steps(sheet, "both layers" if ruffle.folded else "the strip")
-    sheet.step(
-        "Sew ruffle and edge right sides together, {edge_allowance} from the raw edges, between "
-        "the "
-        "gathering rows. Draw out the row that shows, and finish the seam.",
+    add_edge_seam_steps(
+        sheet,
         "the ruffle hangs {depth} below the seam.",
     )
 

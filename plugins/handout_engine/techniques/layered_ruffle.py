@@ -10,8 +10,8 @@ from handout_engine.cloth import note_cloth
 from handout_engine.drawing.gathers import GatheredLayer
 from handout_engine.drawing.scene import Line
 from handout_engine.drawing.strips import FlatStrip, Rule
+from handout_engine.edge_seams import EdgeSeamInputs, add_edge_seam_steps, note_edge_line
 from handout_engine.gathering import (
-    EdgeSeamInputs,
     GatherInputs,
     note_gathered_length,
     note_gathered_strips,
@@ -71,7 +71,8 @@ class LayeredRuffle(HemInputs, EdgeSeamInputs, GatherInputs, Technique):
             )
         sheet = Worksheet(self)
         note_gathered_length(sheet)
-        rows = note_rows(sheet, sheet["edge_allowance"], sheet["edge_allowance"], self.rows_apart)
+        line = note_edge_line(sheet)
+        rows = note_rows(sheet, line, line, self.rows_apart)
         if not self.folded:
             note_hem(sheet, self, _shallowest(self))
         layers = [_note_layer(sheet, self, number) for number in range(1, len(self.depths) + 1)]
@@ -157,11 +158,10 @@ def _add_steps(sheet: Worksheet, ruffle: LayeredRuffle, layers: Sequence[_Layer]
     )
     add_gathering_steps(sheet, "all layers")
     hanging = {f"depth{n}": layer.depth for n, layer in enumerate(layers)}
-    sheet.step(
-        "Sew ruffle and edge right sides together, {edge_allowance} from the raw edges, between "
-        "the "
-        "gathering rows. Draw out the row that shows; grade the allowances, and finish the seam.",
+    add_edge_seam_steps(
+        sheet,
         f"below the seam the layers hang {measured}.",
+        "; grade the allowances",
         **hanging,
     )
 

@@ -1,0 +1,112 @@
+"""The seam that joins a ruffle to its edge: any of the fine seams, sewn to gathers."""
+
+from __future__ import annotations
+
+from collections.abc import Mapping
+from dataclasses import dataclass
+
+from handout_engine.inputs import SEWING, Asked, choice, length_by_choice
+from handout_engine.lengths import Length, millimetres
+from handout_engine.refusals import RefusalError
+from handout_engine.saying import Amount, Tape
+from handout_engine.seams import FLAT_FELL, FRENCH, ON_AN_EDGE, PIN_STITCH, PLAIN, ROLLED
+from handout_engine.sources import PRACTICE
+from handout_engine.values import Value
+from handout_engine.worksheet import Worksheet
+
+THICKEST_ROLL = millimetres(6)
+
+
+@dataclass(frozen=True, kw_only=True)
+class EdgeSeamInputs:
+    """The inputs of a ruffle that is caught in a seam along its edge."""
+
+    edge_seam: str = choice(
+        Asked("edge seam", "The seam that joins ruffle and edge.", SEWING),
+        PLAIN,
+        FRENCH,
+        FLAT_FELL,
+        ROLLED,
+        PIN_STITCH,
+    )
+    edge_allowance: Length = length_by_choice(
+        Asked(
+            "edge allowance", "What the seam takes of the ruffle along its edge.", SEWING, PRACTICE
+        ),
+        "as the seam needs: 1/4 in, French 3/8 in, flat fell 1/2 in, rolled and whipped 3 mm",
+        ("1/16 in", "2 in"),
+    )
+
+    @property
+    def usual(self) -> Mapping[str, Amount]:
+        """The allowance that the chosen seam usually takes."""
+        return {"edge_allowance": ON_AN_EDGE[self.edge_seam]}
+
+
+def note_edge_line(sheet: Worksheet) -> Value:
+    """The line along which the gathers are first sewn; a French seam is sewn twice.
+
+    Raises RefusalError when a roll would be too thick.
+    """
+    kind, allowance = sheet["edge_seam"].amount, sheet["edge_allowance"]
+    if kind == ROLLED and allowance.length > THICKEST_ROLL:
+        tape = Tape(finest=32)
+        raise RefusalError(
+            f"edge_allowance {tape.say(allowance.amount)} is too much to roll; use at most "
+            f"{tape.both(THICKEST_ROLL)}, or another edge_seam",
+            "edge_allowance",
+        )
+    if kind != FRENCH:
+        return allowance
+    first = sheet.note("edge_first_seam", "first edge seam, from the raw edges",
+                       allowance.length * 2 / 3, "2 × {edge_allowance} / 3",
+                       basis=PRACTICE)  # fmt: skip
+    sheet.note("edge_second_seam", "second edge seam, from the fold",
+               allowance.length - first.length, "{edge_allowance} - {edge_first_seam}")  # fmt: skip
+    return first
+
+
+def add_edge_seam_steps(
+    sheet: Worksheet, checkpoint: str, grading: str = "", **parts: Amount | Value
+) -> None:
+    """Sewing the gathered edge on; `checkpoint` measures the ruffle when it hangs.
+
+    `grading` is a word about several layers that is put in before a plain seam is finished.
+    """
+    steps = _STEPS[str(sheet["edge_seam"].amount)]
+    for text in steps[:-1]:
+        sheet.step(text)
+    sheet.step(steps[-1].replace("; GRADING", grading), checkpoint, **parts)
+
+
+_STEPS: Mapping[str, tuple[str, ...]] = {
+    PLAIN: (
+        "Sew ruffle and edge right sides together, {edge_allowance} from the raw edges, between "
+        "the gathering rows. Draw out the row that shows; GRADING, and finish the seam.",
+    ),
+    FRENCH: (
+        "Sew ruffle and edge WRONG sides together, {edge_first_seam} from the raw edges, between "
+        "the gathering rows. Draw out both rows, and trim the allowances to less than "
+        "{edge_second_seam}.",
+        "Turn right sides together, with the seam on the fold, and sew again {edge_second_seam} "
+        "from the fold, so that no raw edge is left outside. Press the ridge toward the garment.",
+    ),
+    FLAT_FELL: (
+        "Sew ruffle and edge right sides together, {edge_allowance} from the raw edges, between "
+        "the gathering rows. Draw out the row that shows.",
+        "Trim the ruffle's allowance to a third. Fold the garment's allowance in half over it, lay "
+        "both flat on the garment and stitch along the fold.",
+    ),
+    ROLLED: (
+        "Trim the gathered edge even. Roll {edge_allowance} of it under and whip over the roll, "
+        "the needle under it, one stitch to each gather; do the same to the garment's edge.",
+        "Lay the two rolls side by side, right sides up, and whip them together. Draw out the row "
+        "that shows.",
+    ),
+    PIN_STITCH: (
+        "Turn the garment's edge under and press. Lay the fold over the gathered edge so that "
+        "{edge_allowance} of the ruffle lies beneath it, the fold between the gathering rows.",
+        "Pin stitch along the fold with a wing needle, draw out the row that shows, and trim what "
+        "lies beneath to the stitching.",
+    ),
+}
