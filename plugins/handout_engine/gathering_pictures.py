@@ -3,10 +3,12 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
+from dataclasses import replace
 
 from handout_engine.drawing.gathers import LONGEST, GatheredLayer, hanging, quarters
 from handout_engine.drawing.scene import Scene
 from handout_engine.drawing.strips import FlatStrip, flat_strips
+from handout_engine.hems import DOUBLE, SINGLE
 from handout_engine.values import Value, sentence
 from handout_engine.workings import Picture
 from handout_engine.worksheet import Worksheet
@@ -24,11 +26,17 @@ def finished_picture(sheet: Worksheet, layers: Sequence[GatheredLayer]) -> Pictu
         sentence(
             "It hangs {depth} deep from an edge of {edge}.", depth=deepest, edge=sheet["edge"]
         ),
-        hanging(sheet["edge"], layers),
+        hanging(sheet["edge"], [_with_hem(sheet, layer) for layer in layers]),
     )
     long = sheet["edge"].mm > LONGEST * deepest.mm
     caption = "The finished ruffle" + (", shortened at the break lines." if long else ".")
     return Picture("finished", sentence(caption), scene, True)
+
+
+def _with_hem(sheet: Worksheet, layer: GatheredLayer) -> GatheredLayer:
+    """The layer with its row of hem stitching, where its hem is stitched."""
+    stitched = "hem_turn" in sheet.values and sheet["hem"].amount in (DOUBLE, SINGLE)
+    return replace(layer, hem=sheet["hem_turn"]) if stitched else layer
 
 
 def quarters_picture(sheet: Worksheet) -> Picture:

@@ -46,7 +46,7 @@ def add_joining_steps(sheet: Worksheet, prefix: str, what: str) -> None:
     if strips.whole == 1 and not ring:
         return
     ends = "into a ring" if ring else "end to end"
-    subject = f"the strips of the {what}" if strips.whole > 1 else f"the ends of the {what}"
+    subject = f"the {what} strips" if strips.whole > 1 else f"the ends of the {what} strip"
     how = (
         "crossing the ends at a right angle and sewing from corner to corner; trim to "
         "{strip_allowance}"

@@ -65,7 +65,8 @@ class Sentence:
 class Value:
     """A named result: its amount, how it was come by, and what that rests on.
 
-    `formula` is None for what was given (an input). `saying` is how it wants to be said.
+    `formula` is None for what was given (an input); `group` then says what it is a measure of.
+    `saying` is how it wants to be said.
     """
 
     name: str
@@ -74,6 +75,7 @@ class Value:
     basis: Basis
     formula: Sentence | None = field(default=None, repr=False)
     saying: Saying = Saying.NEAREST
+    group: str = ""
 
     @property
     def length(self) -> Length:

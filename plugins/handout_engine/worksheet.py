@@ -46,6 +46,7 @@ class Worksheet:
                 getattr(self.technique, each.name),
                 self._basis(each.name, each.basis),
                 saying=each.kind.saying,
+                group=each.group,
             )
             for each in declared_inputs(type(self.technique))
         }

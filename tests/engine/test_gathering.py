@@ -83,9 +83,9 @@ def test_each_quarter_is_a_fourth_of_the_edge():
     ("written", "words"),
     [
         ({"edge": "12 in"}, None),
-        ({"edge": "12 in", "ends": "ring"}, "Join the ends of the ruffle into a ring"),
-        ({"edge": "60 in"}, "Join the strips of the ruffle end to end"),
-        ({"edge": "60 in", "ends": "ring"}, "Join the strips of the ruffle into a ring"),
+        ({"edge": "12 in", "ends": "ring"}, "Join the ends of the ruffle strip into a ring"),
+        ({"edge": "60 in"}, "Join the ruffle strips end to end"),
+        ({"edge": "60 in", "ends": "ring"}, "Join the ruffle strips into a ring"),
     ],
 )
 def test_strips_are_joined_only_where_there_is_something_to_join(written, words):

@@ -61,13 +61,14 @@ def _strip(strip: FlatStrip, top: float, drawn: float) -> Iterable[Shape]:
     depth = strip.width.mm
     broken = drawn < strip.length.mm
     parts = ((0.0, drawn * 0.7), (drawn * 0.76, drawn)) if broken else ((0.0, drawn),)
+    rules = [rule for rule in strip.rules if 0 < rule.distance.mm < depth]
     for left, right in parts:
         yield Area(rectangle(left, top, right - left, depth), strip.tone, outline=None)
-        for rule in strip.rules:
+        for rule in rules:
             height = top + rule.distance.mm
             yield Stroke(((left, height), (right, height)), rule.line)
     yield from _outline(parts, top, depth)
-    for rule in strip.rules:
+    for rule in rules:
         yield Tag((drawn, top + rule.distance.mm), rule.distance, Side.RIGHT)
     yield Dimension((0, top + depth), (drawn, top + depth), strip.length, Side.BELOW)
     yield Dimension((0, top), (0, top + depth), strip.width, Side.LEFT)

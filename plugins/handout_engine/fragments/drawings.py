@@ -45,7 +45,7 @@ def layout_figures(every: Sequence[Layout], tape: Tape, identity: str) -> Elemen
 
 def _layout_picture(layout: Layout, number: int) -> Picture:
     names = dict.fromkeys((laid.item.number, laid.item.name) for laid in layout.laid)
-    named = ", ".join(f"{key} {name}" for key, name in sorted(names))
+    named = ", ".join(f"{key}: {name}" for key, name in sorted(names))
     caption = sentence(
         f"Layout on the {layout.cloth}, {{width}} between the selvages: {named}.",
         width=layout.width * 2 if layout.folded else layout.width,

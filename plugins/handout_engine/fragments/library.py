@@ -4,8 +4,11 @@ from __future__ import annotations
 
 from xml.etree.ElementTree import Element
 
+from handout_engine.drawing.legend import legend
+from handout_engine.drawing.svg import svg
 from handout_engine.fragments.tables import table
 from handout_engine.markup import element
+from handout_engine.saying import Tape
 from handout_engine.sources import SOURCES
 from handout_engine.techniques import find, keys
 
@@ -20,3 +23,8 @@ def all_techniques() -> Element:
 def all_sources() -> Element:
     """Every source, each once."""
     return element("ul", *(element("li", source.line) for source in SOURCES.values()))
+
+
+def key_to_drawings() -> Element:
+    """What each kind of line and face in the drawings stands for."""
+    return element("figure", svg(legend(), Tape(), "key-to-drawings"))

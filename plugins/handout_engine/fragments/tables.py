@@ -5,7 +5,8 @@ from __future__ import annotations
 from collections.abc import Iterable, Sequence
 from xml.etree.ElementTree import Element
 
-from handout_engine.fragments.words import amount, phrase
+from handout_engine.fragments.words import amount, pair, phrase
+from handout_engine.inputs import MEASURES
 from handout_engine.markup import Child, element
 from handout_engine.saying import Tape
 from handout_engine.values import Sentence, Value
@@ -54,8 +55,7 @@ def cuts(working: Working, tape: Tape, identity: str) -> Element | None:
 def _cut(piece: Piece, tape: Tape) -> Sequence[Cell]:
     detail = f"{piece.cloth}; {piece.grain.value}"
     named: list[Child] = [piece.name, element("span", detail, class_="detail")]
-    size: list[Child] = [amount(piece.width, tape), " × ", amount(piece.length, tape)]
-    return named, str(piece.count), size
+    return named, str(piece.count), pair(piece.width, piece.length, tape)
 
 
 def marks(working: Working, tape: Tape, identity: str) -> Element | None:
@@ -88,14 +88,21 @@ def _cell(cell: ChartCell, tape: Tape) -> Cell:
 
 
 def measures(working: Working, tape: Tape, identity: str) -> Element:
-    """The inputs that were given, and those that were left to their default."""
+    """The measures of the thing itself, and folded away how it is sewn and from which cloth."""
     del identity
-    rows = [
-        (value.label, amount(value, tape), value.basis.text)
-        for value in working.inputs.values()
-        if value.amount is not None
-    ]
-    return table("Measures used", ("Measure", "Used here", "Basis"), rows)
+    main: list[Sequence[Cell]] = []
+    rest: list[Sequence[Cell]] = []
+    for value in working.inputs.values():
+        if value.amount is not None:
+            rows = main if value.group == MEASURES else rest
+            rows.append((value.label, amount(value, tape), value.basis.text))
+    headings = ("Measure", "Used here", "Basis")
+    made = element("div", table("Measures used", headings, main))
+    if rest:
+        summary = element("summary", "Seams, hems and cloth that were reckoned with")
+        more = table("How it is sewn, and the cloth", headings, rest)
+        made.append(element("details", summary, more, class_="numbers"))
+    return made
 
 
 def supplies(working: Working, tape: Tape, identity: str) -> Element:

@@ -16,6 +16,15 @@ def amount(part: Amount | Value, tape: Tape) -> Element:
     return _said(said(part, tape))
 
 
+def pair(width: Amount | Value, length: Amount | Value, tape: Tape) -> Element:
+    """Two amounts as `width × length`, each system by itself; it may break behind the sign."""
+    wide, long = said(width, tape), said(length, tape)
+    made = _said(Said(f"{wide.first} × {long.first}", f"{wide.beside} × {long.beside}"))
+    for part in made.iter():
+        part.text = (part.text or "").replace(f"×{NO_BREAK}", "× ")
+    return made
+
+
 def phrase(sentence: Sentence, tape: Tape) -> list[Child]:
     """A sentence as words and amounts, to be children of an element."""
     return [run if isinstance(run, str) else _said(run) for run in sentence.runs(tape)]
