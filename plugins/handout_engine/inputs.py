@@ -143,6 +143,15 @@ def places(
     return found
 
 
+def optional_places(
+    asked: Asked, otherwise: str, bounds: tuple[str, str], fewest: int, most: int
+) -> tuple[Place, ...] | None:
+    """Declare the corners of an outline that may be left out."""
+    kind = PlacesKind(_lengths(bounds), fewest, most)
+    found: tuple[Place, ...] | None = _field(asked, kind, None, otherwise)
+    return found
+
+
 def named_lengths(
     asked: Asked, default: str, bounds: tuple[str, str], most: int, names: tuple[str, ...]
 ) -> tuple[NamedLength, ...]:

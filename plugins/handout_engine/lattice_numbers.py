@@ -28,7 +28,7 @@ from handout_engine.panels import Panel
 from handout_engine.refusals import RefusalError
 from handout_engine.saying import Saying, Tape
 from handout_engine.sources import DRAWN, PRACTICE
-from handout_engine.values import Value
+from handout_engine.values import Value, sentence
 from handout_engine.workings import Cell, Chart
 from handout_engine.worksheet import Worksheet
 
@@ -213,21 +213,32 @@ def note_tubes(sheet: Worksheet, lattice: Lattice) -> None:
 
 
 def _tube_chart(lattice: Lattice) -> Chart:
+    """Tubes of one length in one row, in the order in which they lie."""
+    alike: dict[tuple[float, str], list[NamedTube]] = {}
+    for wanted, (_, tube) in zip(lattice.wanted, lattice.named, strict=True):
+        alike.setdefault((round(tube.length, 6), _remark(tube)), []).append(wanted)
     rows: list[tuple[Cell, ...]] = [
         (
-            name,
-            Value("tube", "tube, cut length", from_float(tube.length), DRAWN, saying=Saying.UP),
-            _remark(tube),
+            ", ".join(tube.name for tube in same),
+            str(len(same)),
+            Value(
+                "tube",
+                "tube, cut length",
+                max(each.length for each in same),
+                DRAWN,
+                saying=Saying.UP,
+            ),
+            remark,
         )
-        for name, tube in lattice.named
+        for (_, remark), same in alike.items()
     ]
     caption = "Tubes to cut, margins included: R rises to the right, F falls"
-    return Chart(caption, ("Tube", "Cut length", "Remark"), tuple(rows))
+    return Chart(caption, ("Tubes", "Cut", "Length", "Remark"), tuple(rows))
 
 
 def _remark(tube: Tube) -> str:
     if tube.edge_only:
-        return "only its edge enters"
+        return "enters by an edge only"
     if len(tube.shapes) > 1:
         return "runs on over a gap in the outline"
     return "through the centre" if tube.number == 0 else ""
@@ -236,8 +247,9 @@ def _remark(tube: Tube) -> str:
 def _knot_chart(knots: Sequence[Crossing]) -> Chart:
     """The knots in rows: how far down each row lies, how far across its knots."""
     rows: list[tuple[Cell, ...]] = []
-    for down, row in groupby(knots, key=lambda each: round(each.at[1], 6)):
-        acrosses = tuple(from_float(across) for across in sorted(each.at[0] for each in row))
-        rows.append((Value("down", "down", from_float(down), DRAWN), acrosses))
+    for down, row in groupby((each.at for each in knots), key=lambda at: round(at[1], 6)):
+        across = {f"at{place}": from_float(x) for place, x in enumerate(sorted(x for x, _ in row))}
+        places = sentence(", ".join(f"{{{name}}}" for name in across), **across)
+        rows.append((Value("down", "down", from_float(down), DRAWN), places))
     headings = ("Down from the top", "Across from the left")
     return Chart("Where the knots come, measured in the outline's box", headings, tuple(rows))

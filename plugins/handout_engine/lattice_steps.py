@@ -117,7 +117,7 @@ def _weave(sheet: Worksheet) -> None:
 def _fasten(sheet: Worksheet, lattice: Lattice) -> None:
     sheet.step(
         "Baste through tubes and stabiliser just outside the outline, then stitch once more "
-        "1/16 in (2 mm) outside it with a short stitch. Take the pins out and count them."
+        "a needle's width outside it with a short stitch. Take the pins out and count them."
     )
     if lattice.knots:
         which = sheet["knots"].amount

@@ -6,7 +6,7 @@ from dataclasses import dataclass
 
 from handout_engine.geometry import outlines
 from handout_engine.geometry.polygons import Polygon, sides_that_meet
-from handout_engine.inputs import Asked, choice, length, optional_length, places
+from handout_engine.inputs import Asked, choice, length, optional_length, optional_places
 from handout_engine.lengths import ZERO, Length, Place
 from handout_engine.refusals import RefusalError
 from handout_engine.saying import Tape
@@ -60,13 +60,13 @@ class PanelInputs:
         Asked("side depth", "Depth of a pocket top at its sides.", basis=PRACTICE),
         "depth less an eighth of width, or half of depth if that is more", ("1/4 in", "16 in"),
     )  # fmt: skip
-    corners: tuple[Place, ...] = places(
+    corners: tuple[Place, ...] | None = optional_places(
         Asked(
             "corners",
             "Corners of a polygon in order round it, each so far across from the left and so far "
             "down from the top.",
         ),
-        "0 in, 0 in; 4 in, 0 in; 4 in, 3 in; 2 in, 2 in; 0 in, 3 in",
+        "not needed, unless the outline is a polygon",
         ("0 in", "20 in"),
         3,
         MOST_CORNERS,
@@ -94,7 +94,13 @@ def make_panel(asked: PanelInputs) -> Panel:
     return Panel(shape, asked.width, asked.depth)
 
 
-def _polygon(corners: tuple[Place, ...]) -> Panel:
+def _polygon(corners: tuple[Place, ...] | None) -> Panel:
+    if corners is None:
+        raise RefusalError(
+            "a polygon needs its corners; write them in order, as in 0 in, 0 in; 4 in, 0 in; "
+            "2 in, 3 in",
+            "corners",
+        )
     left = min((corner.across for corner in corners), key=lambda each: each.mm)
     top = min((corner.down for corner in corners), key=lambda each: each.mm)
     placed = [((each.across - left).mm, (each.down - top).mm) for each in corners]

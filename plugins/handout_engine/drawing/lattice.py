@@ -36,21 +36,19 @@ class Woven:
         """The tubes of one of the sets."""
         return [tube for tube in self.tubes if tube.set_name == name]
 
-    def under(self, tube: Tube) -> list[Stretch]:
-        """Where along a tube it lies under one of the other set."""
+    def over(self, tube: Tube) -> list[tuple[float, float, Stretch]]:
+        """The tubes that may lie over one: where their centre lines cross, along each of the two,
+        and from where to where the upper tube reaches.
+        """
         weave = self.weave
-        (ax, ay), (bx, by) = weave.rising, weave.falling
-        # Along a tube, one of the other set takes its width over the sine of the angle between.
-        half = weave.width / 2 / abs(ax * by - ay * bx)
-        found = set()
+        found = []
         for other in self.tubes:
             if other.set_name == tube.set_name or not lies_over(other, tube):
                 continue
             numbers = (tube.number, other.number)
             at = crossing_point(weave, *(numbers if tube.set_name == RISING else numbers[::-1]))
             here, there = (turned(at, weave.along(each.set_name))[0] for each in (tube, other))
-            if other.stretch[0] - half < there < other.stretch[1] + half:
-                found.add((here - half, here + half))
+            found.append((here, there, other.stretch))
         return sorted(found)
 
 
@@ -106,19 +104,25 @@ def whole_edges(lattice: Woven, tube: Tube) -> Iterable[Shape]:
 def _edges(lattice: Woven, tube: Tube) -> Iterable[tuple[float, list[Stretch]]]:
     """How far aside each edge of a tube lies, and where along that edge it is hidden.
 
-    The other set runs aslant: at an edge it has moved on by half the width over the tangent of the
-    angle between the sets.
+    The other set runs aslant. From the centre line to an edge, its tubes move on along this one by
+    half the width over the tangent of the angle between the sets, and along themselves by half the
+    width over its sine; along the edge each hides its width over that sine.
     """
     weave = lattice.weave
     own, other = weave.rising, weave.falling
     if tube.set_name == FALLING:
         own, other = other, own
-    aside = other[1] * own[0] - other[0] * own[1]
-    ahead = other[0] * own[0] + other[1] * own[1]
-    hidden = lattice.under(tube)
+    sine_between = other[1] * own[0] - other[0] * own[1]
+    cosine_between = other[0] * own[0] + other[1] * own[1]
+    hides = weave.width / 2 / abs(sine_between)
+    over = lattice.over(tube)
     for half in (-weave.width / 2, weave.width / 2):
-        on = half * ahead / aside
-        gaps = [(start + on, end + on) for start, end in hidden]
+        on = half * cosine_between / sine_between
+        gaps = [
+            (here + on - hides, here + on + hides)
+            for here, there, (start, end) in over
+            if start < there + half / sine_between < end
+        ]
         yield weave.middle(tube.set_name, tube.number) + half, gaps
 
 

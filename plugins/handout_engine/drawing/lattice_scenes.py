@@ -30,6 +30,8 @@ KNOT_OF_WIDTH = 0.2
 """A knot is drawn with this share of a tube's width as its radius."""
 NAME_ON_PAGE = 21.0
 """Room for a tube's name on the page, in page units."""
+NUMBER_ON_PAGE = 18.0
+"""Room for a strip's number on the page, in page units."""
 NAME_ON_SHEET = 5.0
 """Room for a tube's name at true scale, in mm."""
 
@@ -75,15 +77,15 @@ def finished(drawing: LatticeDrawing) -> Scene:
     )
 
 
-def placement(drawing: LatticeDrawing, name_room: float) -> Scene:
-    """Where each tube lies, from end to end with its margins; names where there is room."""
+def placement(drawing: LatticeDrawing, name_room: float, every_name: bool) -> Scene:
+    """Where each tube lies, from end to end with its margins; names where there is room, or all."""
     shapes: list[Shape] = []
     for _, tube in drawing.named:
         shapes.extend(whole_edges(drawing.woven, tube))
     shapes.append(Stroke((*drawing.outline, drawing.outline[0]), Line.STITCH))
     shapes.extend(_centre_lines(drawing))
     shapes.extend(knot(at, drawing.knot_radius) for at in drawing.knots)
-    shapes.extend(_names(drawing, name_room))
+    shapes.extend(_names(drawing, name_room, every_name))
     return Scene(
         sentence("Lattice panel, placement sheet"),
         sentence(
@@ -111,19 +113,18 @@ def _centre_lines(drawing: LatticeDrawing) -> Iterable[Shape]:
     yield Stroke(((x, snapped(y - arm)), (x, snapped(y + arm))), Line.FOLD)
 
 
-def _names(drawing: LatticeDrawing, room: float) -> Iterable[Shape]:
+def _names(drawing: LatticeDrawing, room: float, every: bool) -> Iterable[Shape]:
     """Names beyond the ends of the tubes, each at the first end where no other name stands."""
     taken: list[Point] = []
     for name, tube in drawing.named:
         along = drawing.woven.weave.along(tube.set_name)
         level = drawing.woven.weave.middle(tube.set_name, tube.number)
         ends = (tube.stretch[0] - 0.6 * room, tube.stretch[1] + 0.6 * room)
-        for end in ends:
-            at = turned_back((snapped(end), level), along)
-            if all(_apart(at, other) >= room for other in taken):
-                taken.append(at)
-                yield Note(at, sentence(name))
-                break
+        places = [turned_back((snapped(end), level), along) for end in ends]
+        free = [at for at in places if all(_apart(at, other) >= room for other in taken)]
+        if free or every:
+            taken.append((free or places)[0])
+            yield Note(taken[-1], sentence(name))
 
 
 def _apart(one: Point, other: Point) -> float:
@@ -188,15 +189,17 @@ def bias_block(block: BiasBlock) -> Scene:
     """The strips that are used, on their piece of cloth, numbered from its upper left corner."""
     across, along = block.across.mm, block.along.mm
     shapes: list[Shape] = [Area(rectangle(0, 0, across, along), Tone.RIGHT)]
-    for number, points in block.bands:
+    every = ceil(NUMBER_ON_PAGE / (block.step.mm * PAGE_WIDTH * 0.75 / across))
+    for place, (number, points) in enumerate(block.bands):
         middle = [sum(each) / len(points) for each in zip(*points, strict=True)]
         shapes.append(Area(points, Tone.SECOND, Line.THIN))
-        shapes.append(Note((middle[0], middle[1]), sentence(number)))
+        if place % every == 0:
+            shapes.append(Note((middle[0], middle[1]), sentence(number)))
     shapes.append(Dimension((0, along), (across, along), block.across, Side.BELOW))
     shapes.append(Dimension((0, 0), (0, along), block.along, Side.LEFT))
     step = block.step.mm
     shapes.append(Dimension((0, 0), (step, 0), block.step, Side.ABOVE))
-    shapes.append(Grain((across * 0.94, along * 0.9), (0, 1)))
+    shapes.append(Grain((across * 0.07, along * 0.8), (0, 1)))
     return Scene(
         sentence("Bias strips on the cloth"),
         sentence(

@@ -131,9 +131,10 @@ def _edged(half: float, seam: float, high: float, thick: float) -> tuple[Point, 
     """Both allowances lie together inside, reaching in from the left edge."""
     low = 0.7 * thick
     turn = _half_turn(half - high / 2, high)
+    reach = min(-half + seam, half - 1.5 * thick)  # an allowance that fills it ends at the fold
     return (
-        (-half + seam, -low), (-half, -low), (-half, -high),
-        *turn, (-half, high), (-half, low), (-half + seam, low),
+        (reach, -low), (-half, -low), (-half, -high),
+        *turn, (-half, high), (-half, low), (reach, low),
     )  # fmt: skip
 
 

@@ -89,8 +89,8 @@ def _draw(sheet: Worksheet, lattice: Lattice) -> None:
                 "placement",
                 sentence("Placement sheet: tubes R rise and F fall to the right; the dashed line "
                          "is the finished edge, the ends beyond it are the margins."),
-                placement(drawing, room_on_page(drawing)),
-                sheet=placement(drawing, NAME_ON_SHEET),
+                placement(drawing, room_on_page(drawing), every_name=False),
+                sheet=placement(drawing, NAME_ON_SHEET, every_name=True),
             ),
             Picture(
                 "spacing",
