@@ -21,15 +21,19 @@ export class Engine {
     this.#worker.postMessage({ runtime: this.#files.runtime, archive: this.#files.archive });
   }
 
-  // Resolves to the answer as an object. Rejects when the engine cannot be had or breaks; the next
-  // question then starts it anew.
-  ask(question) {
+  // Resolves to the answer. Rejects when the engine cannot be had or breaks; the next question
+  // then starts it anew.
+  async ask(question) {
+    return JSON.parse(await this.askText(JSON.stringify(question)));
+  }
+
+  askText(question) {
     this.start();
     this.#asked += 1;
     const number = this.#asked;
     return new Promise((resolve, reject) => {
       this.#waiting.set(number, { resolve, reject });
-      this.#worker.postMessage({ number, question: JSON.stringify(question) });
+      this.#worker.postMessage({ number, question });
     });
   }
 
@@ -39,7 +43,7 @@ export class Engine {
       this.#failed();
       return;
     }
-    this.#waiting.get(number).resolve(JSON.parse(answer));
+    this.#waiting.get(number).resolve(answer);
     this.#waiting.delete(number);
   }
 

@@ -37,10 +37,12 @@ async function fetchWhole() {
   await keepAll(await pagesOfOlderVersions());
 }
 
-// A file whose name holds its hash need not be fetched twice.
+// A file whose name holds its hash need not be fetched twice; but that it was missing once says
+// nothing about now.
 async function fetchKept(cache, address) {
-  const there = await caches.match(address);
-  const response = there ?? (await fetch(address, { cache: "force-cache" }));
+  let response = await caches.match(address);
+  response ??= await fetch(address, { cache: "force-cache" });
+  if (!response.ok) response = await fetch(address, { cache: "reload" });
   if (!response.ok) throw new Error(`${response.status} for ${address}`);
   await cache.put(address, response);
 }
@@ -86,7 +88,7 @@ async function fromNetworkFirst(event) {
   const address = plain(request.url);
   const reading = request.mode === "navigate";
   try {
-    const response = await fetch(reading ? address : request);
+    const response = await (reading ? fetch(address, { cache: "no-cache" }) : fetch(request));
     if (response.redirected && reading) return Response.redirect(response.url);
     if (response.ok) event.waitUntil(put(address, response.clone()));
     // A new response has no address of its own, so the page keeps the one with her choices.

@@ -1,0 +1,113 @@
+"""The engine in the browser answers as the engine that built the site does, byte for byte.
+
+Every technique in the register is asked, with its defaults and with random inputs, in one page.
+"""
+
+from __future__ import annotations
+
+import json
+import random
+from collections.abc import Iterator, Mapping
+from fractions import Fraction
+
+import pytest
+from hypothesis import HealthCheck, given, settings
+from hypothesis import strategies as st
+
+from handout_engine.authored import FINEST, SYSTEMS, authored, to_json
+from handout_engine.blocks import read_block
+from handout_engine.browser import answer
+from handout_engine.inputs import declared_inputs
+from handout_engine.kinds import PercentageKind, Raw
+from handout_engine.lengths import Length
+from handout_engine.pages import work_page
+from handout_engine.saying import Tape
+from handout_engine.techniques import find, keys
+from reader_page import ReaderPage
+from written_inputs import inputs_of
+
+EACH = 40
+ASK = """async ([script, files, questions]) => {
+    const { Engine } = await import(script);
+    const engine = new Engine(files);
+    return Promise.all(questions.map((question) => engine.askText(question)));
+}"""
+
+
+def written(raw: Raw, percent: bool) -> str:
+    """An amount as text that reads back as exactly the same."""
+    if isinstance(raw, Length):
+        return f"{raw.mm} mm"
+    if isinstance(raw, Fraction) and percent:
+        return f"{raw * 100} %"
+    if isinstance(raw, list | tuple):
+        return "; ".join(written(each, percent) for each in raw)
+    return str(raw)
+
+
+def question(technique: str, inputs: Mapping[str, Raw], tape: Tape = Tape()) -> str:  # noqa: B008
+    """A page with one block of that technique, and a reader who has written these inputs."""
+    kinds = {each.name: each.kind for each in declared_inputs(find(technique))}
+    texts = {
+        name: written(raw, isinstance(kinds[name], PercentageKind)) for name, raw in inputs.items()
+    }
+    page = work_page([read_block({"technique": technique, "name": "it"})], Tape())
+    asked = {
+        "page": json.loads(to_json(authored(page, "a4", {}, []))),
+        "choices": {"it": {name: text for name, text in texts.items() if len(text) <= 200}},
+        "tape": {"first": tape.first, "finest": tape.finest},
+    }
+    return json.dumps(asked)
+
+
+def random_questions(technique: str) -> list[str]:
+    """Questions with random inputs, the same at every run; some of them are refused."""
+    found: list[str] = []
+    tapes = st.builds(Tape, st.sampled_from(SYSTEMS), st.sampled_from(FINEST))
+
+    @settings(max_examples=EACH, deadline=None, database=None,
+              suppress_health_check=list(HealthCheck))  # fmt: skip
+    @given(inputs_of(find(technique)), tapes)
+    def draw(inputs: Mapping[str, Raw], tape: Tape) -> None:
+        found.append(question(technique, inputs, tape))
+
+    draw()
+    return found
+
+
+@pytest.fixture
+def ask(reader: ReaderPage) -> Iterator[object]:
+    """Puts many questions to one engine in the browser."""
+    reader.open()
+    data = reader.page.locator("#handout-page")
+    root = data.evaluate("each => new URL(each.dataset.root, location.href).href")
+    folder = reader.page.locator('script[src*="reader.js"]').evaluate(
+        'each => each.src.replace("reader.js", "")'
+    )
+    files = {
+        "worker": folder + "worker.js",
+        "runtime": root + data.get_attribute("data-runtime"),
+        "archive": root + data.get_attribute("data-archive"),
+    }
+    yield lambda questions: reader.page.evaluate(ASK, [folder + "engine.js", files, questions])
+
+
+def test_every_technique_is_answered_byte_for_byte_as_here(ask) -> None:
+    questions = {key: [question(key, {}), *random_questions(key)] for key in keys()}
+    flat = [each for several in questions.values() for each in several]
+    random.Random(0).shuffle(flat)
+    here = [answer(each) for each in flat]
+    for key in keys():
+        answered = [json.loads(answer(each)) for each in questions[key]]
+        worked_out = [each for each in answered if "fragments" in each]
+        assert len(worked_out) >= EACH / 8, f"nearly all random inputs of {key} are refused"
+    there = ask(flat)
+    for asked, one, other in zip(flat, here, there, strict=True):
+        assert one == other, asked
+
+
+def test_the_fragment_in_the_browser_is_the_one_the_site_is_built_with(ask) -> None:
+    for key in keys():
+        built = work_page([read_block({"technique": key, "name": "it"})], Tape()).fragment(0)
+        (answered,) = ask([question(key, {})])
+        assert json.loads(answered)["fragments"] == [built]
