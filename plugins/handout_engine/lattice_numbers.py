@@ -249,7 +249,7 @@ def _knot_chart(knots: Sequence[Crossing]) -> Chart:
     rows: list[tuple[Cell, ...]] = []
     for down, row in groupby((each.at for each in knots), key=lambda at: round(at[1], 6)):
         across = {f"at{place}": from_float(x) for place, x in enumerate(sorted(x for x, _ in row))}
-        places = sentence(", ".join(f"{{{name}}}" for name in across), **across)
+        places = sentence(" ".join(f"{{{name}}}" for name in across), **across)
         rows.append((Value("down", "down", from_float(down), DRAWN), places))
     headings = ("Down from the top", "Across from the left")
     return Chart("Where the knots come, measured in the outline's box", headings, tuple(rows))
