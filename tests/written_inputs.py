@@ -70,6 +70,17 @@ def _item(kind: SeveralKind) -> st.SearchStrategy[Length | Place | NamedLength]:
 
 
 def inputs_of(technique: type[Technique]) -> st.SearchStrategy[Mapping[str, Raw]]:
-    """Some of a technique's inputs, each with an amount it accepts; the rest keep their default."""
+    """Some of a technique's inputs, each with an amount it accepts; the rest keep their default.
+
+    Of the inputs that a technique names in `one_left_out`, all but one are given.
+    """
     declared = {each.name: amounts(each.kind) for each in declared_inputs(technique)}
-    return st.fixed_dictionaries({}, optional=declared)
+    needed: tuple[str, ...] = getattr(technique, "one_left_out", ())
+    if not needed:
+        return st.fixed_dictionaries({}, optional=declared)
+    free = {name: found for name, found in declared.items() if name not in needed}
+    return st.sampled_from(needed).flatmap(
+        lambda missing: st.fixed_dictionaries(
+            {name: declared[name] for name in needed if name != missing}, optional=free
+        )
+    )

@@ -1,0 +1,242 @@
+"""Tucks fitted between a flat panel and a finished one: three measures give the fourth.
+
+The flat panel is the finished one and twice the depth for every tuck. A count is whole, so what is
+left over when it is worked out goes to the margins.
+"""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+from math import floor
+from typing import ClassVar
+
+from handout_engine.cloth import note_cloth
+from handout_engine.inputs import Asked, choice, optional_count, optional_length
+from handout_engine.lengths import Length, inches
+from handout_engine.refusals import RefusalError
+from handout_engine.saying import Amount
+from handout_engine.sources import GIVEN, PRACTICE, published
+from handout_engine.technique import Technique
+from handout_engine.tucking import (
+    LEFT,
+    RIGHT,
+    TAPE,
+    EqualRow,
+    TuckInputs,
+    add_panel,
+    add_sample,
+    add_supplies,
+    add_tuck_chart,
+    check_gaps,
+    check_margins,
+    note_cut_length,
+    note_lines,
+)
+from handout_engine.tucking_pictures import TuckPictures, add_pictures
+from handout_engine.tucking_steps import add_cutting_step, add_tuck_steps
+from handout_engine.workings import Working
+from handout_engine.worksheet import Worksheet
+
+MOST_TUCKS = 40
+LABELS = {
+    "panel": "flat panel, raw edge to raw edge",
+    "finished_width": "wanted width, raw edge to raw edge",
+    "tucks": "tucks",
+    "depth": "depth of a tuck",
+}
+USUAL: dict[str, Amount] = {
+    "panel": inches(12), "finished_width": inches(8), "tucks": None, "depth": inches("1/4")
+}  # fmt: skip
+
+
+@dataclass(frozen=True, kw_only=True)
+class TuckFit(TuckInputs, Technique):
+    """The missing one of panel, finished width, number of tucks and depth."""
+
+    title: ClassVar[str] = "Tucks to fit"
+    family: ClassVar[str] = "tucks"
+    summary: ClassVar[str] = (
+        "Of flat panel, finished width, number of tucks and their depth, three give the fourth."
+    )
+
+    one_left_out: ClassVar[tuple[str, ...]] = ("panel", "finished_width", "tucks", "depth")
+
+    panel: Length | None = optional_length(
+        Asked("panel", "Width of the flat panel, raw edge to raw edge."),
+        "worked out from the other three; 12 in when none of the four is given",
+        ("4 in", "120 in"),
+    )
+    finished_width: Length | None = optional_length(
+        Asked("finished width", "Width of the panel once tucked, raw edge to raw edge too."),
+        "worked out from the other three; 8 in when none of the four is given",
+        ("2 in", "40 in"),
+    )
+    tucks: int | None = optional_count(
+        Asked("tucks", "How many tucks."), "worked out from the other three", MOST_TUCKS
+    )
+    depth: Length | None = optional_length(
+        Asked("depth of a tuck", "From the stitching to the fold."),
+        "worked out from the other three; 1/4 in when none of the four is given",
+        ("1/32 in", "2 in"),
+    )
+    spacing: Length | None = optional_length(
+        Asked("spacing", "From one tuck's stitching to the next one's, finished."),
+        "the wanted width shared out evenly, margins as wide as the spacing",
+        ("1/32 in", "6 in"),
+    )
+    press: str = choice(
+        Asked("press", "Which way the tucks lie, seen from the right side."), RIGHT, LEFT
+    )
+
+    def work(self) -> Working:
+        """The missing measure, then panel, lines, cloth and steps; raises RefusalError."""
+        sheet = Worksheet(self)
+        _solve(sheet, self)
+        row = _note_row(sheet, self)
+        panel = row.placed(self.side_allowance, sheet["tucked_width"].length)
+        check_gaps(panel, self.side_allowance, self.overlap, "spacing")
+        check_margins(panel, self.side_allowance, symmetrical=True)
+        note_cut_length(sheet)
+        note_lines(sheet, row)
+        add_panel(sheet, "panel for tucks")
+        add_tuck_chart(sheet, panel)
+        note_cloth(sheet, "cloth", self.cloth())
+        add_supplies(sheet)
+        add_sample(sheet, row.depth, row.spacing)
+        add_cutting_step(sheet, panel)
+        add_tuck_steps(sheet, row.depth, self.press, row.tucks.whole)
+        add_pictures(sheet, TuckPictures(panel, row.depth, self.title))
+        return sheet.finish()
+
+
+def _solve(sheet: Worksheet, fit: TuckFit) -> None:
+    """Note all four measures, the missing one with its formula; raises RefusalError."""
+    given: dict[str, Amount] = {name: getattr(fit, name) for name in fit.one_left_out}
+    basis = GIVEN
+    if not any(amount is not None for amount in given.values()):
+        given, basis = USUAL, PRACTICE
+    missing = [name for name, amount in given.items() if amount is None]
+    if not missing:
+        raise RefusalError(
+            "all four of panel, finished_width, tucks and depth are given; leave one out, and it "
+            "is worked out from the others",
+            "tucks",
+        )
+    if len(missing) > 1:
+        raise RefusalError(
+            f"{' and '.join(missing)} are both missing; give three of panel, finished_width, tucks "
+            "and depth, and the fourth is worked out",
+            missing[0],
+        )
+    names = {"panel": "panel_cut_width", "finished_width": "wanted_width", "tucks": "tuck_count",
+             "depth": "tuck_depth"}  # fmt: skip
+    for name, amount in given.items():
+        if amount is not None:
+            sheet.note(names[name], LABELS[name], amount, "", basis=basis)
+    {"panel": _panel, "finished_width": _finished, "tucks": _count, "depth": _depth}[missing[0]](
+        sheet
+    )
+    _note_results(sheet)
+
+
+def _panel(sheet: Worksheet) -> None:
+    take_up = 2 * sheet["tuck_count"].whole * sheet["tuck_depth"].length
+    sheet.note("panel_cut_width", LABELS["panel"], sheet["wanted_width"].length + take_up,
+               "{wanted_width} + 2 × {tuck_count} × {tuck_depth}")  # fmt: skip
+
+
+def _finished(sheet: Worksheet) -> None:
+    take_up = 2 * sheet["tuck_count"].whole * sheet["tuck_depth"].length
+    panel = sheet["panel_cut_width"].length
+    if take_up >= panel:
+        most = (panel / (2 * sheet["tuck_depth"].length)).__ceil__() - 1
+        raise RefusalError(
+            f"the tucks take {TAPE.both(take_up)}, all of the panel of {TAPE.say(panel)}; make at "
+            f"most {most} of them, or shallower ones",
+            "tucks",
+        )
+    sheet.note("wanted_width", LABELS["finished_width"], panel - take_up,
+               "{panel_cut_width} - 2 × {tuck_count} × {tuck_depth}")  # fmt: skip
+
+
+def _to_take(sheet: Worksheet) -> Length:
+    """What the tucks have to take up; refuses a panel that is no wider than it shall become."""
+    panel, wanted = sheet["panel_cut_width"].length, sheet["wanted_width"].length
+    if panel <= wanted:
+        raise RefusalError(
+            f"panel {TAPE.say(panel)} is no wider than finished_width {TAPE.say(wanted)}; no tuck "
+            f"can be taken from it, so cut the panel wider than {TAPE.both(wanted)}",
+            "panel",
+        )
+    return panel - wanted
+
+
+def _count(sheet: Worksheet) -> None:
+    """Note the count, which is whole and rounded down."""
+    to_take, depth = _to_take(sheet), sheet["tuck_depth"].length
+    tucks = floor(to_take / (2 * depth))
+    if tucks < 1:
+        raise RefusalError(
+            f"one tuck {TAPE.say(depth)} deep takes {TAPE.both(2 * depth)}, and only "
+            f"{TAPE.both(to_take)} is to be taken up; make it at most {TAPE.both(to_take / 2)} "
+            "deep",
+            "depth",
+        )
+    if tucks > MOST_TUCKS:
+        raise RefusalError(
+            f"{tucks} tucks would be needed, more than {MOST_TUCKS}; make them at least "
+            f"{TAPE.both(to_take / (2 * MOST_TUCKS))} deep",
+            "depth",
+        )
+    sheet.note("tuck_count", LABELS["tucks"], tucks,
+               "({panel_cut_width} - {wanted_width}) / (2 × {tuck_depth}), "
+               "rounded down")  # fmt: skip
+
+
+def _depth(sheet: Worksheet) -> None:
+    sheet.note("tuck_depth", LABELS["depth"], _to_take(sheet) / (2 * sheet["tuck_count"].whole),
+               "({panel_cut_width} - {wanted_width}) / (2 × {tuck_count})")  # fmt: skip
+
+
+def _note_results(sheet: Worksheet) -> None:
+    """Note what the tucks take, the width that comes of it, and what is left over."""
+    take_up = sheet.note("take_up", "cloth taken by the tucks",
+                         2 * sheet["tuck_count"].whole * sheet["tuck_depth"].length,
+                         "2 × {tuck_depth} × {tuck_count}",
+                         basis=published("baldt-1916"))  # fmt: skip
+    tucked = sheet.note("tucked_width", "tucked panel, raw edge to raw edge",
+                        sheet["panel_cut_width"].length - take_up.length,
+                        "{panel_cut_width} - {take_up}")  # fmt: skip
+    sheet.note("left_over", "left over for the margins, since a count is whole",
+               tucked.length - sheet["wanted_width"].length,
+               "{tucked_width} - {wanted_width}")  # fmt: skip
+
+
+def _note_row(sheet: Worksheet, fit: TuckFit) -> EqualRow:
+    """Note spacing and margins: both margins take half of what is left over."""
+    tucks, seams = sheet["tuck_count"], 2 * fit.side_allowance
+    if sheet["wanted_width"].length <= seams:
+        raise RefusalError(
+            f"finished_width {TAPE.say(sheet['wanted_width'].length)} is all seam; it runs from "
+            f"raw edge to raw edge, so make it wider than {TAPE.both(seams)}",
+            "finished_width",
+        )
+    inside = sheet.note("wanted_inside", "wanted width, seam to seam",
+                        sheet["wanted_width"].length - seams,
+                        "{wanted_width} - 2 × {side_allowance}")  # fmt: skip
+    if fit.spacing is not None:
+        spacing = sheet.note("tuck_spacing", "from stitching to stitching", fit.spacing, "",
+                             basis=GIVEN)  # fmt: skip
+    else:
+        spacing = sheet.note("tuck_spacing", "from stitching to stitching",
+                             inside.length / (tucks.whole + 1),
+                             "{wanted_inside} / ({tuck_count} + 1)")  # fmt: skip
+    margin = sheet.note(
+        "margin", "margin from each seam to the nearest stitching",
+        (sheet["tucked_width"].length - seams - spacing.length * (tucks.whole - 1)) / 2,
+        "({tucked_width} - 2 × {side_allowance} - {tuck_spacing} × ({tuck_count} - 1)) / 2",
+    )  # fmt: skip
+    return EqualRow(tucks, sheet["tuck_depth"], spacing, margin, fit.press)
+
+
+TECHNIQUE = TuckFit

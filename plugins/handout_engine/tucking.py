@@ -1,0 +1,244 @@
+"""What all tucked panels share: their inputs, the rules of their gaps, cut pieces and sample."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+
+from handout_engine.cautions import PINS_AND_IRON, THIN_COTTON
+from handout_engine.cloth import ClothInputs
+from handout_engine.folds import Fold, FoldedPanel, Lie
+from handout_engine.inputs import SEWING, Asked, choice, count, length
+from handout_engine.lengths import ZERO, Length
+from handout_engine.marking import marking_chart
+from handout_engine.refusals import RefusalError
+from handout_engine.saying import Tape
+from handout_engine.sources import GEOMETRY, PRACTICE, Basis
+from handout_engine.values import Value, sentence
+from handout_engine.workings import Grain, Piece, Seam, Step, Supply
+from handout_engine.worksheet import Worksheet
+
+REFUSED, ALLOWED = "refused", "allowed"
+RIGHT, LEFT = "to the right", "to the left"
+AWAY, TOWARDS = "away from the centre", "towards the centre"
+SAMPLE_TUCKS = 3
+TAPE = Tape(finest=32)
+
+
+@dataclass(frozen=True, kw_only=True)
+class PanelInputs(ClothInputs):
+    """The inputs of every panel that is folded and sewn into seams."""
+
+    panel_length: Length = length(
+        Asked("finished length", "Length of the finished panel, along the folds."),
+        "10 in",
+        ("2 in", "2 yd"),
+    )
+    side_allowance: Length = length(
+        Asked(
+            "side allowance",
+            "Seam allowance at the left and right edge of the panel; 0 in for cloth that is "
+            "tucked first and cut to shape afterwards.",
+            SEWING,
+            PRACTICE,
+        ),
+        "1/4 in",
+        ("0 in", "2 in"),
+    )
+    end_allowance: Length = length(
+        Asked("end allowance", "Seam allowance at the upper and lower edge.", SEWING, PRACTICE),
+        "1/4 in",
+        ("0 in", "4 in"),
+    )
+    make: int = count(Asked("how many", "How many such panels are made, two for a pair."), 1, 50)
+
+
+@dataclass(frozen=True, kw_only=True)
+class TuckInputs(PanelInputs):
+    """The inputs of every panel whose tucks are drawn side by side."""
+
+    overlap: str = choice(
+        Asked(
+            "overlap",
+            "Whether tucks may lie over one another: refused, unless you want them to.",
+            SEWING,
+        ),
+        REFUSED,
+        ALLOWED,
+    )
+
+
+def lies(press: str, number: int, count: int) -> Lie:
+    """How the tuck of that number (from 0) lies; a middle one goes with the right half."""
+    if press in (RIGHT, LEFT):
+        return Lie.RIGHT if press == RIGHT else Lie.LEFT
+    on_the_left = number < count // 2
+    return Lie.LEFT if on_the_left == (press == AWAY) else Lie.RIGHT
+
+
+def check_gaps(panel: FoldedPanel, allowance: Length, overlap: str, field: str) -> None:
+    """Refuse a panel on which tucks lie over one another without having been asked to.
+
+    `field` is the input that sets the gaps. Raises RefusalError with the least that would do.
+    """
+    for gap in panel.gaps(allowance)[1:-1]:
+        if gap.length <= ZERO:
+            raise RefusalError(f"{field} leaves two tucks on one line; give them a gap", field)
+        if gap.crowded and overlap == REFUSED:
+            raise RefusalError(
+                f"tucks {gap.before} and {gap.before + 1} stand {TAPE.say(gap.length)} apart, and "
+                f"{TAPE.say(gap.covered)} of tuck would lie over that gap; set {field} to at least "
+                f"{TAPE.both(gap.covered)}, make them shallower, or write overlap: {ALLOWED}",
+                field,
+            )
+
+
+def check_margins(panel: FoldedPanel, allowance: Length, symmetrical: bool) -> None:
+    """Refuse a panel whose outermost tucks would be caught in its side seams.
+
+    Raises RefusalError with the width that the panel lacks; where it is set from one edge, the
+    margin there is an input of its own, `first_margin`.
+    """
+    gaps = panel.gaps(allowance)
+    for gap, side in ((gaps[0], "left"), (gaps[-1], "right")):
+        lacking = gap.covered - gap.length
+        if lacking <= ZERO:
+            continue
+        if side == "left" and not symmetrical:
+            raise RefusalError(
+                f"the margin at the left is {TAPE.say(gap.length)}, and the tuck that lies over "
+                f"it would be caught in the seam; set first_margin to at least "
+                f"{TAPE.both(gap.covered)}, or press the tucks the other way",
+                "first_margin",
+            )
+        wider = TAPE.both(lacking * (2 if symmetrical else 1))
+        found = (
+            f"the tucks leave a margin of {TAPE.say(gap.length)} at the {side}, and the last one "
+            "would be caught in the seam"
+            if gap.length >= ZERO
+            else "the tucks stand over more than the finished width"
+        )
+        raise RefusalError(
+            f"{found}; make the panel at least {wider} wider, or use fewer, shallower or closer "
+            "tucks",
+            "finished_width",
+        )
+
+
+def note_cut(sheet: Worksheet, take_up: Value, finished: Value) -> None:
+    """Note the tucked panel from raw edge to raw edge, and what is cut for it."""
+    allowance = sheet["side_allowance"].length
+    sheet.note(
+        "tucked_width", "tucked panel, raw edge to raw edge", finished.length + 2 * allowance,
+        "{finished} + 2 × {side_allowance}", finished=finished,
+    )  # fmt: skip
+    sheet.note(
+        "panel_cut_width", "panel, cut width",
+        finished.length + take_up.length + 2 * allowance,
+        "{finished} + {take_up} + 2 × {side_allowance}", finished=finished, take_up=take_up,
+    )  # fmt: skip
+    note_cut_length(sheet)
+
+
+def note_cut_length(sheet: Worksheet) -> Value:
+    """Note the cut length of a panel, seam allowances at both ends included."""
+    return sheet.note(
+        "panel_cut_length", "panel, cut length",
+        sheet["panel_length"].length + 2 * sheet["end_allowance"].length,
+        "{panel_length} + 2 × {end_allowance}",
+    )  # fmt: skip
+
+
+def add_panel(sheet: Worksheet, name: str) -> None:
+    """Put the cut panel and its seams on the sheet."""
+    sheet.pieces.append(
+        Piece(name, "cloth", sheet["make"].whole, sheet["panel_cut_width"],
+              sheet["panel_cut_length"], Grain.STRAIGHT)
+    )  # fmt: skip
+    sheet.seams.append(Seam("sides of the panel", sheet["side_allowance"].length))
+    sheet.seams.append(Seam("ends of the panel", sheet["end_allowance"].length))
+
+
+def add_tuck_chart(sheet: Worksheet, panel: FoldedPanel) -> None:
+    """The marking chart of a tucked panel as a table."""
+    names = [
+        (f"tuck {number}, first stitching line", f"tuck {number}, fold",
+         f"tuck {number}, second stitching line")
+        for number in range(1, len(panel.folds) + 1)
+    ]  # fmt: skip
+    sheet.charts.append(marking_chart(panel, "Lines to mark on the flat panel", names))
+
+
+def add_sample(sheet: Worksheet, depth: Value, spacing: Value) -> None:
+    """Three trial tucks, and what the scrap must measure before and after them."""
+    before = sheet.note(
+        "sample_before", "sample, cut width",
+        (SAMPLE_TUCKS + 3) * spacing.length + 2 * SAMPLE_TUCKS * depth.length,
+        "{spaces} × {spacing} + 2 × {tucks} × {depth}", spaces=SAMPLE_TUCKS + 3,
+        tucks=SAMPLE_TUCKS, spacing=spacing, depth=depth,
+    )  # fmt: skip
+    after = sheet.note(
+        "sample_after", "sample, width when it is tucked", (SAMPLE_TUCKS + 3) * spacing.length,
+        "{before} - 2 × {tucks} × {depth}", before=before, tucks=SAMPLE_TUCKS, depth=depth,
+    )  # fmt: skip
+    sheet.sample.append(
+        Step(
+            sentence(
+                "Cut a scrap of the same cloth {before} wide and a hand long. Mark, stitch and "
+                "press three tucks {depth} deep, {spacing} from stitching to stitching.",
+                before=before, depth=depth, spacing=spacing,
+            ),
+            sentence(
+                "the scrap is {after} wide. If it is narrower, the tucks were deeper than {depth} "
+                "or the cloth was lost in their turns: stitch that much nearer to the fold. If it "
+                "is wider, stitch further from it.",
+                after=after, depth=depth,
+            ),
+        )
+    )  # fmt: skip
+
+
+def add_supplies(sheet: Worksheet) -> None:
+    """The notions and cautions of tucked work; cloth was added with what to buy of it."""
+    sheet.supplies.append(Supply("fine thread to match, and a fine needle for the cloth"))
+    sheet.supplies.append(Supply("a removable marker tried on a scrap, and a card gauge"))
+    sheet.cautions.extend((PINS_AND_IRON, THIN_COTTON))
+
+
+@dataclass(frozen=True)
+class EqualRow:
+    """Equal tucks side by side: how many, how deep, how far apart, where the first one stands."""
+
+    tucks: Value
+    depth: Value
+    spacing: Value
+    margin: Value
+    press: str
+
+    def placed(self, allowance: Length, finished: Length) -> FoldedPanel:
+        """The tucks on a panel that is `finished` from raw edge to raw edge."""
+        first, count = allowance + self.margin.length, self.tucks.whole
+        return FoldedPanel(
+            finished,
+            tuple(
+                Fold(
+                    self.depth.length,
+                    first + self.spacing.length * number,
+                    lies(self.press, number, count),
+                )
+                for number in range(count)
+            ),
+        )
+
+
+def note_lines(sheet: Worksheet, row: EqualRow, flat_basis: Basis = GEOMETRY) -> None:
+    """Note where the first line lies, and how far it is from one tuck to the next, flat."""
+    sheet.note(
+        "first_line", "first line, from the left raw edge",
+        sheet["side_allowance"].length + row.margin.length, "{side_allowance} + {margin}",
+        margin=row.margin,
+    )  # fmt: skip
+    sheet.note(
+        "flat_step", "from each tuck's first line to the next one's, flat",
+        row.spacing.length + 2 * row.depth.length, "{spacing} + 2 × {depth}", basis=flat_basis,
+        spacing=row.spacing, depth=row.depth,
+    )  # fmt: skip
