@@ -1,0 +1,97 @@
+"""Inverted pleats: two folds that meet in front, their cloth lying away from each other behind."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+from typing import ClassVar
+
+from handout_engine.cloth import note_cloth
+from handout_engine.folds import Fold, FoldedPanel, Lie
+from handout_engine.inputs import Asked, count, length
+from handout_engine.lengths import Length
+from handout_engine.pleating import (
+    PleatInputs,
+    add_panels,
+    add_pleat_chart,
+    add_pleat_supplies,
+    check_gaps,
+    note_flat,
+    note_panels,
+)
+from handout_engine.pleating_steps import (
+    PleatPictures,
+    add_cutting_steps,
+    add_folding_steps,
+    add_pleat_pictures,
+    add_pleat_sample,
+)
+from handout_engine.sources import GEOMETRY, PRACTICE
+from handout_engine.technique import Technique
+from handout_engine.workings import Working
+from handout_engine.worksheet import Worksheet
+
+
+@dataclass(frozen=True, kw_only=True)
+class InvertedPleat(PleatInputs, Technique):
+    """One or several inverted pleats, folded from the same cloth."""
+
+    title: ClassVar[str] = "Inverted pleat"
+    family: ClassVar[str] = "pleats"
+    summary: ClassVar[str] = (
+        "Two folds that meet in front, taking four times their depth; one at a centre, or several "
+        "evenly spaced."
+    )
+
+    pleats: int = count(Asked("pleats", "How many, evenly spaced over the width."), 1, 40)
+    depth: Length = length(
+        Asked("depth", "How far each of the two folds lies behind.", basis=PRACTICE),
+        "1 1/2 in",
+        ("1/8 in", "8 in"),
+    )
+
+    def work(self) -> Working:
+        """Folds, joined cloth, lines and steps; raises RefusalError for pleats without room."""
+        sheet = Worksheet(self)
+        sheet.note("pleat_depth", "depth of each fold", self.depth, "{depth}")
+        folds = sheet.note("folds", "folds, two in each pleat", 2 * self.pleats, "2 × {pleats}")
+        flat = note_flat(sheet, self, folds, GEOMETRY)
+        apart = sheet.note("apart", "from one meeting line to the next, finished",
+                           self.finished_width / self.pleats,
+                           "{finished_width} / {pleats}")  # fmt: skip
+        sheet.note("first_pleat", "first meeting line, from the left seam", apart.length / 2,
+                   "{apart} / 2")  # fmt: skip
+        sheet.note("opens", "what one pleat adds where it opens", 4 * self.depth,
+                   "4 × {pleat_depth}")  # fmt: skip
+        sheet.note("ratio", "cloth for each width", flat.length / sheet["pleated_width"].length,
+                   "{flat_width} / {pleated_width}")  # fmt: skip
+        panel = self._panel(sheet)
+        check_gaps(panel, self.edge, self.overlap, "depth")
+        note_panels(sheet, self, self.cloth())
+        add_panels(sheet, self)
+        add_pleat_chart(sheet, panel, "pleat", 2)
+        note_cloth(sheet, "cloth", self.cloth())
+        add_pleat_supplies(sheet)
+        add_pleat_sample(sheet, sheet["pleat_depth"], 2)
+        add_cutting_steps(sheet, self)
+        add_folding_steps(
+            sheet,
+            "Bring the two folds of each pleat towards each other until they meet on their common "
+            "placement line.",
+        )
+        side = self.depth * 5 / 4
+        one = (Fold(self.depth, side, Lie.LEFT), Fold(self.depth, side, Lie.RIGHT))
+        add_pleat_pictures(sheet, PleatPictures(panel, one, 2 * side, self.title))
+        return sheet.finish()
+
+    def _panel(self, sheet: Worksheet) -> FoldedPanel:
+        apart, first = sheet["apart"].length, sheet["first_pleat"].length
+        folds: list[Fold] = []
+        for number in range(self.pleats):
+            meeting = self.edge + first + apart * number
+            folds.extend(
+                (Fold(self.depth, meeting, Lie.LEFT), Fold(self.depth, meeting, Lie.RIGHT))
+            )
+        return FoldedPanel(sheet["pleated_width"].length, tuple(folds))
+
+
+TECHNIQUE = InvertedPleat
