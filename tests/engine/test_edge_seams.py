@@ -5,10 +5,10 @@ from fractions import Fraction
 import pytest
 from hypothesis import given
 from hypothesis import strategies as st
-from worked import length, refusal, said, steps, work
 
 from handout_engine.lengths import Length, inches, millimetres
 from handout_engine.sources import GIVEN, PRACTICE
+from worked import length, refusal, said, steps, work
 
 USUAL = {
     # common practice, no source
