@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from dataclasses import dataclass
+from typing import Protocol
 
 from handout_engine.inputs import SEWING, Asked, choice, optional_length
 from handout_engine.lengths import ZERO, Length, inches
@@ -46,7 +47,19 @@ class HemInputs:
         return self.hem == FOLDED
 
 
-def note_hem(sheet: Worksheet, inputs: HemInputs, depth: Value) -> Value:
+class Hemmed(Protocol):
+    """Whatever asks for a hem by its kind and the depth of one turn."""
+
+    @property
+    def hem(self) -> str:
+        """The kind of hem."""
+
+    @property
+    def hem_depth(self) -> Length | None:
+        """The depth of one turn; None for the usual one."""
+
+
+def note_hem(sheet: Worksheet, inputs: Hemmed, depth: Value) -> Value:
     """Note the allowance of one hem; raises RefusalError when it is deeper than the ruffle."""
     turn = inputs.hem_depth or USUAL.get(inputs.hem, ZERO)
     turns = TURNS.get(inputs.hem, 0)

@@ -89,8 +89,9 @@ def lay(cloth: str, width: Length, items: Iterable[Item], order: Order) -> Layou
         raise RefusalError(f"{len(items)} pieces are too many to lay out; the most is {MOST_ITEMS}")
     for item in items:
         _refuse_too_wide(item, lying)
-    boxes = [Box(_up(item.across), _up(item.along), item.on_fold) for item in items]
-    packed = pack(boxes, int(lying.mm * GRAIN_OF_UNITS))
+    room = int(lying.mm * GRAIN_OF_UNITS)
+    boxes = [Box(min(_up(item.across), room), _up(item.along), item.on_fold) for item in items]
+    packed = pack(boxes, room)
     laid = tuple(
         Laid(item, _length(left), _length(top))
         for item, (left, top) in zip(items, packed.places, strict=True)

@@ -1,0 +1,129 @@
+"""Flounces cut round instead of gathered: rings, arcs and spirals, and how they lie on cloth."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+from math import asinh, cos, pi, radians, sin, sqrt
+
+from handout_engine.drawing.scene import Point
+from handout_engine.hems import DOUBLE, FINISHED, ROLLED, SINGLE
+from handout_engine.inputs import SEWING, Asked, choice, count, length, optional_length
+from handout_engine.lengths import Length
+from handout_engine.sources import PRACTICE
+
+STEPS_A_TURN = 120
+OPEN, CLOSED = "open", "closed"
+
+
+@dataclass(frozen=True, kw_only=True)
+class FlounceInputs:
+    """The inputs that all flounces share."""
+
+    edge: Length = length(
+        Asked("finished edge", "Length of the edge that the flounce is sewn to, ungathered."),
+        "12 in",
+        ("1 in", "20 yd"),
+    )
+    depth: Length = length(
+        Asked("finished depth", "From the joining seam to the finished hem."),
+        "2 in",
+        ("1/4 in", "40 in"),
+    )
+    make: int = count(Asked("how many", "How many such flounces are made, two for a pair."), 1, 20)
+    edge_allowance: Length = length(
+        Asked("edge allowance", "Allowance of the seam along the edge.", SEWING, PRACTICE),
+        "1/4 in",
+        ("1/16 in", "1 in"),
+    )
+    ends: str = choice(
+        Asked("ends", "Open when its ends are hemmed, closed when they join in a round.", SEWING),
+        OPEN,
+        CLOSED,
+    )
+    end_hem: Length = length(
+        Asked("end hem", "Added at each open end.", SEWING, PRACTICE), "1/4 in", ("0 in", "2 in")
+    )
+    join_allowance: Length = length(
+        Asked("join allowance", "Allowance of the seams between pieces.", SEWING, PRACTICE),
+        "1/4 in",
+        ("1/16 in", "1 in"),
+    )
+    hem: str = choice(
+        Asked("hem", "A round hem takes only a narrow turn.", SEWING),
+        ROLLED,
+        DOUBLE,
+        SINGLE,
+        FINISHED,
+    )
+    hem_depth: Length | None = optional_length(
+        Asked("hem depth", "Depth of one turn of the hem.", SEWING, PRACTICE),
+        "1/4 in, or 1/8 in for a rolled hem",
+        ("1/16 in", "1 in"),
+    )
+
+
+def arc(radius: float, degrees: float) -> list[Point]:
+    """Points of an arc about the origin, its middle straight below, from left to right."""
+    steps = max(8, round(STEPS_A_TURN * degrees / 360))
+    angles = (radians(degrees) * (step / steps - 0.5) for step in range(steps + 1))
+    return [(radius * sin(angle), radius * cos(angle)) for angle in angles]
+
+
+def sector(inner: float, outer: float, degrees: float) -> tuple[Point, ...]:
+    """The closed outline of a ring or arc to cut, slit at the top, its middle at the bottom."""
+    return (*arc(outer, degrees), *reversed(arc(inner, degrees)))
+
+
+def extent(points: tuple[Point, ...]) -> tuple[float, float]:
+    """How wide and how high an outline is."""
+    xs, ys = zip(*points, strict=True)
+    return max(xs) - min(xs), max(ys) - min(ys)
+
+
+def at_corner(points: tuple[Point, ...]) -> tuple[Point, ...]:
+    """The outline moved so that its left and its top are 0."""
+    left, top = min(x for x, _ in points), min(y for _, y in points)
+    return tuple((x - left, y - top) for x, y in points)
+
+
+@dataclass(frozen=True)
+class Spiral:
+    """A spiral that widens by `pitch` each turn, from a first radius (all in mm)."""
+
+    start: float
+    pitch: float
+
+    def radius(self, turns: float) -> float:
+        """The radius after so many turns."""
+        return self.start + self.pitch * turns
+
+    def length(self, turns: float) -> float:
+        """Length of the line after so many turns.
+
+        The integral of sqrt(r^2 + (pitch / 2 pi)^2) d(angle) in closed form: with k the pitch for
+        one radian, it is [r sqrt(r^2 + k^2) + k^2 asinh(r / k)] / 2 k between the two radii.
+        """
+        return self._integral(self.radius(turns)) - self._integral(self.start)
+
+    def _integral(self, radius: float) -> float:
+        k = self.pitch / (2 * pi)
+        return (radius * sqrt(radius**2 + k**2) + k**2 * asinh(radius / k)) / (2 * k)
+
+    def turns_for(self, length: float) -> float:
+        """How many turns give a wanted length, by halving; exact to a billionth of a turn."""
+        low, high = 0.0, length / (2 * pi * self.start) + 1
+        while high - low > 1e-10:
+            middle = (low + high) / 2
+            low, high = (middle, high) if self.length(middle) < length else (low, middle)
+        return high
+
+    def points(self, turns: float) -> list[Point]:
+        """Points of the line from its start, to the right, turning downward."""
+        steps = max(8, round(STEPS_A_TURN * turns))
+        found = []
+        for step in range(steps + 1):
+            turned = turns * step / steps
+            angle = 2 * pi * turned
+            radius = self.radius(turned)
+            found.append((radius * cos(angle), radius * sin(angle)))
+        return found

@@ -1,0 +1,102 @@
+"""A ruffle gathered along its middle, which stands out to both sides of its stitching."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+from typing import ClassVar
+
+from handout_engine.cloth import note_cloth
+from handout_engine.drawing.gathers import GatheredLayer
+from handout_engine.drawing.scene import Line
+from handout_engine.drawing.strips import FlatStrip, Rule
+from handout_engine.gathering import (
+    GatherInputs,
+    note_gathered_length,
+    note_gathered_strips,
+    note_rows,
+    strip_piece,
+)
+from handout_engine.gathering_pictures import (
+    finished_picture,
+    quarters_picture,
+    strips_picture,
+)
+from handout_engine.gathering_steps import (
+    add_gathering_supplies,
+    add_joining_steps,
+    add_sample,
+    add_washing_step,
+)
+from handout_engine.heading import add_finishing_steps, note_folds, note_width
+from handout_engine.hems import HemInputs
+from handout_engine.inputs import Asked, length
+from handout_engine.lengths import Length
+from handout_engine.technique import Technique
+from handout_engine.values import Value, sentence
+from handout_engine.workings import Mark, Working
+from handout_engine.worksheet import Worksheet
+
+
+@dataclass(frozen=True, kw_only=True)
+class CentreGatheredRuffle(HemInputs, GatherInputs, Technique):
+    """A strip finished on both edges, gathered along its centre and stitched on flat."""
+
+    title: ClassVar[str] = "Centre-gathered ruffle"
+    family: ClassVar[str] = "ruffles"
+    summary: ClassVar[str] = (
+        "A strip finished along both edges, gathered along its middle and stitched on as a trim."
+    )
+
+    width: Length = length(
+        Asked("finished width", "From one finished edge to the other."),
+        "1 1/2 in",
+        ("1/4 in", "40 in"),
+    )
+
+    def work(self) -> Working:
+        """Cut width, gathering line, strips, cloth and steps; raises RefusalError."""
+        sheet = Worksheet(self)
+        cloth = self.cloth()
+        half = sheet.note("half_width", "from the gathering line to each finished edge",
+                          self.width / 2, "{width} / 2")  # fmt: skip
+        line = note_width(sheet, self, half, half)
+        note_gathered_length(sheet)
+        note_gathered_strips(sheet, cloth)
+        rows = note_rows(sheet, line, half, self.rows_apart)
+        marks = tuple(Mark(each.label, each.length) for each in (*rows, line))
+        sheet.pieces.append(strip_piece(sheet, "ruffle strip", "ruffle cloth", marks=marks))
+        note_cloth(sheet, "ruffle cloth", cloth)
+        add_gathering_supplies(sheet)
+        add_sample(sheet, sheet["cut_width"], "a strip")
+        _add_steps(sheet, self, half)
+        _draw(sheet, self, half, rows)
+        return sheet.finish()
+
+
+def _add_steps(sheet: Worksheet, ruffle: CentreGatheredRuffle, half: Value) -> None:
+    add_washing_step(sheet)
+    sheet.step("Cut the strips {cut_width} wide and {strip_length} long, across the cloth.")
+    add_joining_steps(sheet, "", "ruffle")
+    add_finishing_steps(sheet, ruffle, half, half)
+    sheet.step(
+        "Mark the line the trim will follow. Lay the ruffle on it, wrong side down, middle on the "
+        "line, and stitch along the middle between the two rows. Draw out both rows.",
+        "{half_width} stands out on each side of the stitching.",
+    )
+
+
+def _draw(
+    sheet: Worksheet, ruffle: CentreGatheredRuffle, half: Value, rows: tuple[Value, Value]
+) -> None:
+    rules = [*(Rule(Line.GATHER, row) for row in rows), *note_folds(sheet, ruffle, half, half)]
+    strip = FlatStrip(sentence("ruffle strip"), sheet["cut_width"], sheet["strip_length"], rules)
+    sheet.pictures.extend(
+        (
+            finished_picture(sheet, [GatheredLayer(half, ruffle.fullness, heading=half)]),
+            strips_picture([strip], "One strip, with the lines to mark."),
+            quarters_picture(sheet),
+        )
+    )
+
+
+TECHNIQUE = CentreGatheredRuffle

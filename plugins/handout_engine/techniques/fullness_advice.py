@@ -1,0 +1,135 @@
+"""How full to gather: advice by cloth and by what is gathered, beside what has been published."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+from fractions import Fraction
+from typing import ClassVar
+
+from handout_engine.cautions import LOOSE_THREADS, PINS_AND_IRON
+from handout_engine.drawing.fullness import compared
+from handout_engine.drawing.gathers import quarters
+from handout_engine.drawing.scene import Scene
+from handout_engine.inputs import Asked, choice, length
+from handout_engine.lengths import Length
+from handout_engine.sources import PRACTICE
+from handout_engine.technique import Technique
+from handout_engine.values import sentence
+from handout_engine.workings import Chart, Picture, Supply, Working
+from handout_engine.worksheet import Worksheet
+
+
+@dataclass(frozen=True)
+class Advice:
+    """Least and most fullness for one cloth or trim; the middle is where to begin."""
+
+    least: Fraction
+    most: Fraction
+    why: str
+
+    @property
+    def begin(self) -> Fraction:
+        """Where to begin sampling."""
+        return (self.least + self.most) / 2
+
+
+ADVICE: dict[str, Advice] = {
+    "fine sheer": Advice(Fraction(5, 2), Fraction(3), "so thin that less looks starved"),
+    "light cotton": Advice(Fraction(2), Fraction(5, 2), "batiste, lawn, voile: soft and crisp"),
+    "middling cloth": Advice(Fraction(7, 4), Fraction(9, 4), "most dress cottons and linens"),
+    "stiff or heavy": Advice(Fraction(5, 4), Fraction(7, 4), "pique, flannel, dupioni: it stands"),
+    "two layers": Advice(Fraction(5, 4), Fraction(7, 4), "folded and banded ruffles gather thick"),
+    "lace edging": Advice(Fraction(3, 2), Fraction(2), "more hides the pattern of the lace"),
+    "puffing": Advice(Fraction(3, 2), Fraction(2), "more will not lie flat between two seams"),
+}
+
+
+@dataclass(frozen=True, kw_only=True)
+class FullnessAdvice(Technique):
+    """Which fullness to begin with, and the strip lengths that go with it."""
+
+    title: ClassVar[str] = "How full to gather"
+    family: ClassVar[str] = "ruffles"
+    summary: ClassVar[str] = (
+        "Where to begin for a cloth or trim, and what an edge takes at the least and at the most."
+    )
+
+    gathered: str = choice(
+        Asked("what is gathered", "The kind of cloth or trim.", basis=PRACTICE),
+        "light cotton",
+        *(kind for kind in ADVICE if kind != "light cotton"),
+    )
+    edge: Length = length(
+        Asked("finished edge", "Length of the edge that it is gathered to."),
+        "18 in",
+        ("1 in", "20 yd"),
+    )
+
+    def work(self) -> Working:
+        """Least, most and beginning fullness, with their strips."""
+        sheet = Worksheet(self)
+        advice = ADVICE[self.gathered]
+        for name, words, ratio in (
+            ("least", "least fullness", advice.least),
+            ("begin", "fullness to begin with", advice.begin),
+            ("most", "most fullness", advice.most),
+        ):
+            noted = sheet.note(f"{name}_fullness", words, ratio, "", basis=PRACTICE)
+            sheet.note(f"{name}_strip", f"strip at the {words}", self.edge * ratio,
+                       "{noted} × {edge}", noted=noted)  # fmt: skip
+        sheet.charts.append(_chart())
+        sheet.supplies.append(Supply("scraps of the cloth for samples"))
+        sheet.cautions.extend((PINS_AND_IRON, LOOSE_THREADS))
+        _add_steps(sheet)
+        _draw(sheet)
+        return sheet.finish()
+
+
+def _chart() -> Chart:
+    rows = tuple(
+        (kind, each.least, each.begin, each.most, each.why) for kind, each in ADVICE.items()
+    )
+    return Chart(
+        "Fullness by cloth and trim (common practice, no source)",
+        ("What is gathered", "Least", "Begin with", "Most", "Why"),
+        rows,
+    )
+
+
+def _add_steps(sheet: Worksheet) -> None:
+    sheet.step(
+        "Begin with {begin_fullness}: for an edge of {edge} that is a strip of {begin_strip}."
+    )
+    sheet.step(
+        "Gather a sample at that fullness. If it looks thin, go up to {most_fullness}, a strip of "
+        "{most_strip}; if it will not draw up or stands away, go down to {least_fullness}, a strip "
+        "of {least_strip}.",
+        "the gathered sample lies as you want it at the length of its edge.",
+    )
+    sheet.step("Write the fullness you chose into the handout of the ruffle.")
+
+
+def _draw(sheet: Worksheet) -> None:
+    edge = sheet["edge"]
+    strips = [sheet[f"{name}_strip"] for name in ("least", "begin", "most")]
+    beside = Scene(
+        sentence("An edge and three strips"),
+        sentence("An edge of {edge}; strips of {a}, {b} and {c}.",
+                 edge=edge, a=strips[0], b=strips[1], c=strips[2]),
+        compared(edge, strips),
+    )  # fmt: skip
+    begun = Scene(
+        sentence("Edge and strip"),
+        sentence("A strip of {strip} is drawn up to {edge}.", strip=strips[1], edge=edge),
+        quarters(edge, strips[1]),
+    )
+    caption = sentence("The edge, and the strip at the least, the beginning and the most fullness.")
+    sheet.pictures.extend(
+        (
+            Picture("compared", caption, beside, True),
+            Picture("quarters", sentence("The fullness to begin with, quarter by quarter."), begun),
+        )
+    )
+
+
+TECHNIQUE = FullnessAdvice

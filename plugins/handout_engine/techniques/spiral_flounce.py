@@ -1,0 +1,190 @@
+"""A flounce cut as one spiral: very full where it begins, less and less full toward its end."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+from fractions import Fraction
+from typing import ClassVar
+
+from handout_engine.cautions import NOT_SLEEPWEAR, PINS_AND_IRON, THIN_COTTON
+from handout_engine.cloth import ClothInputs, note_cloth, note_usable_width
+from handout_engine.drawing.flounces import cut_spiral, flounce_hanging
+from handout_engine.drawing.scene import Scene
+from handout_engine.flounces import CLOSED, FlounceInputs, Spiral, at_corner, extent
+from handout_engine.hems import hem_step, note_hem
+from handout_engine.inputs import Asked, length
+from handout_engine.lengths import Length, from_float
+from handout_engine.refusals import RefusalError
+from handout_engine.saying import Tape
+from handout_engine.sources import DRAWN, PRACTICE
+from handout_engine.technique import Technique
+from handout_engine.values import Value, sentence
+from handout_engine.workings import Grain, Picture, Piece, Seam, Step, Supply, Working
+from handout_engine.worksheet import Worksheet
+
+MOST_TURNS = 12
+
+
+@dataclass(frozen=True, kw_only=True)
+class SpiralFlounce(FlounceInputs, ClothInputs, Technique):
+    """A flounce that unrolls from a spiral without a join."""
+
+    title: ClassVar[str] = "Spiral flounce"
+    family: ClassVar[str] = "ruffles"
+    summary: ClassVar[str] = (
+        "Cut as one spiral without a join; it ripples most where it begins and less to its end."
+    )
+
+    start: Length = length(
+        Asked(
+            "first radius",
+            "From the centre to the seam line where the spiral begins; smaller is fuller.",
+            basis=PRACTICE,
+        ),
+        "1 1/2 in",
+        ("1/4 in", "20 in"),
+    )
+
+    def work(self) -> Working:
+        """Turns, radii, fullness at both ends, cloth and steps; raises RefusalError."""
+        sheet = Worksheet(self)
+        cloth = self.cloth()
+        spiral, turns = _note_spiral(sheet, self)
+        _note_fullness(sheet, self)
+        _note_piece(sheet, self, spiral, turns, note_usable_width(sheet, cloth))
+        sheet.seams.append(Seam("flounce to edge", self.edge_allowance))
+        note_cloth(sheet, "flounce cloth", cloth)
+        sheet.supplies.append(Supply("paper as large as the spiral, to draw it on first"))
+        sheet.supplies.append(Supply("fine thread to match, and a fine needle for the cloth"))
+        sheet.cautions.extend((PINS_AND_IRON, NOT_SLEEPWEAR, THIN_COTTON))
+        _add_steps(sheet, self)
+        _draw(sheet, spiral, turns)
+        return sheet.finish()
+
+
+def _note_spiral(sheet: Worksheet, flounce: SpiralFlounce) -> tuple[Spiral, float]:
+    """Note seam length, cut depth and turns; returns the cut line's spiral and its turns."""
+    if flounce.start <= flounce.edge_allowance:
+        tape = Tape(finest=32)
+        raise RefusalError(
+            f"start {tape.say(flounce.start)} leaves no cloth inside the edge_allowance "
+            f"{tape.say(flounce.edge_allowance)}; use more than "
+            f"{tape.both(flounce.edge_allowance)}",
+            "start",
+        )
+    each_end = sheet["join_allowance" if flounce.ends == CLOSED else "end_hem"]
+    line = sheet.note("seam_line", "seam line with its ends", flounce.edge + 2 * each_end.length,
+                      "{edge} + 2 × {each_end}", each_end=each_end)  # fmt: skip
+    hem = note_hem(sheet, flounce, sheet["depth"])
+    depth = sheet.note("cut_depth", "cut depth",
+                       flounce.edge_allowance + flounce.depth + hem.length,
+                       "{edge_allowance} + {depth} + {hem_allowance}")  # fmt: skip
+    seam = Spiral(float(flounce.start), depth.mm)
+    turns = seam.turns_for(line.mm)
+    if turns > MOST_TURNS:
+        raise RefusalError(
+            f"the spiral would turn {turns:.1f} times, more than {MOST_TURNS}; cut several shorter "
+            "ones, or use a larger start",
+            "start",
+        )
+    sheet.note("turns", "turns of the spiral", Fraction(round(turns * 10**9), 10**9), "",
+               basis=DRAWN)  # fmt: skip
+    sheet.note("inner_radius", "first radius to cut", flounce.start - flounce.edge_allowance,
+               "{start} - {edge_allowance}")  # fmt: skip
+    return Spiral(float(flounce.start - flounce.edge_allowance), depth.mm), turns
+
+
+def _note_fullness(sheet: Worksheet, flounce: SpiralFlounce) -> None:
+    """Note the radius at the end, and the fullness at the hem at both ends."""
+    turns = sheet["turns"].amount
+    assert isinstance(turns, Fraction)
+    last = sheet.note("end_radius", "seam radius at the end",
+                      flounce.start + sheet["cut_depth"].length * turns,
+                      "{start} + {turns} × {cut_depth}")  # fmt: skip
+    for name, label, radius in (
+        ("first_fullness", "fullness at the hem where it begins", sheet["start"]),
+        ("last_fullness", "fullness at the hem where it ends", last),
+    ):
+        sheet.note(name, label, (radius.length + flounce.depth) / radius.length,
+                   "({radius} + {depth}) / {radius}", radius=radius)  # fmt: skip
+
+
+def _note_piece(
+    sheet: Worksheet, flounce: SpiralFlounce, spiral: Spiral, turns: float, usable: Value
+) -> None:
+    outer = Spiral(spiral.start + spiral.pitch, spiral.pitch).points(turns)
+    outline = (*outer, *reversed(spiral.points(turns)))
+    across, along = (from_float(size) for size in extent(outline))
+    wide = sheet.note("piece_across", "spiral, across the cloth", across, "", basis=DRAWN)
+    high = sheet.note("piece_along", "spiral, along the cloth", along, "", basis=DRAWN)
+    if across > usable.length:
+        tape = Tape(finest=32)
+        raise RefusalError(
+            f"the spiral is {tape.both(across)} across and the cloth only "
+            f"{tape.both(usable.length)} between its selvages; cut two spirals for half of the "
+            f"edge each ({tape.both(flounce.edge / 2)}), or use wider cloth",
+            "edge",
+        )
+    sheet.pieces.append(
+        Piece("spiral", "flounce cloth", flounce.make, high, wide, Grain.CROSS,
+              outline=at_corner(outline))
+    )  # fmt: skip
+
+
+def _add_steps(sheet: Worksheet, flounce: SpiralFlounce) -> None:
+    sheet.sample.append(
+        Step(
+            sentence("Cut the first turn from paper and hang it from a straight strip."),
+            sentence("it ripples as much as you want where the flounce begins; fullness there is "
+                     "{first}.", first=sheet["first_fullness"]),
+        )
+    )  # fmt: skip
+    sheet.step(
+        "Draw the spiral on paper: begin {inner_radius} from the centre and come {cut_depth} "
+        "farther out with each turn, a quarter of that with each quarter turn, for {turns} turns.",
+        "each turn lies {cut_depth} outside the one before it, everywhere.",
+    )
+    sheet.step(
+        "Lay the paper on the cloth, trace and cut along the spiral, one line for both edges."
+    )
+    sheet.step(
+        "Stay the inner edge just inside {edge_allowance}, and clip its allowance up to the stay "
+        "stitching, closest together where the spiral begins.",
+        "opened straight, the stay stitching measures {seam_line}.",
+    )
+    if flounce.ends == CLOSED:
+        sheet.step("Trim both ends square and join them with {join_allowance} allowance.")
+    else:
+        sheet.step("Taper or square the two ends, and hem each, {end_hem}.")
+    sheet.step("Sew flounce and edge right sides together, {edge_allowance} from the raw edges.")
+    sheet.step("Let it hang for a day, then trim the lower edge level.")
+    sheet.step(hem_step(flounce.hem), "it hangs {depth} below the seam from end to end.")
+
+
+def _draw(sheet: Worksheet, spiral: Spiral, turns: float) -> None:
+    cut = Scene(
+        sentence("Spiral to cut"),
+        sentence("It begins {inner} from the centre and widens by {depth} with each turn.",
+                 inner=sheet["inner_radius"], depth=sheet["cut_depth"]),
+        cut_spiral(spiral, turns, sheet["inner_radius"], sheet["cut_depth"]),
+    )  # fmt: skip
+    full = [sheet[name].amount for name in ("first_fullness", "last_fullness")]
+    assert all(isinstance(each, Fraction) for each in full)
+    first, last = (float(each) for each in full)  # type: ignore[arg-type]
+    hanging = Scene(
+        sentence("Spiral flounce, finished"),
+        sentence("It hangs {depth} deep from an edge of {edge}.",
+                 depth=sheet["depth"], edge=sheet["edge"]),
+        flounce_hanging(sheet["edge"], sheet["depth"], first, last),
+    )  # fmt: skip
+    caption = sentence("From fullness {first} at its beginning to {last} at its end.",
+                       first=sheet["first_fullness"], last=sheet["last_fullness"])  # fmt: skip
+    sheet.pictures.extend(
+        (
+            Picture("finished", caption, hanging, True),
+            Picture("outline", sentence("The spiral to cut, drawn to scale."), cut),
+        )
+    )
+
+
+TECHNIQUE = SpiralFlounce
