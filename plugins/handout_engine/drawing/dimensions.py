@@ -105,8 +105,7 @@ class Dimensions:
         return columns
 
     def _width(self, column: Column) -> float:
-        widest = max(self._text(each, (0, 0), "start", True).width for each in column)
-        return widest + LEVEL + LEADER + 2
+        return max(self._text(each, (0, 0), "start", True).width + _lead(each) for each in column)
 
     def _column(
         self, column: Column, at: Callable[[Point], Point], out: float
@@ -181,6 +180,13 @@ def arrow(start: Point, end: Point) -> Iterable[Path]:
     dx, dy = (x2 - x1) / length * head, (y2 - y1) / length * head
     wings = (x2 - dx - dy / 3, y2 - dy + dx / 3), (x2 - dx + dy / 3, y2 - dy - dx / 3)
     yield Path((end, *wings), "head", closed=True)
+
+
+def _lead(each: Dimension | Tag) -> float:
+    """From what is measured to the words that say it."""
+    if isinstance(each, Dimension):
+        return LEVEL + LEADER + 2
+    return 2 * LEVEL + 4 if each.origin else LEVEL + 4
 
 
 def _extent_down(each: Dimension) -> float:
