@@ -26,7 +26,8 @@ from mkdocs.structure.files import File, Files
 from mkdocs.structure.pages import Page
 
 from handout_engine.markup import element, html
-from handout_site import library
+from handout_site import library, reference
+from handout_site.console import main
 from handout_site.content_policy import write_headers
 from handout_site.fences import OF_PAGE, scan
 from handout_site.inline_values import InlineValues
@@ -97,6 +98,9 @@ class HandoutsPlugin(BasePlugin[HandoutsConfig]):
         """Add the published handouts to the site's pages."""
         for entry in self.entries:
             files.append(File.generated(config, entry.address, abs_src_path=str(entry.path)))
+        if reference.ADDRESS in str(config.nav):
+            text = reference.reference(main)
+            files.append(File.generated(config, reference.ADDRESS, content=text))
         for file in files.documentation_pages():
             if not _is_text(file):
                 self.slips.append(Slip(_shown_path(file, config), 1, NO_TEXT))
