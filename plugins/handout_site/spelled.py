@@ -6,7 +6,7 @@ from collections.abc import Iterable
 from fractions import Fraction
 from typing import Any
 
-from handout_engine.lengths import Length
+from handout_engine.lengths import Length, NamedLength, Place
 from handout_engine.saying import Amount, Saying, Tape
 from handout_engine.values import Value
 from handout_engine.workings import Piece, Step, Working
@@ -15,7 +15,8 @@ from handout_engine.workings import Piece, Step, Working
 def as_json(working: Working, tape: Tape) -> dict[str, Any]:
     """Technique, inputs, values, pieces, steps, cautions and sources as plain data.
 
-    A length is `{"mm": number, "text": "2 1/4 in"}`; other amounts are plain numbers or text.
+    A length is `{"mm": number, "text": "2 1/4 in"}`, with a name where it is a named one; a place
+    is one length across and one down; other amounts are plain numbers or text.
     """
     return {
         "technique": working.technique,
@@ -33,11 +34,21 @@ def _plain(value: Value, tape: Tape) -> Any:  # noqa: ANN401 - JSON is made of m
 
 
 def _amount(amount: Amount, saying: Saying, tape: Tape) -> Any:  # noqa: ANN401
-    if isinstance(amount, tuple):
-        return [_amount(each, saying, tape) for each in amount]
-    if isinstance(amount, Length):
-        return {"mm": _number(amount.mm), "text": tape.say(amount, saying)}
-    return _number(amount) if isinstance(amount, Fraction) else amount
+    match amount:
+        case tuple():
+            return [_amount(each, saying, tape) for each in amount]
+        case Length():
+            return {"mm": _number(amount.mm), "text": tape.say(amount, saying)}
+        case Place():
+            return {
+                "across": _amount(amount.across, saying, tape),
+                "down": _amount(amount.down, saying, tape),
+            }
+        case NamedLength():
+            return {"name": amount.name, **_amount(amount.length, saying, tape)}
+        case Fraction():
+            return _number(amount)
+    return amount
 
 
 def _number(number: Fraction) -> int | float:

@@ -58,11 +58,16 @@ def test_every_value_of_every_technique_is_a_length_or_plain(key: str):
     spelled = json.loads(run("compute", key, "--json").output)
     for value in (spelled["values"] | spelled["inputs"]).values():
         for each in value if isinstance(value, list) else [value]:
-            if isinstance(each, dict):
-                assert each.keys() == {"mm", "text"}
-                assert isinstance(each["mm"], int | float)
-            else:
-                assert each is None or isinstance(each, str | int | float)
+            assert is_spelled(each), each
+
+
+def is_spelled(value: object) -> bool:
+    match value:
+        case {"across": across, "down": down, **more}:
+            return not more and is_spelled(across) and is_spelled(down)
+        case {"mm": int() | float(), "text": str(), **more}:
+            return more.keys() <= {"name"}
+    return value is None or isinstance(value, str | int | float)
 
 
 @pytest.mark.parametrize("key", keys())
