@@ -26,10 +26,14 @@ from mkdocs.structure.files import File, Files
 from mkdocs.structure.pages import Page
 
 from handout_engine.markup import element, html
+<<<<<<< Updated upstream
 from handout_site import library, reference
 from handout_site.console import main
+=======
+from handout_site import library
+from handout_site.closing import with_closing_parts
+>>>>>>> Stashed changes
 from handout_site.content_policy import write_headers
-from handout_site.fences import OF_PAGE, scan
 from handout_site.inline_values import InlineValues
 from handout_site.placing import place, put_in
 from handout_site.reader_form import with_form
@@ -40,12 +44,6 @@ from handout_site.sheets import add_sheets
 from handout_site.slips import Slip, SlipsError
 
 log = logging.getLogger("mkdocs.plugins.handouts")
-
-CLOSING = {
-    "cautions": "\n\n## Cautions\n\n```calc\nof: page\nshow: cautions\n```\n",
-    "sources": "\n\n## Sources\n\n```calc\nof: page\nshow: sources\n```\n",
-}
-
 
 WAITING = "This block waits for another."
 MENU_PLACE = "handouts/"
@@ -111,7 +109,7 @@ class HandoutsPlugin(BasePlugin[HandoutsConfig]):
         self, markdown: str, page: Page, config: MkDocsConfig, files: Files
     ) -> str:
         """Work out the page's blocks, and give it the closing parts it must have."""
-        text = _with_closing_parts(markdown)
+        text = with_closing_parts(markdown)
         shown = _shown_path(page.file, config)
         whole = page.file.content_string
         self.handout = read_handout(
@@ -203,17 +201,6 @@ def _menu(nav: list[Any] | None, handouts: list[Any]) -> list[Any] | None:
         else item
         for item in nav
     ]
-
-
-def _with_closing_parts(markdown: str) -> str:
-    """Cautions and sources at the end of a page that computes and does not place them itself."""
-    found = scan(markdown)
-    bodies = [fence.body for fence in found.fences]
-    if not bodies or found.unclosed:
-        return markdown
-    of_page = [body for body in bodies if OF_PAGE.search(body)]
-    placed = {part for part in CLOSING for body in of_page if part in body or "show" not in body}
-    return markdown + "".join(text for part, text in CLOSING.items() if part not in placed)
 
 
 def _is_text(file: File) -> bool:

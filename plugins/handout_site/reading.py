@@ -16,7 +16,7 @@ from handout_engine.pages import Inline, Page, work_page
 from handout_engine.refusals import RefusalsError, quoted
 from handout_engine.saying import Tape
 from handout_site.fences import OF_PAGE, Fence, Mention, Scan, scan, signature
-from handout_site.mappings import DocumentError, Plain, read_mapping
+from handout_site.mappings import Document, DocumentError, Plain, read_mapping
 from handout_site.slips import Slip
 
 EXAMPLE = "a block has lines such as edge: 9 in"
@@ -146,31 +146,24 @@ def _read_fences(found: Scan, file: str) -> _Read:
         read.slips.append(Slip(file, own[MOST_BLOCKS].line, text))
         return read
     for number, fence in enumerate(found.fences):
+        lines: dict[str, int] = {}
         try:
-            read.blocks.append((_block(fence), number))
+            document = read_mapping(fence.body, EXAMPLE)
+            lines = {name: fence.line + line for name, line in document.lines.items()}
+            read.blocks.append((read_block(_fields(document), fence.line, lines), number))
         except DocumentError as error:
             read.slips.append(Slip(file, fence.line + error.line, f"calc: {error.message}"))
             read.faulty[number] = error.message
         except RefusalsError as error:
             read.faulty[number] = str(error)
-            lines = _lines(fence)
             for refusal in error.refusals:
                 line = lines.get(refusal.field or "", fence.line)
                 read.slips.append(Slip(file, line, f"calc: {refusal.message}"))
     return read
 
 
-def _block(fence: Fence) -> Block:
-    document = read_mapping(fence.body, EXAMPLE)
-    fields = {
-        name: _written(name, value, document.lines) for name, value in document.fields.items()
-    }
-    return read_block(fields, fence.line, _lines(fence))
-
-
-def _lines(fence: Fence) -> dict[str, int]:
-    lines = read_mapping(fence.body, EXAMPLE).lines
-    return {name: fence.line + line for name, line in lines.items()}
+def _fields(document: Document) -> dict[str, Written]:
+    return {name: _written(name, value, document.lines) for name, value in document.fields.items()}
 
 
 def _written(name: str, value: Plain, lines: Mapping[str, int]) -> Written:
