@@ -26,13 +26,9 @@ from mkdocs.structure.files import File, Files
 from mkdocs.structure.pages import Page
 
 from handout_engine.markup import element, html
-<<<<<<< Updated upstream
 from handout_site import library, reference
-from handout_site.console import main
-=======
-from handout_site import library
 from handout_site.closing import with_closing_parts
->>>>>>> Stashed changes
+from handout_site.console import main
 from handout_site.content_policy import write_headers
 from handout_site.inline_values import InlineValues
 from handout_site.placing import place, put_in
