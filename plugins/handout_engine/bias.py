@@ -123,27 +123,42 @@ def _lower(sum_: float, along: float) -> Point:
     return max(0.0, sum_ - along), min(sum_, along)
 
 
-Enough = Callable[[Sequence[Band]], bool]
+def usable_lengths(across: Length, along: Length, width: Length) -> list[float]:
+    """What `bands` says of each band's useful length, in mm, without all the rest: for searches."""
+    step, a, c = float(diagonal(width)), float(across), float(along)
+    lengths = []
+    for number in range(band_count(across, along, width)):
+        begins, ends = step * number, step * (number + 1)
+        middle = (begins + ends) / 2
+        centre = min(middle, a, c, a + c - middle)
+        trimmed = sum(min(ends - corner, corner - begins) for corner in (a, c)
+                      if begins < corner < ends)  # fmt: skip
+        lengths.append(max(0.0, centre - trimmed) * sqrt(2))
+    return lengths
 
 
-def smallest_cloth(usable: Length, width: Length, step: Length, enough: Enough) -> tuple[
-    Length, Length
-]:  # fmt: skip
+Enough = Callable[[Sequence[float]], bool]
+
+
+def smallest_cloth(
+    usable: Length, width: Length, step: Length, enough: Enough
+) -> tuple[Length, Length]:
     """The least length of cloth of that usable width whose bands are enough, then the least width.
 
-    Both are whole steps, save the usable width itself. More cloth never gives less, so each is
-    found by halving. Raises RefusalError when even 20 yards are not enough.
+    `enough` judges the useful lengths of all bands. Both sides are whole steps, save the usable
+    width itself. More cloth never gives less, so each is found by halving. Raises RefusalError
+    when even 20 yards are not enough.
     """
-    most = floor(LONGEST_CLOTH / step)
 
     def gives(across: Length, along: Length) -> bool:
-        return enough(bands(across, along, width))
+        return enough(usable_lengths(across, along, width))
 
-    rows = _least(most, lambda count: gives(usable, step * count))
+    rows = _least(floor(LONGEST_CLOTH / step), lambda count: gives(usable, step * count))
     if rows is None:
         raise RefusalError(
-            f"more than {Tape().both(LONGEST_CLOTH)} of cloth would be needed for one piece; make "
-            "the strip in parts"
+            f"more than {Tape().both(LONGEST_CLOTH)} of cloth would be needed for one piece; use "
+            "wider cloth, or make the strips in parts",
+            "cloth_width",
         )
     along = step * rows
     columns = _least(floor(usable / step), lambda count: gives(step * count, along))
@@ -155,6 +170,8 @@ def _least(most: int, enough: Callable[[int], bool]) -> int | None:
 
     It is looked for among small numbers first, since large cloth takes long to cut up.
     """
+    if most < 1:
+        return None
     high = 1
     while not enough(high):
         if high >= most:
@@ -167,25 +184,60 @@ def _least(most: int, enough: Callable[[int], bool]) -> int | None:
     return high
 
 
-def fewest_joined(cut: Sequence[Band], wanted: Length, take_up: Length) -> tuple[Band, ...] | None:
-    """The longest bands, as few as join into the wanted length; None when all are too short."""
+def joins_into(usable: Sequence[float], least: Length, wanted: Length, take_up: Length) -> bool:
+    """Whether strips of these lengths, those of at least `least`, join into the wanted length."""
+    reached = 0.0
+    for length in sorted(usable, reverse=True):
+        if length < float(least):
+            return False
+        reached += length
+        if reached >= float(wanted) + 2 * SURE:
+            return True
+        reached -= float(take_up)
+    return False
+
+
+def gives_whole(usable: Sequence[float], least: Length, each: Length, count: int) -> bool:
+    """Whether strips of these lengths, those of at least `least`, give so many whole pieces."""
+    piece = float(each)
+    return (
+        sum(floor((length - 2 * SURE) / piece) for length in usable if length >= float(least))
+        >= count
+    )
+
+
+def fewest_joined(cut: Sequence[Band], wanted: Length, take_up: Length) -> tuple[Band, ...]:
+    """The longest bands, as few as join into the wanted length; all when that is not enough."""
     chosen: list[Band] = []
     reached = ZERO
-    for band in sorted(cut, key=lambda each: (-each.usable.mm, each.number)):
+    for band in _longest_first(cut):
         reached += band.usable - (take_up if chosen else ZERO)
         chosen.append(band)
         if float(reached - wanted) >= SURE:
-            return tuple(sorted(chosen, key=lambda each: each.number))
-    return None
+            break
+    return _in_order(chosen)
 
 
-def fewest_whole(cut: Sequence[Band], each: Length, count: int) -> tuple[Band, ...] | None:
-    """The longest bands, as few as give `count` pieces without a join; None when they do not."""
+def whole_pieces(band: Band, each: Length) -> int:
+    """How many pieces a band gives without a join."""
+    return max(0, floor((band.usable - from_float(SURE)) / each))
+
+
+def fewest_whole(cut: Sequence[Band], each: Length, count: int) -> tuple[Band, ...]:
+    """The longest bands, as few as give `count` whole pieces; all when that is not enough."""
     chosen: list[Band] = []
     found = 0
-    for band in sorted(cut, key=lambda one: (-one.usable.mm, one.number)):
+    for band in _longest_first(cut):
         chosen.append(band)
-        found += floor((band.usable - from_float(SURE)) / each) if band.usable > each else 0
+        found += whole_pieces(band, each)
         if found >= count:
-            return tuple(sorted(chosen, key=lambda one: one.number))
-    return None
+            break
+    return _in_order(chosen)
+
+
+def _longest_first(cut: Sequence[Band]) -> list[Band]:
+    return sorted(cut, key=lambda band: (-band.usable.mm, band.number))
+
+
+def _in_order(chosen: Sequence[Band]) -> tuple[Band, ...]:
+    return tuple(sorted(chosen, key=lambda band: band.number))

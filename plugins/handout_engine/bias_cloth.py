@@ -4,28 +4,29 @@ from __future__ import annotations
 
 from collections.abc import Callable, Sequence
 from dataclasses import dataclass
-from math import floor
 
 from handout_engine.bias import (
     Band,
+    Enough,
     bands,
     diagonal,
     fewest_joined,
     fewest_whole,
+    gives_whole,
     join_take_up,
+    joins_into,
     smallest_cloth,
+    whole_pieces,
 )
 from handout_engine.cloth import Cloth, ClothInputs, note_cloth, note_usable_width
 from handout_engine.inputs import CLOTH, SEWING, Asked, length
-from handout_engine.lengths import Length, from_float, total
+from handout_engine.lengths import Length, total
 from handout_engine.refusals import RefusalError
 from handout_engine.saying import Tape
 from handout_engine.sources import LAYOUT, PRACTICE
 from handout_engine.values import Value
 from handout_engine.workings import Cell, Chart, Grain, Piece
 from handout_engine.worksheet import Worksheet
-
-Chosen = Callable[[Sequence[Band]], tuple[Band, ...] | None]
 
 
 @dataclass(frozen=True, kw_only=True)
@@ -99,11 +100,16 @@ def note_joined_strips(
     takes = note_take_up(sheet, inputs)
 
     least = min(inputs.least_strip, wanted.length)
-
-    def chosen(cut: Sequence[Band]) -> tuple[Band, ...] | None:
-        return fewest_joined(useful(cut, least), wanted.length, takes.length)
-
-    strips = _note_strips(sheet, inputs, width, chosen, name)
+    strips = _note_strips(
+        sheet,
+        inputs,
+        width,
+        Search(
+            lambda usable: joins_into(usable, least, wanted.length, takes.length),
+            lambda cut: fewest_joined(useful(cut, least), wanted.length, takes.length),
+        ),
+        name,
+    )
     note_joined(sheet, strips)
     return strips
 
@@ -141,32 +147,34 @@ def note_whole_strips(
     sheet: Worksheet, inputs: BiasClothInputs, width: Value, wanted: Whole, name: str
 ) -> Strips:
     """Strips cut again into whole pieces without a join, from as little cloth as will do."""
-    each = wanted.each
-
-    def chosen(cut: Sequence[Band]) -> tuple[Band, ...] | None:
-        return fewest_whole(useful(cut, wanted.least), each.length, wanted.count.whole)
-
-    strips = _note_strips(sheet, inputs, width, chosen, name)
+    each, count = wanted.each.length, wanted.count.whole
+    search = Search(
+        lambda usable: gives_whole(usable, wanted.least, each, count),
+        lambda cut: fewest_whole(useful(cut, wanted.least), each, count),
+    )
+    strips = _note_strips(sheet, inputs, width, search, name)
     sheet.note("strips_used", "strips used", len(strips.used), "", basis=LAYOUT)
-
-    def pieces(band: Band) -> int:
-        return floor((band.usable - from_float(1e-6)) / each.length)
-
-    _add_chart(sheet, strips, pieces)
+    _add_chart(sheet, strips, lambda band: whole_pieces(band, each))
     return strips
 
 
+@dataclass(frozen=True)
+class Search:
+    """What strips are looked for: when they are enough, and which of them are used."""
+
+    enough: Enough
+    chosen: Callable[[Sequence[Band]], Sequence[Band]]
+
+
 def _note_strips(
-    sheet: Worksheet, inputs: BiasClothInputs, width: Value, chosen: Chosen, name: str
+    sheet: Worksheet, inputs: BiasClothInputs, width: Value, search: Search, name: str
 ) -> Strips:
     cloth = inputs.cloth()
     usable = note_usable_width(sheet, cloth)
-    across, along = smallest_cloth(
-        usable.length, width.length, inputs.size_step, lambda cut: chosen(cut) is not None
-    )
+    across, along = smallest_cloth(usable.length, width.length, inputs.size_step, search.enough)
     sheet.note("across", "cloth for the strips, across", across, "", basis=LAYOUT)
     sheet.note("along", "cloth for the strips, along the selvage", along, "", basis=LAYOUT)
-    strips = note_bands(sheet, width, lambda cut: chosen(cut) or ())
+    strips = note_bands(sheet, width, search.chosen)
     add_cloth(sheet, cloth, name)
     return strips
 
