@@ -16,7 +16,7 @@ from handout_engine.kinds import ChoiceKind
 from handout_engine.pages import Page, Problem
 from handout_engine.reading import UNITS
 from handout_engine.refusals import RefusalError
-from handout_engine.saying import Tape
+from handout_engine.saying import Amount, Saying, Tape
 from handout_engine.techniques import find
 from handout_engine.values import Value
 
@@ -137,9 +137,9 @@ class Asked:
         text = written if isinstance(written, str) else "; ".join(written)
         if REFERENCE.fullmatch(text.strip()):
             value = self._referred(written)
-            return tape.say(value.amount, asked.kind.saying) if value else ""
+            return _said(value.amount, asked.kind.saying, tape) if value else ""
         try:
-            said = tape.say(asked.kind.read(text), asked.kind.saying)
+            said = _said(asked.kind.read(text), asked.kind.saying, tape)
         except RefusalError:
             return text
         return text if _in_units_of(text, tape) or said.startswith("under") else said
@@ -162,6 +162,13 @@ class Asked:
         if asked.otherwise:
             hint.append(f"Left empty: {asked.otherwise}.")
         return " ".join(hint)
+
+
+def _said(amount: Amount, saying: Saying, tape: Tape) -> str:
+    """An amount as a control holds it: the items of a list with `;`, which every list reads."""
+    if isinstance(amount, tuple):
+        return "; ".join(tape.say(each, saying) for each in amount)
+    return tape.say(amount, saying)
 
 
 def plain_sentence(problem: Problem, block: Block) -> str:
