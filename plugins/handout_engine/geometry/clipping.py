@@ -45,13 +45,9 @@ def clip_turned(outline: Sequence[Point], near: float, far: float) -> list[Polyg
 
 @dataclass(frozen=True)
 class _Crossing:
-    """Where an outline passes the level: how far along, which chain of points it belongs to.
-
-    `lean` puts crossings at one place into the order they have just beyond the level.
-    """
+    """Where an outline passes the level: how far along, which chain of points it belongs to."""
 
     along: float
-    lean: float
     chain: int
     enters: bool
 
@@ -95,7 +91,7 @@ def _chains(outline: Sequence[Point], level: float) -> tuple[list[list[Point]], 
             if enters:
                 chains.append([])
             chains[-1].append((at, level))
-            crossings.append(_Crossing(at, lean, len(chains) - 1, enters))
+            crossings.append(_Crossing(at, len(chains) - 1, enters))
         if enters:
             chains[-1].append(after)
     return chains, crossings
@@ -103,11 +99,11 @@ def _chains(outline: Sequence[Point], level: float) -> tuple[list[list[Point]], 
 
 def _pairs(crossings: Sequence[_Crossing]) -> list[tuple[_Crossing, _Crossing]]:
     """Each crossing that leaves with the one that enters at the other end of its stretch."""
-    waiting = sorted(crossings, key=lambda each: (each.along, each.lean))
+    waiting = sorted(crossings, key=lambda each: each.along)
     pairs = []
     while waiting:
         first = waiting.pop(0)
-        # The next one is its partner, unless two places a hair apart stand in the wrong order.
+        # Two crossings at one place may stand in either order: the partner is of the other kind.
         other = next(n for n, each in enumerate(waiting) if each.enters != first.enters)
         second = waiting.pop(other)
         pairs.append((second, first) if first.enters else (first, second))

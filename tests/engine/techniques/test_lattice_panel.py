@@ -1,13 +1,13 @@
 """The lattice panel: a small one by hand, then what must hold of every one."""
 
 from fractions import Fraction
-from math import radians, sin, sqrt
+from math import hypot, radians, sin, sqrt
 
 import pytest
 from hypothesis import assume, given, settings
 from hypothesis import strategies as st
 
-from handout_engine.drawing.scene import Area, Stroke, Tone
+from handout_engine.drawing.scene import Area, Line, Stroke, Tone
 from handout_engine.lengths import inches
 from handout_engine.panels import PanelInputs, make_panel
 from handout_engine.sources import DRAWN, GIVEN, PRACTICE
@@ -273,6 +273,31 @@ def test_the_under_strand_is_interrupted_in_the_drawing():
         ), "it runs on under the rising tube"
     faces = [each for each in shapes if isinstance(each, Area)]
     assert {each.tone for each in faces} == {Tone.SHADE, Tone.RIGHT, Tone.SECOND}
+
+
+def test_a_strand_is_interrupted_exactly_by_the_edges_of_the_one_above():
+    """At 60° and 35° every end of a tube's drawn edge lies on the outline or on an edge of a tube
+    of the other set."""
+    working = work("lattice-panel", rising_angle="60", falling_angle="35", knots="none")
+    scene = working.pictures[0].scene
+    edges = [each.points for each in scene.shapes
+             if isinstance(each, Stroke) and each.line is Line.THIN]  # fmt: skip
+    inside = 0
+    for edge in edges:
+        for end in edge:
+            if min(end[0], 101.6 - end[0], end[1], 63.5 - end[1]) < 1e-6:
+                continue
+            inside += 1
+            others = [each for each in edges if not all(on_line(at, each) for at in edge)]
+            assert any(on_line(end, other) for other in others)
+    assert inside > 40
+
+
+def on_line(point, line):
+    """Whether a point lies on the endless line through two others."""
+    (x, y), ((x1, y1), (x2, y2)) = point, line
+    across = (x2 - x1) * (y - y1) - (y2 - y1) * (x - x1)
+    return abs(across) < 1e-6 * hypot(x2 - x1, y2 - y1)
 
 
 def test_its_sheet_shows_every_tube_by_name():
