@@ -1,0 +1,102 @@
+"""Circular flounce: worked examples, then the seam walked round the outline that is cut."""
+
+from itertools import pairwise
+from math import dist, pi
+
+import pytest
+from hypothesis import assume, given
+from hypothesis import strategies as st
+
+from handout_engine.flounces import sector
+from handout_engine.lengths import inches, total
+from worked import length, refusal, said, steps, work
+
+edges = st.integers(8, 60).map(inches)
+depths = st.integers(1, 10).map(inches)
+
+
+def test_a_whole_ring_round_a_closed_edge_by_hand():
+    # 12 in / 2 pi = 1.91 in; cut 1/4 in inside it and 2 1/8 in outside it; hem 3.91 / 1.91
+    working = work("circular-flounce", edge="12 in", depth="2 in", ends="closed")
+    assert said(working, "seam_radius") == "1 29/32 in"
+    assert said(working, "inner_radius") == "1 21/32 in"
+    assert said(working, "outer_radius") == "4 1/32 in"
+    assert float(working.values["hem_fullness"].amount) == pytest.approx(1 + 4 * pi / 12)
+    assert not any("Slit" in step or "Join" in step for step in steps(working))
+
+
+def test_two_slit_rings_in_a_closed_edge_give_each_its_two_allowances():
+    # 24 in / 2 = 12 in, and 1/4 in at both ends of each ring: 12 1/2 in of seam line a ring
+    working = work("circular-flounce", edge="24 in", pieces="2", ends="closed")
+    assert said(working, "seam_line") == "12 1/2 in"
+    assert any("Slit each ring" in step for step in steps(working))
+
+
+def test_an_open_piece_has_two_end_hems():
+    working = work("circular-flounce", edge="12 in", ends="open")
+    assert said(working, "seam_line") == "12 1/2 in"
+
+
+def test_a_seam_line_shorter_than_its_own_allowance_is_refused():
+    assert refusal("circular-flounce", edge="1 in", ends="closed").startswith(
+        "the seam line would have a radius of 5/32 in (4 mm), not more than the edge_allowance "
+        "1/4 in"
+    )
+
+
+def test_a_ring_wider_than_the_cloth_is_refused_with_smaller_arcs_of_the_same_fullness():
+    said_no = refusal("circular-flounce", edge="60 in", depth="14 in", ends="closed")
+    assert "pieces: 2 with turn: 180 deg" in said_no
+    halves = work("circular-flounce", edge="60 in", depth="14 in", ends="closed", pieces="2",
+                  turn="180 deg", join_allowance="1/16 in", cloth_width="60 in")  # fmt: skip
+    assert float(halves.values["hem_fullness"].amount) == pytest.approx(1 + 14 * 2 * pi / 60, 0.01)
+
+
+@given(edges, depths, st.integers(1, 4), st.integers(30, 360), st.sampled_from(["open", "closed"]))
+def test_the_stitching_walked_round_all_pieces_is_the_edge(edge, depth, pieces, turn, ends):
+    try:
+        working = work("circular-flounce", edge=edge, depth=depth, pieces=pieces,
+                       turn=f"{turn} deg", ends=ends, cloth_width="120 in")  # fmt: skip
+    except Exception as error:  # the refusals have tests of their own
+        assume("radius" not in str(error) and "across" not in str(error))
+        raise
+    radius = length(working, "seam_radius").mm
+    walked = walk(sector(float(radius), float(radius) + 1, turn))
+    if pieces == 1 and turn == 360 and ends == "closed":
+        taken = 0.0
+    else:
+        joins = 2 * (pieces if ends == "closed" else pieces - 1)
+        taken = joins * 6.35 + (0.0 if ends == "closed" else 2 * 6.35)
+    assert walked * pieces - taken == pytest.approx(float(edge), rel=2e-3)
+
+
+def walk(outline: tuple[tuple[float, float], ...]) -> float:
+    """The length of the inner line of a sector, point to point."""
+    inner = outline[len(outline) // 2 :]
+    return sum(dist(*pair) for pair in pairwise(inner))
+
+
+@given(edges, depths)
+def test_a_deeper_flounce_is_fuller_and_a_longer_edge_less(edge, depth):
+    def full(edge, depth):
+        working = work("circular-flounce", edge=edge, depth=depth, pieces=2, turn="120 deg",
+                       cloth_width="120 in")  # fmt: skip
+        return working.values["hem_fullness"].amount
+
+    assert full(edge, depth + inches(1)) > full(edge, depth) > full(edge + inches(4), depth)
+
+
+def test_the_outline_lies_in_the_piece_it_is_cut_from():
+    for turn in ("360 deg", "270 deg", "180 deg", "90 deg"):
+        (piece,) = work("circular-flounce", edge="16 in", turn=turn).pieces
+        xs, ys = zip(*piece.outline, strict=True)
+        assert min(xs) == min(ys) == 0
+        assert max(xs) == pytest.approx(piece.length.mm, abs=0.05)
+        assert max(ys) == pytest.approx(piece.width.mm, abs=0.05)
+
+
+def test_nothing_is_lost_between_the_cut_edges():
+    working = work("circular-flounce", hem="double", hem_depth="1/4 in")
+    parts = [length(working, name) for name in ("edge_allowance", "depth", "hem_allowance")]
+    cut = length(working, "outer_radius") - length(working, "inner_radius")
+    assert cut == total(parts)

@@ -1,0 +1,78 @@
+"""Spiral flounce: its length against numeric integration, its turns, its refusals."""
+
+from itertools import pairwise
+from math import dist, pi, sqrt
+
+import pytest
+from hypothesis import given
+from hypothesis import strategies as st
+
+from handout_engine.flounces import Spiral
+from handout_engine.lengths import inches
+from worked import length, refusal, said, work
+
+radii = st.floats(8, 200)
+pitches = st.floats(10, 150)
+
+
+def integrated(spiral: Spiral, turns: float, steps: int = 4000) -> float:
+    """The integral of sqrt(r^2 + (pitch / 2 pi)^2) d(angle) by Simpson's rule."""
+    step = 2 * pi * turns / steps
+    k = spiral.pitch / (2 * pi)
+
+    def speed(number: int) -> float:
+        return sqrt((spiral.start + k * number * step) ** 2 + k**2)
+
+    odd = sum(speed(n) for n in range(1, steps, 2))
+    even = sum(speed(n) for n in range(2, steps, 2))
+    return step / 3 * (speed(0) + 4 * odd + 2 * even + speed(steps))
+
+
+@given(radii, pitches, st.floats(0.1, 6))
+def test_the_length_is_the_integral(start, pitch, turns):
+    spiral = Spiral(start, pitch)
+    assert spiral.length(turns) == pytest.approx(integrated(spiral, turns), rel=1e-9)
+
+
+@given(radii, pitches, st.floats(50, 3000))
+def test_the_turns_for_a_length_give_it_back(start, pitch, wanted):
+    spiral = Spiral(start, pitch)
+    assert spiral.length(spiral.turns_for(wanted)) == pytest.approx(wanted, rel=1e-7)
+
+
+@given(radii, pitches, st.floats(0.3, 4))
+def test_the_line_that_is_drawn_has_that_length(start, pitch, turns):
+    spiral = Spiral(start, pitch)
+    drawn = sum(dist(*pair) for pair in pairwise(spiral.points(turns)))
+    assert drawn == pytest.approx(spiral.length(turns), rel=5e-3)
+
+
+def test_a_spiral_for_a_two_foot_edge_by_hand():
+    # cut 1/4 + 2 + 1/8 = 2 3/8 in deep; it begins 1 1/2 in from the centre at the seam, where a
+    # hem 2 in farther out is 3.5 / 1.5 times as long
+    working = work("spiral-flounce", edge="24 in")
+    assert said(working, "cut_depth") == "2 3/8 in"
+    assert said(working, "inner_radius") == "1 1/4 in"
+    assert said(working, "seam_line") == "24 1/2 in"
+    assert float(working.values["first_fullness"].amount) == pytest.approx(3.5 / 1.5)
+    seam = Spiral(float(inches("3/2")), float(length(working, "cut_depth")))
+    turns = float(working.values["turns"].amount)
+    assert integrated(seam, turns) == pytest.approx(float(length(working, "seam_line")), rel=1e-6)
+
+
+@given(st.integers(8, 60).map(inches))
+def test_it_is_always_less_full_at_its_end(edge):
+    working = work("spiral-flounce", edge=edge, cloth_width="120 in")
+    assert working.values["last_fullness"].amount < working.values["first_fullness"].amount
+
+
+def test_a_start_inside_its_own_allowance_is_refused():
+    assert refusal("spiral-flounce", start="1/4 in") == (
+        "start 1/4 in leaves no cloth inside the edge_allowance 1/4 in; use more than 1/4 in (6 mm)"
+    )
+
+
+def test_a_spiral_wider_than_the_cloth_is_refused_with_a_way_out():
+    assert "cut two spirals for half of the edge each" in refusal(
+        "spiral-flounce", edge="10 yd", depth="6 in"
+    )
