@@ -141,18 +141,28 @@ Enough = Callable[[Sequence[float]], bool]
 
 
 def smallest_cloth(
-    usable: Length, width: Length, step: Length, enough: Enough
+    usable: Length, width: Length, step: Length, enough: Callable[[Sequence[Band]], bool]
 ) -> tuple[Length, Length]:
     """The least length of cloth of that usable width whose bands are enough, then the least width.
 
-    `enough` judges the useful lengths of all bands. Both sides are whole steps, save the usable
-    width itself. More cloth never gives less, so each is found by halving. Raises RefusalError
-    when even 20 yards are not enough.
+    Both sides are whole steps, save the usable width itself. More cloth never gives less, so each
+    is found by halving. Raises RefusalError when even 20 yards are not enough.
     """
+    return _smallest(usable, step, lambda across, along: enough(bands(across, along, width)))
 
-    def gives(across: Length, along: Length) -> bool:
-        return enough(usable_lengths(across, along, width))
 
+def smallest_cloth_by_length(
+    usable: Length, width: Length, step: Length, enough: Enough
+) -> tuple[Length, Length]:
+    """The same where the useful lengths of all bands are enough to judge by: much quicker."""
+    return _smallest(
+        usable, step, lambda across, along: enough(usable_lengths(across, along, width))
+    )
+
+
+def _smallest(
+    usable: Length, step: Length, gives: Callable[[Length, Length], bool]
+) -> tuple[Length, Length]:
     rows = _least(floor(LONGEST_CLOTH / step), lambda count: gives(usable, step * count))
     if rows is None:
         raise RefusalError(
@@ -197,13 +207,33 @@ def joins_into(usable: Sequence[float], least: Length, wanted: Length, take_up: 
     return False
 
 
-def gives_whole(usable: Sequence[float], least: Length, each: Length, count: int) -> bool:
-    """Whether strips of these lengths, those of at least `least`, give so many whole pieces."""
-    piece = float(each)
-    return (
-        sum(floor((length - 2 * SURE) / piece) for length in usable if length >= float(least))
-        >= count
-    )
+@dataclass(frozen=True)
+class Pieces:
+    """Pieces cut from strips without a join: how many, how long each, and of how wide a strip.
+
+    Strips shorter than `least` are not used. Cutting a strip's slanting ends square takes its
+    width of its length.
+    """
+
+    count: int
+    each: Length
+    width: Length
+    least: Length
+
+    def of(self, band: Band) -> int:
+        """How many pieces a band gives."""
+        return max(0, floor((self.squared(band) - from_float(SURE)) / self.each))
+
+    def squared(self, band: Band) -> Length:
+        """The length of a band with its ends cut square."""
+        return max(ZERO, band.usable - self.width)
+
+
+def gives_whole(usable: Sequence[float], wanted: Pieces) -> bool:
+    """Whether strips of these lengths give so many whole pieces."""
+    least, width, each = float(wanted.least), float(wanted.width), float(wanted.each)
+    useful = (length for length in usable if length >= least and length > width + 2 * SURE)
+    return sum(floor((length - width - 2 * SURE) / each) for length in useful) >= wanted.count
 
 
 def fewest_joined(cut: Sequence[Band], wanted: Length, take_up: Length) -> tuple[Band, ...]:
@@ -218,19 +248,14 @@ def fewest_joined(cut: Sequence[Band], wanted: Length, take_up: Length) -> tuple
     return _in_order(chosen)
 
 
-def whole_pieces(band: Band, each: Length) -> int:
-    """How many pieces a band gives without a join."""
-    return max(0, floor((band.usable - from_float(SURE)) / each))
-
-
-def fewest_whole(cut: Sequence[Band], each: Length, count: int) -> tuple[Band, ...]:
-    """The longest bands, as few as give `count` whole pieces; all when that is not enough."""
+def fewest_whole(cut: Sequence[Band], wanted: Pieces) -> tuple[Band, ...]:
+    """The longest bands, as few as give the whole pieces; all when that is not enough."""
     chosen: list[Band] = []
     found = 0
     for band in _longest_first(cut):
         chosen.append(band)
-        found += whole_pieces(band, each)
-        if found >= count:
+        found += wanted.of(band)
+        if found >= wanted.count:
             break
     return _in_order(chosen)
 

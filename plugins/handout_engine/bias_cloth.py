@@ -8,6 +8,7 @@ from dataclasses import dataclass
 from handout_engine.bias import (
     Band,
     Enough,
+    Pieces,
     bands,
     diagonal,
     fewest_joined,
@@ -15,8 +16,7 @@ from handout_engine.bias import (
     gives_whole,
     join_take_up,
     joins_into,
-    smallest_cloth,
-    whole_pieces,
+    smallest_cloth_by_length,
 )
 from handout_engine.cloth import Cloth, ClothInputs, note_cloth, note_usable_width
 from handout_engine.inputs import CLOTH, SEWING, Asked, length
@@ -125,7 +125,7 @@ def note_joined(sheet: Worksheet, strips: Strips) -> Value:
         basis=LAYOUT,
     )
     joined = sheet["strips_total"].length - (count.whole - 1) * sheet["join_takes"].length
-    _add_chart(sheet, strips, _one)
+    _add_chart(sheet, strips, "With its ends on the grain", _on_grain, _one)
     return sheet.note(
         "joined_length",
         "strips joined end to end",
@@ -134,27 +134,17 @@ def note_joined(sheet: Worksheet, strips: Strips) -> Value:
     )
 
 
-@dataclass(frozen=True)
-class Whole:
-    """Pieces cut without a join: how many, how long each, from strips of at least `least`."""
-
-    each: Value
-    count: Value
-    least: Length
-
-
 def note_whole_strips(
-    sheet: Worksheet, inputs: BiasClothInputs, width: Value, wanted: Whole, name: str
+    sheet: Worksheet, inputs: BiasClothInputs, width: Value, wanted: Pieces, name: str
 ) -> Strips:
     """Strips cut again into whole pieces without a join, from as little cloth as will do."""
-    each, count = wanted.each.length, wanted.count.whole
     search = Search(
-        lambda usable: gives_whole(usable, wanted.least, each, count),
-        lambda cut: fewest_whole(useful(cut, wanted.least), each, count),
+        lambda usable: gives_whole(usable, wanted),
+        lambda cut: fewest_whole(useful(cut, wanted.least), wanted),
     )
     strips = _note_strips(sheet, inputs, width, search, name)
     sheet.note("strips_used", "strips used", len(strips.used), "", basis=LAYOUT)
-    _add_chart(sheet, strips, lambda band: whole_pieces(band, each))
+    _add_chart(sheet, strips, "With its ends cut square", wanted.squared, wanted.of)
     return strips
 
 
@@ -171,7 +161,9 @@ def _note_strips(
 ) -> Strips:
     cloth = inputs.cloth()
     usable = note_usable_width(sheet, cloth)
-    across, along = smallest_cloth(usable.length, width.length, inputs.size_step, search.enough)
+    across, along = smallest_cloth_by_length(
+        usable.length, width.length, inputs.size_step, search.enough
+    )
     sheet.note("across", "cloth for the strips, across", across, "", basis=LAYOUT)
     sheet.note("along", "cloth for the strips, along the selvage", along, "", basis=LAYOUT)
     strips = note_bands(sheet, width, search.chosen)
@@ -216,20 +208,30 @@ def _one(band: Band) -> int:
     return 1
 
 
-def _add_chart(sheet: Worksheet, strips: Strips, pieces: Callable[[Band], int]) -> None:
+def _on_grain(band: Band) -> Length:
+    return band.usable
+
+
+def _add_chart(
+    sheet: Worksheet,
+    strips: Strips,
+    heading: str,
+    measured: Callable[[Band], Length],
+    pieces: Callable[[Band], int],
+) -> None:
     """Every strip: its number, shape and lengths, and what becomes of it."""
     used = {band.number: pieces(band) for band in strips.used}
     rows: list[tuple[Cell, ...]] = [
         (
             str(band.number),
             band.shape,
-            _value(band, "centre", "centre line", band.centre),
-            _value(band, "usable", "with its ends on the grain", band.usable),
+            band.centre,
+            measured(band),
             _use(used.get(band.number, 0)),
         )
         for band in strips.every
     ]
-    headings = ("Strip", "Shape", "Centre line", "With its ends on the grain", "Use")
+    headings = ("Strip", "Shape", "Centre line", heading, "Use")
     sheet.charts.append(Chart("The strips, from the marked corner on", headings, tuple(rows)))
 
 
@@ -237,8 +239,3 @@ def _use(pieces: int) -> str:
     if pieces == 0:
         return "spare"
     return "used" if pieces == 1 else f"used, {pieces} pieces"
-
-
-def _value(band: Band, name: str, label: str, amount: Length) -> Value:
-    """A length as the tape reads it; the chart must not promise more than there is."""
-    return Value(f"{name}_{band.number}", label, amount, LAYOUT)

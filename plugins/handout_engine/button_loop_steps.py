@@ -31,13 +31,14 @@ def add_steps(sheet: Worksheet) -> None:
     """From the strips to the buttons."""
     add_ruling_step(sheet)
     sheet.step(
-        "Fold each whole strip lengthwise, right sides together, stitch {tube} from the fold with "
-        "short stitches, stretching a little, and turn it. Press lightly or not at all.",
+        "Cut the slanting ends of the strips square. Fold each whole strip lengthwise, right "
+        "sides together, stitch {tube} from the fold with short stitches, stretching a little, "
+        "and turn it. Press lightly or not at all.",
         "the turned tube is {tube} thick; if it is not, change the width of the strip before you "
         "cut more.",
     )
     sheet.step(
-        "Cut the tube into {loops} loops of {loop_strip}, as the chart says how many from each."
+        "Cut the tubes into {loops} loops of {loop_strip}, as the chart says how many from each."
     )
     sheet.step(
         "Mark the seam line on the right side of the edge, and on it the middle and both ends of "

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import random
+from dataclasses import replace
 from math import sqrt
 
 import pytest
@@ -13,6 +14,7 @@ from shapely.geometry import LineString, Polygon, box
 from bias_cutting import longest_with_ends_on_grain
 from handout_engine.bias import (
     Band,
+    Pieces,
     bands,
     diagonal,
     fewest_joined,
@@ -21,8 +23,8 @@ from handout_engine.bias import (
     join_take_up,
     joins_into,
     smallest_cloth,
+    smallest_cloth_by_length,
     usable_lengths,
-    whole_pieces,
 )
 from handout_engine.lengths import ZERO, Length, inches, millimetres
 from handout_engine.refusals import RefusalError
@@ -143,7 +145,10 @@ def test_the_smallest_cloth_is_enough_and_one_step_less_is_not(width, wanted):
     def enough(usable):
         return joins_into(usable, inches(6), wanted, takes)
 
-    across, along = smallest_cloth(usable, width, step, enough)
+    across, along = smallest_cloth_by_length(usable, width, step, enough)
+    assert (across, along) == smallest_cloth(
+        usable, width, step, lambda cut: enough([float(band.usable) for band in cut])
+    )
     assert enough(usable_lengths(across, along, width))
     assert not enough(usable_lengths(usable, along - step, width))
     if across < usable:
@@ -170,16 +175,16 @@ def test_strips_chosen_reach_the_length_and_one_fewer_would_not(across, along, w
 
 
 def test_whole_pieces_are_counted_strip_by_strip():
-    # 10 x 10 in, 2 in wide: 2, 6, 10, 12.14 (its corner trimmed), 11.86 and 7.86, 3.86 in
+    # 10 x 10 in, 2 in wide, on the grain: 2, 6, 10, 10.28, 10.28, 6.28 and 2.28 in; squared each
+    # is 2 in shorter: 0, 4, 8, 8.28, 8.28, 4.28, 0.28; pieces are 4 1/16 in long
     cut = bands(inches(10), inches(10), inches(2))
-    each = inches(5)
-    assert [whole_pieces(band, each) for band in cut] == [0, 1, 1, 2, 2, 1, 0]
-    assert len(fewest_whole(cut, each, 4)) == 2
-    assert len(fewest_whole(cut, each, 5)) == 3
+    wanted = Pieces(3, inches("65/16"), inches(2), inches(0))
+    assert [wanted.of(band) for band in cut] == [0, 0, 1, 2, 2, 1, 0]
     lengths = [float(band.usable) for band in cut]
-    assert gives_whole(lengths, each, each, 7)
-    assert not gives_whole(lengths, each, each, 8)
-    assert not gives_whole(lengths, inches(11), each, 5)
+    assert gives_whole(lengths, replace(wanted, count=6))
+    assert not gives_whole(lengths, replace(wanted, count=7))
+    assert not gives_whole(lengths, replace(wanted, least=inches(13)))
+    assert len(fewest_whole(cut, wanted)) == 2
 
 
 @given(sizes, sizes, widths)

@@ -6,7 +6,8 @@ from dataclasses import dataclass
 from fractions import Fraction
 from typing import ClassVar
 
-from handout_engine.bias_cloth import BiasClothInputs, Whole, note_whole_strips
+from handout_engine.bias import Pieces
+from handout_engine.bias_cloth import BiasClothInputs, note_whole_strips
 from handout_engine.bias_pictures import cloth_picture, flat_picture
 from handout_engine.binding_steps import add_ruling_step
 from handout_engine.cautions import PINS_AND_IRON
@@ -79,13 +80,9 @@ class BiasTube(BiasClothInputs, Technique):
         each = sheet.note("piece_length", "each piece, cut length",
                           self.tube_length + 2 * self.end_allowance,
                           "{tube_length} + 2 × {end_allowance}")  # fmt: skip
-        strips = note_whole_strips(
-            sheet,
-            self,
-            sheet["strip_width"],
-            Whole(each, sheet["pieces"], each.length),
-            "tube cloth",
-        )
+        width = sheet["strip_width"].length
+        wanted = Pieces(self.pieces, each.length, width, each.length + width)
+        strips = note_whole_strips(sheet, self, sheet["strip_width"], wanted, "tube cloth")
         sheet.seams.append(Seam("tube", seam.length))
         sheet.supplies.append(Supply("a loop turner, or a blunt needle and strong thread"))
         sheet.supplies.append(Supply("fine thread to match; short stitches"))
@@ -169,7 +166,8 @@ def _add_sample(sheet: Worksheet) -> None:
 def _add_steps(sheet: Worksheet, inputs: BiasTube) -> None:
     add_ruling_step(sheet)
     sheet.step(
-        "From them cut {pieces} pieces {piece_length} long, as the chart says how many from each."
+        "Cut the slanting ends of the strips square, and from them {pieces} pieces {piece_length} "
+        "long; the chart says how many come from each."
     )
     sheet.step(
         "Fold each piece lengthwise, right sides together, and stitch {stitched} from the fold, "

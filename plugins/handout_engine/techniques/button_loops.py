@@ -6,7 +6,8 @@ from dataclasses import dataclass
 from math import floor, pi
 from typing import ClassVar
 
-from handout_engine.bias_cloth import BiasClothInputs, Whole, note_whole_strips
+from handout_engine.bias import Pieces
+from handout_engine.bias_cloth import BiasClothInputs, note_whole_strips
 from handout_engine.bias_pictures import cloth_picture, flat_picture
 from handout_engine.button_loop_steps import add_sample, add_steps
 from handout_engine.cautions import (
@@ -99,11 +100,10 @@ class ButtonLoops(BiasClothInputs, Technique):
         _note_loop(sheet, self)
         centres = _note_places(sheet, self)
         seam = _note_tube(sheet, self)
-        each = sheet["loop_strip"]
-        least = min(self.least_tube, each.length * self.loops)
-        strips = note_whole_strips(
-            sheet, self, sheet["strip_width"], Whole(each, sheet["loops"], least), "loop cloth"
-        )
+        each, width = sheet["loop_strip"].length, sheet["strip_width"].length
+        least = min(self.least_tube, each * self.loops) + width
+        wanted = Pieces(self.loops, each, width, least)
+        strips = note_whole_strips(sheet, self, sheet["strip_width"], wanted, "loop cloth")
         _add_chart(sheet, centres, self)
         sheet.seams.append(Seam("ends of the loops", self.end_allowance))
         sheet.supplies.append(Supply("buttons", sheet["loops"]))

@@ -59,10 +59,11 @@ def test_the_strips_give_every_piece_without_a_join(finished, pieces, tube_lengt
     (chart,) = working.charts
     each = length(working, "piece_length")
     given_pieces = 0
-    for _, _, _, usable, use in chart.rows:
+    for _, _, centre, squared, use in chart.rows:
         if use != "spare":
             number = 1 if use == "used" else int(use.split()[1])
-            assert usable.length >= number * each
+            assert squared >= number * each
+            assert squared <= centre - length(working, "strip_width")
             given_pieces += number
     assert given_pieces >= pieces
 

@@ -97,7 +97,7 @@ def test_the_refusals_name_the_nearest_that_can_be_sewn():
 def test_loops_are_cut_from_tubes_long_enough_to_turn():
     working = work("button-loops", loops="20", opening="30 in")
     used = [row for row in working.charts[0].rows if row[4] != "spare"]
-    assert all(row[3].length >= inches(10) for row in used)
+    assert all(row[3] >= inches(10) for row in used)
     assert any("from middle to middle" in step.lower() for step in steps(working))
 
 
