@@ -110,12 +110,12 @@ def note_joined_strips(
         ),
         name,
     )
-    note_joined(sheet, strips)
+    note_joined(sheet, strips, strips.used)
     return strips
 
 
-def note_joined(sheet: Worksheet, strips: Strips) -> Value:
-    """Note what the used strips give together; returns their joined length."""
+def note_joined(sheet: Worksheet, strips: Strips, listed: Sequence[Band]) -> Value:
+    """Note what the used strips give together, and list some; returns their joined length."""
     count = sheet.note("strips_used", "strips used", len(strips.used), "", basis=LAYOUT)
     sheet.note(
         "strips_total",
@@ -125,7 +125,8 @@ def note_joined(sheet: Worksheet, strips: Strips) -> Value:
         basis=LAYOUT,
     )
     joined = sheet["strips_total"].length - (count.whole - 1) * sheet["join_takes"].length
-    _add_chart(sheet, strips, "With its ends on the grain", _on_grain, _one)
+    chart = Listed("With its ends on the grain", _on_grain, _one)
+    _add_chart(sheet, strips, listed, chart)
     return sheet.note(
         "joined_length",
         "strips joined end to end",
@@ -144,7 +145,8 @@ def note_whole_strips(
     )
     strips = _note_strips(sheet, inputs, width, search, name)
     sheet.note("strips_used", "strips used", len(strips.used), "", basis=LAYOUT)
-    _add_chart(sheet, strips, "With its ends cut square", wanted.squared, wanted.of)
+    chart = Listed("With its ends cut square", wanted.squared, wanted.of)
+    _add_chart(sheet, strips, strips.used, chart)
     return strips
 
 
@@ -212,26 +214,29 @@ def _on_grain(band: Band) -> Length:
     return band.usable
 
 
-def _add_chart(
-    sheet: Worksheet,
-    strips: Strips,
-    heading: str,
-    measured: Callable[[Band], Length],
-    pieces: Callable[[Band], int],
-) -> None:
-    """Every strip: its number, shape and lengths, and what becomes of it."""
-    used = {band.number: pieces(band) for band in strips.used}
+@dataclass(frozen=True)
+class Listed:
+    """How strips are listed: the length that counts, under its heading, and the pieces it gives."""
+
+    heading: str
+    measured: Callable[[Band], Length]
+    pieces: Callable[[Band], int]
+
+
+def _add_chart(sheet: Worksheet, strips: Strips, listed: Sequence[Band], how: Listed) -> None:
+    """Each strip: its number, what becomes of it, its lengths and its shape."""
+    used = {band.number: how.pieces(band) for band in strips.used}
     rows: list[tuple[Cell, ...]] = [
         (
             str(band.number),
-            band.shape,
-            band.centre,
-            measured(band),
             _use(used.get(band.number, 0)),
+            how.measured(band),
+            band.centre,
+            band.shape,
         )
-        for band in strips.every
+        for band in listed
     ]
-    headings = ("Strip", "Shape", "Centre line", heading, "Use")
+    headings = ("Strip", "Use", how.heading, "Centre line", "Shape")
     sheet.charts.append(Chart("The strips, from the marked corner on", headings, tuple(rows)))
 
 

@@ -42,7 +42,7 @@ def add_steps(sheet: Worksheet) -> None:
     )
     sheet.step(
         "Mark the seam line on the right side of the edge, and on it the middle and both ends of "
-        "each loop from the second chart."
+        "each loop from the chart of loops."
         + (" From middle to middle it is {spacing}." if sheet["loops"].whole > 1 else ""),
         "the last middle is {last} from the lower end.",
     )

@@ -51,7 +51,7 @@ def test_the_area_rule_is_an_upper_bound_and_not_safe():
     """Worked example, arithmetic checked: 10 yd of 3 in strip from a square of 34 in, by area.
 
     Its sum is right, sqrt(360 x 3) = 32.86 in and a seam; but the cloth gives 7 whole rows and
-    330 in, a yard less than wanted.
+    330 in, 30 in less than wanted.
     """
     working = work("continuous-bias", width="3 in", cloth_across="34 in", cloth_along="34 in")
     assert working.named["rows"].amount == 7

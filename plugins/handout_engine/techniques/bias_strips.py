@@ -107,7 +107,7 @@ def _note_at_hand(sheet: Worksheet, inputs: BiasStrips) -> Strips:
     strips = note_bands(sheet, sheet["width"], lambda cut: useful(cut, inputs.least_strip))
     if not strips.used:
         raise RefusalError(_too_small(inputs, strips), "width")
-    note_joined(sheet, strips)
+    note_joined(sheet, strips, strips.every)
     add_cloth(sheet, inputs.cloth(), NAME)
     return strips
 

@@ -99,12 +99,12 @@ class ButtonLoops(BiasClothInputs, Technique):
         sheet = Worksheet(self)
         _note_loop(sheet, self)
         centres = _note_places(sheet, self)
+        _add_chart(sheet, centres)
         seam = _note_tube(sheet, self)
         each, width = sheet["loop_strip"].length, sheet["strip_width"].length
         least = min(self.least_tube, each * self.loops) + width
         wanted = Pieces(self.loops, each, width, least)
         strips = note_whole_strips(sheet, self, sheet["strip_width"], wanted, "loop cloth")
-        _add_chart(sheet, centres, self)
         sheet.seams.append(Seam("ends of the loops", self.end_allowance))
         sheet.supplies.append(Supply("buttons", sheet["loops"]))
         sheet.supplies.append(Supply("a fine loop turner, or a blunt needle and strong thread"))
@@ -207,16 +207,16 @@ def _note_tube(sheet: Worksheet, inputs: ButtonLoops) -> Value:
     return noted
 
 
-def _add_chart(sheet: Worksheet, centres: list[Value], inputs: ButtonLoops) -> None:
-    """Every loop's middle and its two ends, from the upper end of the opening."""
+def _add_chart(sheet: Worksheet, centres: list[Value]) -> None:
+    """Where the middle and the two ends of every loop lie."""
     half = sheet["gap_used"].length / 2
     rows = [
-        (str(number), centre.length, centre.length - half, centre.length + half,
-         inputs.opening - centre.length)
+        (str(number), centre.length, centre.length - half, centre.length + half)
         for number, centre in enumerate(centres, 1)
-    ]  # fmt: skip
-    headings = ("Loop", "Middle", "Upper end, inside", "Lower end, inside", "Middle from below")
-    sheet.charts.append(Chart("Loops, from the upper end of the opening", headings, tuple(rows)))
+    ]
+    headings = ("Loop", "Middle", "Upper end", "Lower end")
+    caption = "Loops from the upper end of the opening, ends measured at their inside"
+    sheet.charts.append(Chart(caption, headings, tuple(rows)))
 
 
 TECHNIQUE = ButtonLoops

@@ -21,7 +21,7 @@ def test_a_fat_quarter_by_hand():
     assert working.named["strips_used"].amount == 18
     (chart,) = working.charts
     assert len(chart.rows) == 22
-    assert [row[4] for row in chart.rows] == ["spare"] * 2 + ["used"] * 18 + ["spare"] * 2
+    assert [row[1] for row in chart.rows] == ["spare"] * 2 + ["used"] * 18 + ["spare"] * 2
 
 
 @given(sizes, sizes, widths)

@@ -59,7 +59,7 @@ def test_the_strips_give_every_piece_without_a_join(finished, pieces, tube_lengt
     (chart,) = working.charts
     each = length(working, "piece_length")
     given_pieces = 0
-    for _, _, centre, squared, use in chart.rows:
+    for _, use, squared, centre, _ in chart.rows:
         if use != "spare":
             number = 1 if use == "used" else int(use.split()[1])
             assert squared >= number * each
