@@ -12,7 +12,16 @@ from typing import Literal
 from xml.etree.ElementTree import Element
 
 from handout_engine.drawing.layout import lay_out
-from handout_engine.drawing.page import PAGE_WIDTH, SMALL, TEXT, Hatch, Page, Path, Text
+from handout_engine.drawing.page import (
+    CHARACTER,
+    PAGE_WIDTH,
+    SMALL,
+    TEXT,
+    Hatch,
+    Page,
+    Path,
+    Text,
+)
 from handout_engine.drawing.scene import Point, Scene
 from handout_engine.markup import Child, element
 from handout_engine.saying import Tape
@@ -71,6 +80,7 @@ def paper_sheet(scenes: Sequence[Scene], tape: Tape, identity: str) -> Element:
         drawing.set("y", _number(height))
         height += float(drawing.get("height", "0")) + SHEET_GAP
         sheet.append(drawing)
+    sheet.insert(0, _white(0.0, height))
     sheet.set("viewBox", f"0 0 {_number(PAGE_WIDTH)} {_number(height)}")
     sheet.set("width", _number(PAGE_WIDTH))
     sheet.set("height", _number(height))
@@ -78,11 +88,12 @@ def paper_sheet(scenes: Sequence[Scene], tape: Tape, identity: str) -> Element:
 
 
 def _background(page: Page, medium: Medium) -> list[Element]:
-    if medium == "screen":
-        return []
-    whole = element("rect", x="0", y=_number(page.top), width=_number(PAGE_WIDTH),
-                    height=_number(page.height), fill="#fff")  # fmt: skip
-    return [whole]
+    return [] if medium == "screen" else [_white(page.top, page.height)]
+
+
+def _white(top: float, height: float) -> Element:
+    return element("rect", x="0", y=_number(top), width=_number(PAGE_WIDTH),
+                   height=_number(height), fill="#fff")  # fmt: skip
 
 
 def _part(part: Path | Hatch | Text, medium: Medium) -> Child:
@@ -112,17 +123,36 @@ def _styled(steps: str, style: str, medium: Medium) -> Element:
 
 
 def _text(text: Text, medium: Medium) -> Element:
-    words = element("text", text.words, x=_number(text.at[0]), y=_number(text.at[1]),
-                    text_anchor=text.anchor, font_size=_number(TEXT))  # fmt: skip
+    if medium == "paper":
+        return _paper_text(text)
+    words = _run(text.words, text.at, text.anchor, TEXT)
     if text.beside:
         beside = element("tspan", text.beside, class_="beside", font_size=_number(SMALL))
         if text.stacked:
             beside.set("x", _number(text.at[0]))
             beside.set("dy", _number(SMALL + 1))
         words.append(beside)
-    if medium == "paper":
-        words.set("fill", "#111")
     return words
+
+
+def _paper_text(text: Text) -> Element:
+    """Words without spans inside, which makers of PDF files anchor each by itself.
+
+    Amounts side by side become one run, in the size that takes the room of both.
+    """
+    (x, y), words, size = text.at, text.words, TEXT
+    if text.beside and not text.stacked:
+        words += text.beside
+        size = min(TEXT, text.width / (CHARACTER * len(words)))
+    lines = [_run(words, (x, y), text.anchor, size)]
+    if text.beside and text.stacked:
+        lines.append(_run(text.beside, (x, y + SMALL + 1), text.anchor, SMALL))
+    return element("g", *lines, fill="#111")
+
+
+def _run(words: str, at: Point, anchor: str, size: float) -> Element:
+    return element("text", words, x=_number(at[0]), y=_number(at[1]), text_anchor=anchor,
+                   font_size=_number(size))  # fmt: skip
 
 
 def _steps(points: tuple[Point, ...], closed: bool) -> str:
