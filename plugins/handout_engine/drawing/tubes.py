@@ -55,7 +55,7 @@ def _covered(piping: Piping) -> Iterable[Shape]:
     path = ((-near, end), (-near, out), *circle, (near, out), (near, end))
     yield layer(path, thick, Tone.SECOND)
     yield Stroke(((-3 * thick, out), (3 * thick, out)), Line.STITCH)
-    yield Dimension((-radius, 0), (radius, 0), piping.cord, Side.ABOVE)
+    yield Dimension((-radius, -out), (radius, -out), piping.cord, Side.ABOVE)
     yield Dimension((near, out), (near, end), piping.seam, Side.RIGHT)
     yield Note((-1.6 * radius, 0.9 * radius), sentence("cord"), (-0.3 * radius, 0.2 * radius))
 
