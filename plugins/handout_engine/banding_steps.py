@@ -6,6 +6,7 @@ from fractions import Fraction
 from itertools import pairwise
 
 from handout_engine.banding import PUFFING, Strip, joining
+from handout_engine.gathering_steps import add_washing_step
 from handout_engine.lace import add_lace_washing_step
 from handout_engine.lengths import inches
 from handout_engine.values import sentence
@@ -46,6 +47,7 @@ def _fullness(sheet: Worksheet) -> Fraction:
 
 def add_band_steps(sheet: Worksheet, strips: list[Strip], fit: int | None) -> None:
     """Preparing, cutting and joining the strips; `fit` is the one that was made to give way."""
+    add_washing_step(sheet)
     if any(strip.bought for strip in strips):
         add_lace_washing_step(sheet)
         sheet.step("Cut every bought strip {cut_length} long.")

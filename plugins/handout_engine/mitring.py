@@ -188,6 +188,8 @@ def fold_chart(sheet: Worksheet, lace: MitreInputs, outer: list[Value], corners:
                           reached + lace.mitre_seam * seams,
                           named + " + {seams} × {mitre_seam}", seams=seams)  # fmt: skip
         aside = sheet["half_mitre"].length + lace.mitre_seam
-        rows.append((f"mitre {number}", fold, fold.length - aside, fold.length + aside))
+        meets = lace.ends == RING and number == corners
+        name = f"mitre {number}, where the ends meet" if meets else f"mitre {number}"
+        rows.append((name, fold, fold.length - aside, aside if meets else fold.length + aside))
     headings = ("Mitre", "Fold at", "Inner edge, stitch from", "and from")
     return Chart("Mitres along the flat lace, from its first end", headings, tuple(rows))

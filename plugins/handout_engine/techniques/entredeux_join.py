@@ -11,6 +11,7 @@ from handout_engine.drawing.entredeux import EntredeuxSizes, finished_join, join
 from handout_engine.drawing.gathers import quarters
 from handout_engine.drawing.scene import Scene
 from handout_engine.gathering import note_rows
+from handout_engine.gathering_steps import add_washing_step
 from handout_engine.inputs import SEWING, Asked, choice, length, optional_length, ratio
 from handout_engine.lace import (
     TrimInputs,
@@ -179,6 +180,7 @@ def _add_sample(sheet: Worksheet) -> None:
 
 
 def _add_steps(sheet: Worksheet, join: EntredeuxJoin) -> None:
+    add_washing_step(sheet)
     sheet.step("Rinse the entredeux, and press it flat with starch; it shrinks more than lace.")
     many = sheet["strips"].whole > 1
     sheet.step(

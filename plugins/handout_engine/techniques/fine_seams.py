@@ -11,6 +11,7 @@ from handout_engine.cloth import ClothInputs, note_cloth, note_usable_width
 from handout_engine.drawing.panels import TALL, cut_panels, joined_panel
 from handout_engine.drawing.scene import Scene
 from handout_engine.drawing.seam_sections import SeamSizes, seam_stages
+from handout_engine.gathering_steps import add_washing_step
 from handout_engine.inputs import SEWING, Asked, count, length, ratio
 from handout_engine.lengths import Length
 from handout_engine.refusals import RefusalError
@@ -180,6 +181,7 @@ def _add_sample(sheet: Worksheet, join: Join) -> None:
 
 
 def _add_steps(sheet: Worksheet, panel: FineSeams, join: Join) -> None:
+    add_washing_step(sheet)
     names = "the first piece {first_cut_width}, "
     if panel.seams > 1:
         names += "each middle piece {middle_cut_width}, "

@@ -71,6 +71,8 @@ def test_sewn_by_hand_the_panel_is_as_wide_as_it_was_asked_to_be(kind, panel, ma
     before = [side.mm, *[second.taken] * many]
     behind = [*[first.taken] * many, side.mm]
     assert sewn_width(zip(widths, before, behind, strict=True)) == panel.mm
+    for raw, left, right in zip(widths, before, behind, strict=True):
+        assert sewn_width([(raw, left, right)]) == panel.mm / (many + 1)
     assert sum(widths) == length(working, "total_cut_width").mm
     spread = first.ridge + second.ridge if kind in ("plain", "rolled and whipped") else max(
         first.ridge, second.ridge

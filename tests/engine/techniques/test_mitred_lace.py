@@ -145,3 +145,11 @@ def test_a_sharper_corner_takes_more(turn, wide):
 )
 def test_what_cannot_be_laid_is_refused_with_a_way_out(written, sentence):
     assert refusal("mitred-lace", **written) == sentence
+
+
+def test_the_ends_of_a_ring_meet_in_its_last_mitre():
+    working = work("mitred-lace", sides="9 in; 9 in; 9 in; 9 in", ends="ring")
+    name, fold, _, start = working.charts[0].rows[-1]
+    assert name == "mitre 4, where the ends meet"
+    assert fold.length == length(working, "lace_length")
+    assert 2 * start == length(working, "corner_takes")
