@@ -161,11 +161,12 @@ def add_panel(sheet: Worksheet, name: str) -> None:
 def add_tuck_chart(sheet: Worksheet, panel: FoldedPanel) -> None:
     """The marking chart of a tucked panel as a table."""
     names = [
-        (f"tuck {number}, first stitching line", f"tuck {number}, fold",
-         f"tuck {number}, second stitching line")
+        (f"{number}, left stitch", f"{number}, fold", f"{number}, right stitch")
         for number in range(1, len(panel.folds) + 1)
-    ]  # fmt: skip
-    sheet.charts.append(marking_chart(panel, "Lines to mark on the flat panel", names))
+    ]
+    sheet.charts.append(
+        marking_chart(panel, "Lines to mark on the flat panel, tuck by tuck", names)
+    )
 
 
 def add_sample(sheet: Worksheet, depth: Value, spacing: Value) -> None:

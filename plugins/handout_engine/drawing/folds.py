@@ -32,6 +32,8 @@ MOST_TAGS = 15
 TALLEST = 380.0
 RISE = 0.3
 """How high the far end of folded cloth stands in a section, for each length of its depth."""
+DENSE = 0.006
+"""Lines nearer to each other than so much of the drawn width would run into one."""
 LEAST_RISE = 0.02
 """The same for shallow folds, for each length of the panel's width."""
 
@@ -62,7 +64,9 @@ def _chart(drawn: Drawn) -> Iterable[Shape]:
     across, centre = length * 0.42, length / 2
     yield Area(rectangle(0, 0, across, length), Tone.RIGHT)
     for lines, kinds in zip(drawn.panel.lines(), drawn.kinds, strict=True):
-        for distance, kind in zip(lines.all, kinds, strict=True):
+        dense = float(lines.fold - lines.first) < DENSE * length
+        ruled = [(lines.first, Line.THIN)] if dense else zip(lines.all, kinds, strict=True)
+        for distance, kind in ruled:
             yield Stroke(((0, float(distance)), (across, float(distance))), kind)
     yield Stroke(((-0.05 * across, centre), (1.05 * across, centre)), Line.THIN)
     yield Note((0, 0), sentence("left edge"), anchor="start", above=True)
@@ -99,7 +103,8 @@ def _finished(drawn: Drawn, height: float | None) -> Iterable[Shape]:
     yield room(width, tall)
     yield Area(rectangle(0, 0, width, tall), Tone.RIGHT, outline=None)
     for fold in drawn.panel.folds:
-        yield from _seen(fold, tall, drawn.behind)
+        dense = float(fold.depth) < DENSE * width
+        yield from _seen(fold, tall, drawn.behind, dense)
     for x in (float(drawn.seams.length), width - float(drawn.seams.length)):
         yield Stroke(((x, 0), (x, tall)), Line.STITCH)
     yield Stroke((*rectangle(0, 0, width, tall), (0, 0)), Line.CUT)
@@ -118,7 +123,7 @@ def room(width: float, tall: float) -> Area:
     return Area(rectangle(-beside, 0, width + 2 * beside, tall), Tone.GROUND, outline=None)
 
 
-def _seen(fold: Fold, tall: float, behind: bool) -> Iterable[Shape]:
+def _seen(fold: Fold, tall: float, behind: bool, dense: bool) -> Iterable[Shape]:
     """What the right side shows of a fold: a tuck with its stitching, or the edge of a pleat."""
     at = float(fold.at)
     if behind:
@@ -129,20 +134,20 @@ def _seen(fold: Fold, tall: float, behind: bool) -> Iterable[Shape]:
     edge = at + fold.lies.value * float(fold.depth)
     left, right = sorted((at, edge))
     yield Area(rectangle(left, 0, right - left, tall), Tone.SHADE, outline=None)
-    yield Stroke(((at, 0), (at, tall)), Line.STITCH)
+    if not dense:
+        yield Stroke(((at, 0), (at, tall)), Line.STITCH)
     yield Stroke(((edge, 0), (edge, tall)), Line.THIN)
 
 
 def _spaces(drawn: Drawn) -> Iterable[Shape]:
-    """The first margin and the first two different distances between folds."""
+    """The margin at the left, and the last distance between two folds, out of its way."""
     folds, start = drawn.panel.folds, drawn.seams.length
     yield Dimension((float(start), 0), (float(folds[0].at), 0), folds[0].at - start, Side.ABOVE)
-    shown: list[object] = []
-    for before, after in pairwise(folds):
-        apart = after.at - before.at
-        if apart and apart not in shown and len(shown) < 2:
-            shown.append(apart)
+    for before, after in reversed(list(pairwise(folds))):
+        if after.at != before.at:
+            apart = after.at - before.at
             yield Dimension((float(before.at), 0), (float(after.at), 0), apart, Side.ABOVE)
+            return
 
 
 def rise(panel: FoldedPanel) -> float:

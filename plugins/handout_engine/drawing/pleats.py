@@ -41,10 +41,10 @@ def _one_pleat(panel: FoldedPanel, depth: Value) -> Iterable[Shape]:
     for fold, lines in zip(panel.folds, panel.lines(), strict=True):
         for place, kind in zip(lines.all, PLEAT_LINES[fold.lies], strict=True):
             yield Stroke(((float(place), 0), (float(place), tall)), kind)
-    for lines in panel.lines():
-        for before, after in ((lines.first, lines.fold), (lines.fold, lines.second)):
-            yield Dimension((float(before), 0), (float(after), 0), depth, Side.ABOVE)
-    left, level = (flat - width) / 2, tall + 0.14 * flat
+    first_lines = [float(place) for place in panel.lines()[0].all]
+    yield Dimension((first_lines[0], 0), (first_lines[1], 0), depth, Side.ABOVE)
+    yield Dimension((first_lines[1], tall), (first_lines[2], tall), depth, Side.BELOW)
+    left, level = (flat - width) / 2, tall + 0.2 * flat
     folded = section(panel, level, behind=True, steep=RISE * 0.6)
     yield Stroke(tuple((x + left, y) for x, y in folded), Line.CUT)
     first = panel.folds[0]

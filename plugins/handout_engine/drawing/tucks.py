@@ -35,11 +35,10 @@ def _one_tuck(depth: Value, lies: Lie) -> Iterable[Shape]:
     yield Area(rectangle(0, 0, 2 * at, tall), Tone.RIGHT)
     for place, kind in ((-1, Line.STITCH), (0, Line.FOLD), (1, Line.STITCH)):
         yield Stroke(((at + place * deep, 0), (at + place * deep, tall)), kind)
-    for place in (-1, 0):
-        start = at + place * deep
-        yield Dimension((start, 0), (start + deep, 0), depth, Side.ABOVE)
+    yield Dimension((at - deep, 0), (at, 0), depth, Side.ABOVE)
+    yield Dimension((at, tall), (at + deep, tall), depth, Side.BELOW)
     yield Note((0, 0), sentence("flat"), anchor="start", above=True)
-    level = 2.3 * deep
+    level = 2.7 * deep
     folded = fold_points(Fold(from_float(deep), from_float(at), lies), level, -RISE)
     yield Stroke(((0.0, level), *folded, (2 * at, level)), Line.CUT)
     yield Stroke(((at, level - 0.45 * deep), (at, level + 0.25 * deep)), Line.STITCH)
@@ -94,7 +93,7 @@ def _released(released: Released) -> Iterable[Shape]:
         yield Stroke(((edge, start), *falling, (below, reach)), Line.THIN)
         if released.top:
             yield Stroke(tuple(_eased((edge, start), (below, 0.3 * start))), Line.THIN)
-    yield Dimension((left, start), (wide - left, start), released.finished, Side.ABOVE)
+    yield Dimension((left, 0), (wide - left, 0), released.finished, Side.ABOVE)
     yield Dimension((0, foot), (wide, foot), released.flat, Side.BELOW)
     yield Dimension((wide - left, start), (wide - left, end), released.stitched, Side.RIGHT)
     if released.top:

@@ -60,7 +60,8 @@ def _panel(tucks: PinTucks) -> Iterable[Shape]:
         yield Stroke(((x, 0), (x, tall)), Line.STITCH)
     yield Dimension((tucks.seams.mm, 0), (first, 0), tucks.margin, Side.ABOVE)
     if tucks.rows > 1:
-        yield Dimension((first, 0), (first + tucks.spacing.mm, 0), tucks.spacing, Side.ABOVE)
+        last = first + (tucks.rows - 1) * tucks.spacing.mm
+        yield Dimension((last - tucks.spacing.mm, 0), (last, 0), tucks.spacing, Side.ABOVE)
     yield from _ridge(tucks, width, tall)
 
 

@@ -92,8 +92,8 @@ class PinTuckRows(PanelInputs, Technique):
         add_panel(sheet, "panel for pin tucks")
         _add_chart(sheet, self)
         note_cloth(sheet, "cloth", self.cloth())
-        needle = "a twin needle, and a grooved foot for pin tucks where the machine has one"
-        sheet.supplies.append(Supply(needle, sheet["needle_spacing"]))
+        sheet.supplies.append(Supply("twin needle", sheet["needle_spacing"]))
+        sheet.supplies.append(Supply("a grooved pin-tuck foot, where the machine takes one"))
         add_supplies(sheet)
         sheet.cautions.append(NEEDLE_BREAKS)
         _add_sample(sheet, self)

@@ -201,7 +201,8 @@ def _add_steps(sheet: Worksheet, pleat: ContrastUnderlayPleat) -> None:
     sheet.step(
         "Sew the upper edge into its seam with {top_allowance} allowance, and fasten the top of "
         "the pleat with a bar of small stitches across both folds.",
-        "at rest {gap} of the underlay shows; pulled open {shows_open}.",
+        ("at rest {gap} of the underlay shows" if pleat.gap else "at rest no underlay shows")
+        + "; pulled open {shows_open}.",
     )
 
 
