@@ -7,7 +7,7 @@ sentence of a refusal, the reader's form and the reference page.
 
 from __future__ import annotations
 
-from dataclasses import Field, dataclass, field, fields
+from dataclasses import Field, dataclass, field, fields, replace
 from fractions import Fraction
 from typing import Any
 
@@ -26,7 +26,7 @@ from handout_engine.lengths import Length, NamedLength, Place
 from handout_engine.list_kinds import ListKind, NamedLengthsKind, PlacesKind
 from handout_engine.reading import read_length
 from handout_engine.saying import Amount
-from handout_engine.sources import GIVEN, Basis
+from handout_engine.sources import GIVEN, USUAL, Basis
 
 MEASURES = "Measures"
 SEWING = "Sewing"
@@ -202,5 +202,6 @@ def count(asked: Asked, default: int, most: int) -> int:
 
 def choice(asked: Asked, *choices: str) -> str:
     """Declare a choice; the first named is the default."""
-    found: str = _field(asked, ChoiceKind(choices), choices[0])
+    usual = asked if asked.basis != GIVEN else replace(asked, basis=USUAL)
+    found: str = _field(usual, ChoiceKind(choices), choices[0])
     return found

@@ -25,6 +25,7 @@ class Ground(Enum):
     """The kinds of ground a value can stand on."""
 
     GIVEN = "given on this page"
+    USUAL = "the usual choice, unless another is made"
     GEOMETRY = "geometry: follows from folding and joining cloth"
     PUBLISHED = "published"
     PRACTICE = "common practice, no source"
@@ -48,6 +49,7 @@ class Basis:
 
 
 GIVEN = Basis(Ground.GIVEN)
+USUAL = Basis(Ground.USUAL)
 GEOMETRY = Basis(Ground.GEOMETRY)
 PRACTICE = Basis(Ground.PRACTICE)
 LAYOUT = Basis(Ground.LAYOUT)

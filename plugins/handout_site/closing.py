@@ -2,7 +2,11 @@
 
 from __future__ import annotations
 
+import re
+
 from handout_site.fences import OF_PAGE, scan
+
+_TECHNIQUE = re.compile(r"^\s*technique\s*:", re.MULTILINE)
 
 CLOSING = {
     "cautions": "\n\n## Cautions\n\n```calc\nof: page\nshow: cautions\n```\n",
@@ -14,7 +18,7 @@ def with_closing_parts(markdown: str) -> str:
     """A page with cautions and sources at its end, unless it computes nothing or places them."""
     found = scan(markdown)
     bodies = [fence.body for fence in found.fences]
-    if not bodies or found.unclosed:
+    if found.unclosed or not any(_TECHNIQUE.search(body) for body in bodies):
         return markdown
     of_page = [body for body in bodies if OF_PAGE.search(body)]
     placed = {part for part in CLOSING for body in of_page if part in body or "show" not in body}
