@@ -8,6 +8,7 @@ from fractions import Fraction
 from itertools import pairwise
 from math import pi, sin
 
+from handout_engine.drawing.breaks import broken_sides, drawn_parts, freehand
 from handout_engine.drawing.scene import (
     Area,
     Dimension,
@@ -60,15 +61,21 @@ def hanging(edge: Value, layers: Sequence[GatheredLayer]) -> tuple[Shape, ...]:
     deepest = max(layer.depth.mm for layer in layers)
     top = -max(GARMENT * deepest, ABOVE_HEADING * _heading(layers))
     span = min(edge.mm, LONGEST * deepest)
-    broken = span < edge.mm
-    parts = ((0.0, span * 0.64), (span * 0.7, span)) if broken else ((0.0, span),)
+    parts = drawn_parts(edge, span)
     shapes: list[Shape] = []
     for left, right in parts:
         shapes.extend(_stretch((left, right), top, layers))
-    shapes.extend(_breaks(parts, top, deepest))
+    shapes.extend(broken_sides(parts, top, deepest))
     shapes.append(Dimension((0, top), (span, top), edge, Side.ABOVE))
     shapes.extend(_measures(span, layers))
     return tuple(shapes)
+
+
+def gathered(
+    layer: GatheredLayer, left: float, right: float, deepest: float, most: int = 24
+) -> Iterable[Shape]:
+    """One ruffle between two places along its seam, in at most so many folds."""
+    return _layer(layer, _folds(layer, left, right, deepest, most))
 
 
 def _heading(layers: Sequence[GatheredLayer]) -> float:
@@ -82,20 +89,11 @@ def _stretch(
     left, right = part
     deepest = max(layer.depth.mm for layer in layers)
     yield Area(rectangle(left, top, right - left, -top), Tone.RIGHT, outline=None)
-    yield Stroke(_freehand((left, top), (right, top)), Line.THIN)
+    yield Stroke(freehand((left, top), (right, top)), Line.THIN)
     for layer in sorted(layers, key=lambda layer: -layer.depth.mm):
-        yield from _layer(layer, _folds(layer, left, right, deepest))
+        yield from gathered(layer, left, right, deepest)
     seam = Line.STITCH if any(layer.heading for layer in layers) else Line.CUT
     yield Stroke(((left, 0), (right, 0)), seam)
-
-
-def _breaks(parts: Sequence[tuple[float, float]], top: float, low: float) -> Iterable[Shape]:
-    """The sides of the drawn parts: cut edges outside, a freehand break between them."""
-    yield Stroke(((parts[0][0], top), (parts[0][0], low)), Line.CUT)
-    yield Stroke(((parts[-1][1], top), (parts[-1][1], low)), Line.CUT)
-    for before, after in pairwise(parts):
-        for x in (before[1], after[0]):
-            yield Stroke(_freehand((x, top), (x, low)), Line.THIN)
 
 
 def _measures(span: float, layers: Sequence[GatheredLayer]) -> Iterable[Shape]:
@@ -113,9 +111,11 @@ def _measures(span: float, layers: Sequence[GatheredLayer]) -> Iterable[Shape]:
         yield Dimension((0, depth - layer.band.mm), (0, depth), layer.band, Side.LEFT)
 
 
-def _folds(layer: GatheredLayer, left: float, right: float, deepest: float) -> list[_Fold]:
+def _folds(
+    layer: GatheredLayer, left: float, right: float, deepest: float, most: int
+) -> list[_Fold]:
     """The folds of a stretch, uneven by turns, the fuller the ruffle the rounder."""
-    count = max(3, min(24, round((right - left) / deepest * 4.6)))
+    count = max(3, min(most, round((right - left) / deepest * 4.6)))
     widths = [WIDTHS[number % len(WIDTHS)] for number in range(count)]
     unit = (right - left) / sum(widths)
     full = min(2.0, max(0.15, float(layer.fullness) - 1))
@@ -147,6 +147,8 @@ def _layer(layer: GatheredLayer, folds: Sequence[_Fold]) -> Iterable[Shape]:
         yield Stroke(seam, Line.THIN)
     if layer.hem:
         yield Stroke(_edge(folds, depth - layer.hem.mm, 1.0), Line.STITCH)
+    if layer.hem and 2 * layer.hem.mm < head:
+        yield Stroke(_edge(folds, layer.hem.mm - head, -0.5), Line.STITCH)
     for fold in folds:
         yield from _creases(fold, free, depth)
         if head:
@@ -202,20 +204,6 @@ def _creases(fold: _Fold, free: float, foot: float) -> Iterable[Shape]:
         x = fold.left + share * width
         lean = (0.5 - share) * 0.12 * width
         yield Stroke(((x, 0.015 * free), (x - lean, reach * fold.reach * 1.6 * free)), Line.THIN)
-
-
-def _freehand(start: Point, end: Point) -> tuple[Point, ...]:
-    """A break line after ISO 128, drawn as if by hand."""
-    (x1, y1), (x2, y2) = start, end
-    steps = 24
-    sway = 0.012
-    return tuple(
-        (
-            x1 + (x2 - x1) * step / steps + (y2 - y1) * sway * sin(step * 1.1),
-            y1 + (y2 - y1) * step / steps + (x2 - x1) * sway * sin(step * 0.9) * 0.6,
-        )
-        for step in range(steps + 1)
-    )
 
 
 def quarters(edge: Value, strip: Value) -> tuple[Shape, ...]:

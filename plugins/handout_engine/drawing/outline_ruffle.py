@@ -2,8 +2,11 @@
 
 from __future__ import annotations
 
+from dataclasses import replace
+from itertools import pairwise
 from math import cos, pi, radians, sin
 
+from handout_engine.drawing.gathers import GatheredLayer, gathered
 from handout_engine.drawing.scene import (
     Area,
     Dimension,
@@ -19,10 +22,13 @@ from handout_engine.values import Value, sentence
 
 STEPS = 96
 FLAT = 5.0
+CLOSED = radians(359.0)
+"""From this turning on, the outline closes and has no ends."""
+MOST_FOLDS = 40
 
 
 def round_outline(
-    edge: Value, depth: Value, hem: Value, turning: float, convex: bool
+    edge: Value, layer: GatheredLayer, hem_line: Value, turning: float, convex: bool
 ) -> tuple[Shape, ...]:
     """The edge as an even curve of its length and turning, with the ruffle beside it.
 
@@ -30,27 +36,46 @@ def round_outline(
     """
     bend = radians(max(FLAT, min(turning, 360.0)))
     radius = edge.mm / bend
-    folds = max(8, min(60, round(edge.mm / depth.mm * 3)))
-    swing = depth.mm * 0.05
-    hem_radius = radius + depth.mm if convex else radius - depth.mm
     sewn = _arc(radius, bend)
-    wavy = tuple(
-        _at(hem_radius + swing * sin(folds * 2 * pi * step / (STEPS * 4)), bend, step / (STEPS * 4))
-        for step in range(STEPS * 4 + 1)
-    )
     shapes: list[Shape] = []
     if convex:
-        shapes.append(Area((*sewn, (0.0, 0.0)) if bend < 6.2 else sewn, Tone.SECOND, None))
-    shapes.append(Area((*wavy, *reversed(sewn)), Tone.RIGHT, outline=None))
-    for number in range(folds):
-        share = (number + 0.5) / folds
-        reach = (0.55, 0.3, 0.45)[number % 3] * (hem_radius - radius)
-        shapes.append(
-            Stroke((_at(radius, bend, share), _at(radius + reach, bend, share)), Line.THIN)
-        )
-    shapes.extend((Stroke(sewn, Line.CUT), Stroke(wavy, Line.CUT)))
-    shapes.extend(_words(edge, depth, hem, bend, (radius, hem_radius)))
+        shapes.append(Area((*sewn, (0.0, 0.0)) if bend < CLOSED else sewn, Tone.SECOND, None))
+    way = 1 if convex else -1
+    for shape in gathered(layer, 0.0, edge.mm, layer.depth.mm, MOST_FOLDS):
+        shapes.append(_bent(shape, edge.mm, bend, way))
+    shapes.append(Stroke(sewn, Line.CUT))
+    if bend < CLOSED:
+        for share in (0.0, 1.0):
+            ends = (_at(radius, bend, share), _at(radius + way * layer.depth.mm, bend, share))
+            shapes.append(Stroke(ends, Line.CUT))
+    hem_radius = radius + way * layer.depth.mm
+    shapes.extend(_words(edge, layer.depth, hem_line, bend, (radius, hem_radius)))
     return tuple(shapes)
+
+
+def _bent(shape: Shape, length: float, bend: float, way: int) -> Shape:
+    """A shape of the straight ruffle, bent with the edge it hangs from.
+
+    The seam lies all along the arc, so what runs along it from end to end is drawn with many
+    points.
+    """
+    assert isinstance(shape, Area | Stroke)
+    radius = length / bend
+    flat = _subdivided(shape.points) if isinstance(shape, Area) else shape.points
+    points = tuple(_at(radius + way * y, bend, x / length) for x, y in flat)
+    return replace(shape, points=points)
+
+
+def _subdivided(points: tuple[Point, ...]) -> tuple[Point, ...]:
+    """The same line, with points between those of its longest part."""
+    found: list[Point] = []
+    span = max(x for x, _ in points) - min(x for x, _ in points)
+    for (x1, y1), (x2, y2) in pairwise(points):
+        steps = STEPS if abs(x2 - x1) > 0.5 * span and abs(y2 - y1) < 1e-9 else 1
+        found.extend(
+            (x1 + (x2 - x1) * step / steps, y1 + (y2 - y1) * step / steps) for step in range(steps)
+        )
+    return (*found, points[-1])
 
 
 def _words(

@@ -2,8 +2,10 @@
 
 from __future__ import annotations
 
+from collections.abc import Iterable
 from math import pi, sin
 
+from handout_engine.drawing.breaks import broken_sides, drawn_parts, shortened
 from handout_engine.drawing.scene import (
     Area,
     Dimension,
@@ -17,10 +19,20 @@ from handout_engine.drawing.scene import (
 )
 from handout_engine.values import Value
 
-LONGEST = 5.0
-"""Puffing longer than so many times its width is drawn in part."""
+LONGEST = 5.6
+"""Puffing longer than so many times its width is drawn broken."""
 CLOTH = 0.45
-BENDS = (0.0, 0.5, -0.35, 0.2, -0.55, 0.3)
+WIDTHS = (1.0, 0.8, 1.15, 0.9, 1.05, 0.75)
+BENDS = (0.12, -0.1, 0.06, -0.14, 0.1, -0.04, 0.12)
+REACHES = (1.0, 0.5, 1.0, 0.62, 1.0, 1.0, 0.44)
+"""Widths of the folds, how they bend and how far across they reach, by turns."""
+PUCKERS = ((0.08, 0.1), (0.84, 0.17))
+STEPS = 8
+
+
+def shortened_puffing(edge: Value, width: Value) -> str:
+    """What the caption of puffing adds when it is drawn in part."""
+    return shortened(edge, LONGEST * width.mm)
 
 
 def puffed(edge: Value, width: Value, fullness: float) -> tuple[Shape, ...]:
@@ -28,29 +40,51 @@ def puffed(edge: Value, width: Value, fullness: float) -> tuple[Shape, ...]:
     deep = width.mm
     span = min(edge.mm, LONGEST * deep)
     beside = CLOTH * deep
-    shapes: list[Shape] = [
-        Area(rectangle(0, -beside, span, beside), Tone.SECOND, outline=None),
-        Area(rectangle(0, deep, span, beside), Tone.SECOND, outline=None),
-        Area(rectangle(0, 0, span, deep), Tone.RIGHT, outline=None),
-    ]
-    folds = max(6, min(40, round(span / deep * 5 * fullness)))
-    shapes.extend(
-        Stroke(_fold(span * (n + 0.5) / folds, deep, n, span / folds), Line.THIN)
-        for n in range(folds)
-    )
-    for height in (0.0, deep):
-        shapes.append(Stroke(((0, height), (span, height)), Line.CUT))
-    for x in (0.0, span):
-        line = Line.THIN if span < edge.mm and x else Line.CUT
-        shapes.append(Stroke(((x, -beside), (x, deep + beside)), line))
+    parts = drawn_parts(edge, span)
+    shapes: list[Shape] = []
+    for left, right in parts:
+        wide = right - left
+        shapes.append(Area(rectangle(left, -beside, wide, beside), Tone.SECOND, outline=None))
+        shapes.append(Area(rectangle(left, deep, wide, beside), Tone.SECOND, outline=None))
+        shapes.append(Area(rectangle(left, 0, wide, deep), Tone.RIGHT, outline=None))
+        shapes.extend(_folds(left, right, deep, fullness))
+        for height in (0.0, deep):
+            shapes.append(Stroke(((left, height), (right, height)), Line.CUT))
+    shapes.extend(broken_sides(parts, -beside, deep + beside))
     shapes.append(Dimension((0, -beside), (span, -beside), edge, Side.ABOVE))
     shapes.append(Dimension((span, 0), (span, deep), width, Side.RIGHT))
     return tuple(shapes)
 
 
-def _fold(x: float, deep: float, number: int, pitch: float) -> tuple[Point, ...]:
-    """A fold from seam to seam, straight at the seams and a little bent between them; every third
-    one fades out before it has crossed."""
-    end = 0.42 if number % 3 == 1 else 1.0
-    bend = BENDS[number % len(BENDS)] * pitch * 0.6
-    return tuple((x + bend * sin(pi * step / 8), deep * end * step / 8) for step in range(9))
+def _folds(left: float, right: float, deep: float, fullness: float) -> Iterable[Shape]:
+    """Folds side by side, the closer the fuller; some fade out, from one seam and the other."""
+    count = max(4, min(40, round((right - left) / deep * 3.2 * fullness)))
+    widths = [WIDTHS[number % len(WIDTHS)] for number in range(count)]
+    unit = (right - left) / sum(widths)
+    shade = min(0.4, 0.17 * fullness)
+    at = left
+    for number, width in enumerate(widths):
+        wide = width * unit
+        reach = REACHES[number % len(REACHES)]
+        bend = BENDS[number % len(BENDS)] * wide
+        ends = (0.0, deep * reach) if number % 2 else (deep, deep * (1 - reach))
+        middle = at + wide / 2
+        near = _fold((middle, bend - 0.5 * shade * wide), ends)
+        far = _fold((middle, bend + 0.5 * shade * wide), ends)
+        yield Area((*near, *reversed(far)), Tone.SHADE, outline=None)
+        yield Stroke(near, Line.THIN)
+        for share, length in PUCKERS:
+            x = at + share * wide
+            yield Stroke(((x, 0.015 * deep), (x, length * deep)), Line.THIN)
+            yield Stroke(((x, 0.985 * deep), (x, (1 - length) * deep)), Line.THIN)
+        at += wide
+
+
+def _fold(across: tuple[float, float], ends: tuple[float, float]) -> tuple[Point, ...]:
+    """One side of a fold, straight at its ends and bent between them."""
+    x, bend = across
+    start, end = ends
+    return tuple(
+        (x + bend * sin(pi * step / STEPS), start + (end - start) * step / STEPS)
+        for step in range(STEPS + 1)
+    )

@@ -12,6 +12,7 @@ from math import pi
 from typing import ClassVar
 
 from handout_engine.cloth import note_cloth
+from handout_engine.drawing.gathers import GatheredLayer
 from handout_engine.drawing.outline_ruffle import round_outline
 from handout_engine.drawing.scene import Line, Scene
 from handout_engine.drawing.strips import FlatStrip, Rule
@@ -187,8 +188,8 @@ def _draw(sheet: Worksheet, ruffle: OutlineRuffle, rows: tuple[Value, Value]) ->
             edge=edge, turning=sheet["turning"], depth=depth, hem=sheet["hem_line"],
             full=sheet["hem_fullness"],
         ),
-        round_outline(edge, depth, sheet["hem_line"], float(ruffle.turning),
-                      ruffle.curve == CONVEX),
+        round_outline(edge, GatheredLayer(depth, ruffle.fullness), sheet["hem_line"],
+                      float(ruffle.turning), ruffle.curve == CONVEX),
     )  # fmt: skip
     caption = sentence(
         "The edge bent evenly, as its own length and turning have it; fullness {fullness} at the "
