@@ -105,6 +105,7 @@ def note_joined_strips(
         inputs,
         width,
         Search(
+            least,
             lambda usable: joins_into(usable, least, wanted.length, takes.length),
             lambda cut: fewest_joined(useful(cut, least), wanted.length, takes.length),
         ),
@@ -140,6 +141,7 @@ def note_whole_strips(
 ) -> Strips:
     """Strips cut again into whole pieces without a join, from as little cloth as will do."""
     search = Search(
+        wanted.least,
         lambda usable: gives_whole(usable, wanted),
         lambda cut: fewest_whole(useful(cut, wanted.least), wanted),
     )
@@ -152,8 +154,9 @@ def note_whole_strips(
 
 @dataclass(frozen=True)
 class Search:
-    """What strips are looked for: when they are enough, and which of them are used."""
+    """What strips are looked for: the shortest, when they are enough, which of them are used."""
 
+    shortest: Length
     enough: Enough
     chosen: Callable[[Sequence[Band]], Sequence[Band]]
 
@@ -163,6 +166,7 @@ def _note_strips(
 ) -> Strips:
     cloth = inputs.cloth()
     usable = note_usable_width(sheet, cloth)
+    _refuse_too_long(search.shortest, usable.length)
     across, along = smallest_cloth_by_length(
         usable.length, width.length, inputs.size_step, search.enough
     )
@@ -171,6 +175,19 @@ def _note_strips(
     strips = note_bands(sheet, width, search.chosen)
     add_cloth(sheet, cloth, name)
     return strips
+
+
+def _refuse_too_long(shortest: Length, usable: Length) -> None:
+    """No strip is longer than the diagonal across the cloth, however long that is."""
+    longest = diagonal(usable)
+    if shortest > longest:
+        tape = Tape(finest=32)
+        raise RefusalError(
+            f"cloth {tape.say(usable)} wide between its selvages gives no strip of "
+            f"{tape.both(shortest)} without a join; the longest is {tape.both(longest)}: use wider "
+            "cloth, or shorter strips",
+            "cloth_width",
+        )
 
 
 def note_bands(

@@ -100,9 +100,9 @@ def _every(room: float) -> int:
 def _outside(band: OnCloth, along: float, scale: float) -> Note:
     middle = sum(band.sums) / 2
     words = sentence(str(band.number))
-    if middle <= along:
-        return Note((-3 / scale, middle), words, anchor="end")
-    return Note((max(middle - along, 8 / scale), along + 8 / scale), words)
+    if middle - along < 8 / scale:
+        return Note((-3 / scale, min(middle, along)), words, anchor="end")
+    return Note((middle - along, along + 8 / scale), words)
 
 
 def _centre(outline: Sequence[Point]) -> Point:

@@ -54,7 +54,7 @@ def cut_cloth(rows: Rows) -> Scene:
         (
             Area(rectangle(0, 0, long, short)),
             Stroke(((short, 0), (0, short)), Line.CUT),
-            Note((short * 0.3, short * 0.3), sentence("A")),
+            _triangle_name(short, long),
             Note((max(long * 0.62, short * 0.7), short * 0.72), sentence("B")),
             Dimension((0, short), (long, short), rows.long, Side.BELOW),
             Dimension((long, 0), (long, short), rows.short, Side.RIGHT),
@@ -62,6 +62,13 @@ def cut_cloth(rows: Rows) -> Scene:
             Grain((long * 1.0 - short * 0.2, short * 0.5), rows.grain),
         ),
     )  # fmt: skip
+
+
+def _triangle_name(short: float, long: float) -> Note:
+    """Its A inside it, or beside it where it is small in the drawing."""
+    if long > 5 * short:
+        return Note((-0.015 * long, short / 2), sentence("A"), anchor="end")
+    return Note((short * 0.3, short * 0.3), sentence("A"))
 
 
 def ruled_rows(rows: Rows) -> Scene:

@@ -94,3 +94,12 @@ def test_a_sample_has_two_measures():
 def test_the_seam_on_the_back_lies_in_the_middle():
     working = work("bias-tube", finished="1 in", seam=BACK)
     assert any("the seam 1/2 in from either edge" in step for step in steps(working))
+
+
+def test_a_piece_longer_than_the_diagonal_of_the_cloth_is_refused():
+    """44 in between the selvages: 44 x 1.4142 = 62.23 in, of which a square end takes the width."""
+    assert refusal("bias-tube", tube_length="63 in") == (
+        "cloth 44 in wide between its selvages gives no strip of 65 1/4 in (165.7 cm) without a "
+        "join; the longest is 62 7/32 in (158.1 cm): use wider cloth, or shorter strips"
+    )
+    assert work("bias-tube", tube_length="59 in", pieces="1")
