@@ -41,9 +41,10 @@ class Block:
     def title(self) -> str:
         """How messages name the block: `banded-ruffle "sleeve"`."""
         if self.of:
-            return f'block of "{self.of}"'
+            return f'block of "{quoted(self.of)}"'
         named = self.name and self.name != self.technique
-        return f'{self.technique} "{self.name}"' if named else self.technique
+        technique = quoted(self.technique)
+        return f'{technique} "{self.name}"' if named else technique
 
     def references(self) -> Iterator[tuple[str, re.Match[str]]]:
         """The fields that refer to another block's value."""

@@ -21,7 +21,7 @@ class RefusalError(ValueError):
 
     def about(self, field: str) -> RefusalError:
         """The same refusal, tied to an input: its name opens the sentence."""
-        return RefusalError(f"{field}: {self.message}", field)
+        return RefusalError(f"{quoted(field)}: {self.message}", field)
 
 
 class RefusalsError(Exception):
@@ -44,7 +44,7 @@ def quoted(text: str) -> str:
 
 def nearest_name(name: str, known: Iterable[str]) -> str:
     """`; did you mean "band"?` when a known name is near, else the whole list of names."""
-    names = sorted(known)
+    names = sorted(name for name in known if name.isprintable())
     near = get_close_matches(name[:LONGEST_QUOTE], names, n=1, cutoff=0.6)
     if near:
         return f'; did you mean "{near[0]}"?'

@@ -156,8 +156,9 @@ def _measured(start: Point, end: Point, side: Side, edge: float) -> Iterable[Pat
         return
     along = ((x2 - x1) / length, (y2 - y1) / length) if length else (0.0, 0.0)
     yield Path((ends[0], ends[1]), "thin")
-    yield from arrow((x1 - along[0] * TAIL, y1 - along[1] * TAIL), ends[0])
-    yield from arrow((x2 + along[0] * TAIL, y2 + along[1] * TAIL), ends[1])
+    for (x, y), way in zip(ends, (-TAIL, TAIL), strict=True):
+        tail = min(max(1.0, x + way * along[0]), PAGE_WIDTH - 1)
+        yield from arrow((tail, y + way * along[1]), (x, y))
 
 
 def _running(origin: Point, end: Point, edge: float, way: int) -> Iterable[Path]:

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from itertools import pairwise
-from math import ceil, floor
+from math import ceil
 
 from handout_engine.drawing.scene import Point
 
@@ -16,7 +16,7 @@ def hatch(points: tuple[Point, ...], spacing: float) -> list[tuple[Point, Point]
     """
     sums = [x + y for x, y in points]
     lines: list[tuple[Point, Point]] = []
-    for number in range(ceil(min(sums) / spacing), floor(max(sums) / spacing) + 1):
+    for number in range(ceil(min(sums) / spacing), ceil(max(sums) / spacing)):
         crossings = _crossings(points, number * spacing)
         lines.extend(zip(crossings[::2], crossings[1::2], strict=False))
     return lines
