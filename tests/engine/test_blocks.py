@@ -75,7 +75,7 @@ def test_what_no_block_may_say_is_refused_in_one_sentence(written, field, senten
 
 @pytest.mark.parametrize("name", ["page", "garment", "library", "Sleeve", "a b", "-a", "a" * 41])
 def test_names_that_cannot_be_referred_to_are_refused(name):
-    ((field, sentence),) = [each for each in refused({**SLEEVE, "name": name})]
+    ((field, sentence),) = refused({**SLEEVE, "name": name})
     assert field == "name"
     assert "cannot name a block; use small letters, digits and hyphens, but not" in sentence
 

@@ -182,10 +182,9 @@ def test_inline_values_are_said_where_they_are_known():
 
 
 def test_the_page_s_defaults_apply_only_where_such_an_input_exists():
-    clearance = {"technique": "banded-ruffle", "name": "a"}
-    twin = {"technique": "twin-needle-clearance", "name": "b"}
-    wanted = [each for each in (clearance, twin) if each["technique"] in techniques.keys()]
-    made = page(*wanted, defaults={"cloth_width": "60 in", "band": "1/2 in"})
+    banded = {"technique": "banded-ruffle", "name": "a"}
+    without_cloth = {"technique": "twin-needle-clearance", "name": "b"}
+    made = page(banded, without_cloth, defaults={"cloth_width": "60 in", "band": "1/2 in"})
     assert not made.problems
     assert amount(made, "a.cloth_width") == inches(60)
     assert amount(made, "a.band") == inches("1/2")
@@ -197,14 +196,14 @@ def test_what_the_author_wrote_goes_before_the_page_s_defaults():
 
 
 hostile = st.sampled_from(
-    ["", "9 in", "sleeve.edge", "hem.depth", "page.x", "garment.x", "<script>", "9", "\x00", "1/0 in",
-     "ring", "2", "5 %", "{{ a.b }}", "'\"&", "a" * 300]
+    ["", "9 in", "sleeve.edge", "hem.depth", "page.x", "garment.x", "<script>", "9", "\x00",
+     "1/0 in", "ring", "2", "5 %", "{{ a.b }}", "'\"&", "a" * 300]
 ) | st.text(max_size=20)  # fmt: skip
 names = st.sampled_from(["sleeve", "hem", "page", "", "<b>", "banded-ruffle"])
-registered = st.sampled_from([*techniques.keys()[:4], "gathered-ruffle", "no-such", ""])
-input_names = sorted(
-    {each.name for key in techniques.keys() for each in declared_inputs(techniques.find(key))}
-)
+KEYS = techniques.keys()
+registered = st.sampled_from([*KEYS[:4], "gathered-ruffle", ""]) | st.text(max_size=9)
+every = [techniques.find(key) for key in KEYS]
+input_names = sorted({each.name for technique in every for each in declared_inputs(technique)})
 fields = st.dictionaries(
     st.sampled_from(input_names) | st.text(max_size=8), hostile | st.lists(hostile, max_size=3),
     max_size=4,
