@@ -84,3 +84,35 @@ LOOPS_CATCH = Caution(
     "A loop that stands out can catch a finger, a toe or a cot: make it no longer than the button "
     "needs, sew both its ends into a seam that is stitched twice, and trim every end.",
 )
+NOTHING_LOOSE_IN_THE_COT = Caution(
+    "nothing-loose-in-the-cot",
+    "Nothing loose and nothing soft lies where a baby sleeps: no pillow, quilt, shawl, bib or cloth "
+    "in a cot, crib, pram or car seat with a sleeping child. Lay it there only while someone "
+    "watches, and follow the safe-sleep advice of your own health service.",
+)
+NOTHING_UNDER_THE_HARNESS = Caution(
+    "nothing-under-the-harness",
+    "In a car seat or pushchair nothing thick lies between a child and the harness, and nothing "
+    "hangs over the face: fasten the harness on the child first and lay a cover over it.",
+)
+BONNET_COMES_OFF = Caution(
+    "bonnet-comes-off",
+    "A bonnet comes off for sleep and in the car: it can slip over the face, and it keeps heat in. "
+    "Close it with a short soft strap that pulls open rather than with ties, and take it off a "
+    "child who is left alone. The European rule on cords leaves bonnets to such judgement.",
+    (SOURCES["en-14682"],),
+)
+BIB_COMES_OFF = Caution(
+    "bib-comes-off",
+    "A bib is a ring round the neck: it comes off after the meal, for sleep and in the car. Give it "
+    "a closing that pulls open by itself, and no ties. The European rule on cords leaves bibs to "
+    "such judgement.",
+    (SOURCES["en-14682"],),
+)
+FASTENERS_AS_SMALL_PARTS = Caution(
+    "fasteners-small-parts",
+    "A press fastener is a small part that a child can mouth and swallow, and old metal ones may "
+    "hold lead or nickel: set it through two layers of firm cloth, pull hard at it before every "
+    "use, or sew on soft hook-and-loop tape.",
+    (SOURCES["cfr-1501"],),
+)

@@ -163,6 +163,13 @@ _ALL = (
         "Read in a copy; check the current text. None at hood or neck in sizes 2T to 12; at waist "
         "and hem at most 75 mm (3 in) outside the channel.",
     ),
+    Source(
+        "cfr-1241",
+        "United States, Code of Federal Regulations",
+        "16 CFR 1241.2, crib mattresses",
+        "Read in a copy; check the current text. The mattress of a full-size crib measures at "
+        "least 27 1/4 by 51 5/8 in (690 by 1310 mm).",
+    ),
 )
 
 SOURCES: dict[str, Source] = {source.key: source for source in _ALL}
