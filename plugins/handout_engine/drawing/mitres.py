@@ -20,6 +20,9 @@ from handout_engine.drawing.scene import (
 )
 from handout_engine.values import Sentence, Value
 
+SHORTEST_NAMED = 0.16
+"""A side shorter than this share of the whole width has no room for its length beside it."""
+
 
 @dataclass(frozen=True)
 class MitreWalk:
@@ -92,6 +95,8 @@ def _names(
     """Each side's length inside its middle, square to the side."""
     span = max(max(x for x, _ in walk.inner) - min(x for x, _ in walk.inner), width)
     for number, (heading, name) in enumerate(zip(walk.headings, names, strict=True)):
+        if walk.sides[number] < SHORTEST_NAMED * span:
+            continue
         (x1, y1), (x2, y2) = walk.inner[number], walk.inner[number + 1]
         side = -1 if outside else 1
         inward = (-side * sin(heading), side * walk.way * cos(heading))

@@ -50,7 +50,7 @@ def cut_panels(
         for x in (left + at_left, right - at_right):
             shapes.append(Stroke(((x, 0), (x, tall)), Line.STITCH))
         shapes.append(Grain(((left + right) / 2, tall * 0.6), (0, 1)))
-        shapes.append(Note(((left + right) / 2, tall * 0.2), title))
+        shapes.append(Note((left, 0), title, anchor="start", above=True))
         shapes.append(Dimension((left, tall), (right, tall), width, Side.BELOW))
         left = right + tall * 0.25
     return tuple(shapes)

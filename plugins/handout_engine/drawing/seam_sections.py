@@ -45,7 +45,7 @@ class SeamSizes:
     @property
     def thick(self) -> float:
         """Thickness at which a layer is drawn."""
-        return min(self.reach * 0.03, self.parts["ridge"].mm * 0.09)
+        return max(self.reach * 0.012, min(self.reach * 0.03, self.parts["ridge"].mm * 0.09))
 
     @property
     def step(self) -> float:
@@ -80,7 +80,7 @@ def _together(sizes: SeamSizes, at: str, trim: str = "") -> tuple[Shape, ...]:
     ]
     if trim:
         cut = line + sizes[trim].mm
-        made.append(Stroke(((cut, -2 * step), (cut, 3 * step)), Line.CUT))
+        made.append(Stroke(((cut, -0.8 * step), (cut, 1.8 * step)), Line.CUT))
         made.append(Dimension((line, 0), (cut, 0), sizes[trim], Side.ABOVE))
     return tuple(made)
 

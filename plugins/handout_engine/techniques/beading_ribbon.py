@@ -154,11 +154,15 @@ def _note_openings(sheet: Worksheet, beading: BeadingRibbon) -> None:
     number = floor(beading.run / beading.pitch)
     openings = sheet.note("openings", "openings in the run", number,
                           "{run} / {pitch}, rounded down")  # fmt: skip
-    pairs = sheet.note("times_over", "times the ribbon shows on the right side",
+    pairs = sheet.note("pairs_of_openings", "pairs of openings",
                        floor(Fraction(openings.whole, 2)),
                        "{openings} / 2, rounded down")  # fmt: skip
     sheet.note("openings_used", "openings that the ribbon goes through", 2 * pairs.whole,
-               "2 × {times_over}")  # fmt: skip
+               "2 × {pairs_of_openings}")  # fmt: skip
+    bow = beading.ends == BOW  # it begins and ends in front, so it goes over once less
+    sheet.note("times_over", "bars that the ribbon lies over on the right side",
+               pairs.whole - bow,
+               "{pairs_of_openings} - 1" if bow else "{pairs_of_openings}")  # fmt: skip
 
 
 def _note_ribbon(sheet: Worksheet, beading: BeadingRibbon) -> None:
@@ -203,14 +207,13 @@ def _add_steps(sheet: Worksheet, beading: BeadingRibbon) -> None:
         "Wash and press beading and ribbon apart, to see that the colour of the ribbon holds."
     )
     sheet.step("Cut the ribbon {ribbon_length} long, its ends at a slant.")
-    start = "right" if beading.ends == BOW else "wrong"
     sheet.step(
-        f"Thread it in the bodkin. From the {start} side go down and up through {{openings_used}} "
-        "openings, keeping the ribbon flat and untwisted."
+        "Thread it in the bodkin. From the right side go down through the first opening and up "
+        "through the next, through {openings_used} openings in all, keeping it flat."
         if beading.ends == BOW
         else "Thread it in the bodkin. From the wrong side come up through the first opening and "
         "down through the next, through {openings_used} openings in all, keeping it flat.",
-        "the ribbon shows {times_over} times, and both its ends come out on the same side.",
+        "the ribbon lies over {times_over} bars, and both its ends come out on the same side.",
     )
     sheet.step(
         "Spread the beading along the ribbon until it neither puckers nor bows.",

@@ -231,7 +231,7 @@ def _draw(sheet: Worksheet, lace: LaceShapes, across: Value, height: Value) -> N
     )  # fmt: skip
     sheet.pictures.append(
         Picture("template", sentence("One shape: both edges of the lace, and its centre line "
-                                     "dashed."), template)
+                                     "dashed."), template, sheet=template)
     )  # fmt: skip
 
 

@@ -133,7 +133,7 @@ def _draw(sheet: Worksheet, lace: MitredLace) -> None:
     )  # fmt: skip
     sheet.pictures.append(
         Picture("finished", sentence(f"The finished lace; each side is measured on the "
-                                     f"{lace.measured}, mitres are dash-dotted."), plan, True)
+                                     f"{lace.measured}, mitres are dash-dotted."), plan, True, plan)
     )  # fmt: skip
     sheet.pictures.append(
         Picture("corner", sentence("One corner on the flat lace, outer edge at the top: fold in "

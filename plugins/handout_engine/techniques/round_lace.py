@@ -201,7 +201,7 @@ def _draw(sheet: Worksheet, lace: RoundLace) -> None:
     )  # fmt: skip
     sheet.pictures.append(
         Picture("finished", sentence("The finished shape with the marks that divide it."), plan,
-                finished=True)
+                finished=True, sheet=plan)
     )  # fmt: skip
     sheet.pictures.append(
         Picture("part", sentence("One part: flat with its heading thread dotted, and drawn up."),

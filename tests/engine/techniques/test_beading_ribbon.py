@@ -1,7 +1,5 @@
 """Ribbon through beading: its length, its openings, and ends that cannot be drawn."""
 
-from itertools import cycle
-
 import pytest
 from hypothesis import given
 from hypothesis import strategies as st
@@ -13,18 +11,19 @@ from worked import length, refusal, said, steps, work
 BOW = "tied in a bow"
 
 
-def woven(openings: int) -> tuple[int, int]:
-    """Up through the first opening, down through the next: how often it shows, how many are used.
+def woven(openings: int, begins: str) -> tuple[int, int]:
+    """Run a ribbon through opening after opening; over how many bars it lies, and how many it used.
 
-    The ribbon begins behind; it must end behind, so that both ends lie in the seams.
+    It begins behind or in front, and must end on the same side: the last opening is left out where
+    it would not. Between two openings it lies over the bar when it is in front.
     """
-    shows = used = 0
-    for number, way in zip(range(openings), cycle(("up", "down")), strict=False):
-        if way == "up" and number == openings - 1:
-            break
-        used += 1
-        shows += way == "up"
-    return shows, used
+    used = openings - openings % 2
+    side, over = begins, 0
+    for number in range(used):
+        side = "front" if side == "behind" else "behind"
+        over += side == "front" and number < used - 1
+    assert side == begins
+    return over, used
 
 
 def test_a_foot_of_beading_worked_by_hand():
@@ -38,13 +37,15 @@ def test_a_foot_of_beading_worked_by_hand():
 
 @given(st.fractions(2, 100, max_denominator=16).map(inches),
        st.fractions("1/8", 1, max_denominator=16).map(inches))  # fmt: skip
-def test_woven_by_hand_it_shows_as_often(run, pitch):
+def test_woven_by_hand_it_lies_over_as_many_bars(run, pitch):
     working = work("beading-ribbon", run=run, pitch=pitch)
     openings = working.values["openings"].whole
     assert openings * pitch <= run < (openings + 1) * pitch
-    shows, used = woven(openings)
-    assert working.values["times_over"].whole == shows
-    assert working.values["openings_used"].whole == used
+    for ends, begins in (("caught in the seams", "behind"), (BOW, "front")):
+        working = work("beading-ribbon", run=run, pitch=pitch, ends=ends)
+        over, used = woven(openings, begins)
+        assert working.values["times_over"].whole == over
+        assert working.values["openings_used"].whole == used
 
 
 @pytest.mark.parametrize(
