@@ -15,7 +15,10 @@ from handout_engine.refusals import RefusalsError
 from worked import INCHES
 
 SLEEVE = {"technique": "banded-ruffle", "name": "sleeve", "edge": "9 in"}
-HEM = {"technique": "gathered-ruffle", "name": "hem", "edge": "60 in", "depth": "sleeve.hangs"}
+HEM = {
+    "technique": "gathered-ruffle", "name": "hem", "edge": "60 in", "depth": "sleeve.hangs",
+    "make": "2",
+}  # fmt: skip
 YOKE = {"technique": "gathered-ruffle", "name": "yoke", "depth": "hem.depth", "edge": "sleeve.edge"}
 
 
