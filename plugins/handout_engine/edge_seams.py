@@ -67,13 +67,18 @@ def note_edge_line(sheet: Worksheet) -> Value:
 
 
 def add_edge_seam_steps(
-    sheet: Worksheet, checkpoint: str, grading: str = "", **parts: Amount | Value
+    sheet: Worksheet,
+    checkpoint: str,
+    grading: str = "",
+    what: str = "ruffle",
+    **parts: Amount | Value,
 ) -> None:
-    """Sewing the gathered edge on; `checkpoint` measures the ruffle when it hangs.
+    """Sewing the gathered edge on; `checkpoint` measures what was sewn.
 
-    `grading` is a word about several layers that is put in before a plain seam is finished.
+    `grading` is a word about several layers that is put in before a plain seam is finished, `what`
+    names what is gathered.
     """
-    steps = _STEPS[str(sheet["edge_seam"].amount)]
+    steps = [text.replace("ruffle", what) for text in _STEPS[str(sheet["edge_seam"].amount)]]
     for text in steps[:-1]:
         sheet.step(text)
     sheet.step(steps[-1].replace("; GRADING", grading), checkpoint, **parts)

@@ -6,7 +6,6 @@ from dataclasses import dataclass
 from fractions import Fraction
 
 from handout_engine.cloth import Cloth, ClothInputs, note_usable_width
-from handout_engine.edge_seams import EdgeSeamInputs as EdgeSeamInputs  # noqa: PLC0414 - named here
 from handout_engine.inputs import (
     CLOTH,
     SEWING,

@@ -10,7 +10,7 @@ from handout_engine.cloth import note_cloth
 from handout_engine.drawing.puffing import puffed, shortened_puffing
 from handout_engine.drawing.scene import Line, Scene
 from handout_engine.drawing.strips import FlatStrip, Rule
-from handout_engine.edge_seams import EdgeSeamInputs
+from handout_engine.edge_seams import EdgeSeamInputs, add_edge_seam_steps, note_edge_line
 from handout_engine.gathering import (
     GatherInputs,
     note_gathered_length,
@@ -71,7 +71,8 @@ class PuffingStrip(EdgeSeamInputs, GatherInputs, Technique):
                            "{width} + {loft} + 2 × {edge_allowance}")  # fmt: skip
         note_gathered_length(sheet)
         note_gathered_strips(sheet, cloth)
-        rows = note_rows(sheet, sheet["edge_allowance"], _room(sheet), self.rows_apart)
+        line = note_edge_line(sheet)
+        rows = note_rows(sheet, line, _room(sheet, line), self.rows_apart)
         marks = tuple(Mark(f"{row.label}, along each edge", row.length) for row in rows)
         sheet.pieces.append(strip_piece(sheet, "puffing strip", "puffing cloth", marks=marks))
         sheet.seams.append(Seam("puffing to each edge", self.edge_allowance))
@@ -83,14 +84,14 @@ class PuffingStrip(EdgeSeamInputs, GatherInputs, Technique):
         return sheet.finish()
 
 
-def _room(sheet: Worksheet) -> Value:
-    """What the rows of one edge may take: its allowance, or half of a strip that is narrower."""
+def _room(sheet: Worksheet, line: Value) -> Value:
+    """What the rows of one edge may take: up to its raw edge, or half of what lies inside."""
     half = sheet.note("half_strip", "half of the cut strip", sheet["cut_width"].length / 2,
                       "{cut_width} / 2")  # fmt: skip
     inside = sheet.note("half_inside", "half of what lies between the seams",
                         half.length - sheet["edge_allowance"].length,
                         "{half_strip} - {edge_allowance}")  # fmt: skip
-    return min(sheet["edge_allowance"], inside, key=lambda value: value.length)
+    return min(line, inside, key=lambda value: value.length)
 
 
 def _add_steps(sheet: Worksheet) -> None:
@@ -103,15 +104,15 @@ def _add_steps(sheet: Worksheet) -> None:
         "straight across from each other, and the quarters of the two edges it is let in between."
     )
     sheet.step(
-        "Match the quarter marks of the first edge, draw up, spread the gathers evenly, and sew "
-        "{edge_allowance} from the raw edge between the rows.",
+        "Match the quarter marks of the first edge, draw up and spread the gathers evenly.",
         "the gathered edge is {edge} long.",
     )
+    add_edge_seam_steps(sheet, "no gather is caught askew along the seam.", what="puffing")
     sheet.step(
         "Draw up and sew the second edge alike, with each fold running straight across.",
         "from seam to seam it lies {width} wide, and the marks face each other.",
     )
-    sheet.step("Draw out the rows that show, finish both seams, and press the seams only.")
+    sheet.step("Press the seams only, never the puffing.")
 
 
 def _draw(sheet: Worksheet, rows: tuple[Value, Value]) -> None:
