@@ -86,8 +86,8 @@ LOOPS_CATCH = Caution(
 )
 NOTHING_LOOSE_IN_THE_COT = Caution(
     "nothing-loose-in-the-cot",
-    "Nothing loose and nothing soft lies where a baby sleeps: no pillow, quilt, shawl, bib or cloth "
-    "in a cot, crib, pram or car seat with a sleeping child. Lay it there only while someone "
+    "Nothing loose and nothing soft lies where a baby sleeps: no pillow, quilt, shawl, bib or "
+    "cloth in a cot, crib, pram or car seat with a sleeping child. Lay it there only while someone "
     "watches, and follow the safe-sleep advice of your own health service.",
 )
 NOTHING_UNDER_THE_HARNESS = Caution(
@@ -104,9 +104,9 @@ BONNET_COMES_OFF = Caution(
 )
 BIB_COMES_OFF = Caution(
     "bib-comes-off",
-    "A bib is a ring round the neck: it comes off after the meal, for sleep and in the car. Give it "
-    "a closing that pulls open by itself, and no ties. The European rule on cords leaves bibs to "
-    "such judgement.",
+    "A bib is a ring round the neck: it comes off after the meal, for sleep and in the car. Give "
+    "it a closing that pulls open by itself, and no ties. The European rule on cords leaves bibs "
+    "to such judgement.",
     (SOURCES["en-14682"],),
 )
 FASTENERS_AS_SMALL_PARTS = Caution(
@@ -115,4 +115,20 @@ FASTENERS_AS_SMALL_PARTS = Caution(
     "hold lead or nickel: set it through two layers of firm cloth, pull hard at it before every "
     "use, or sew on soft hook-and-loop tape.",
     (SOURCES["cfr-1501"],),
+)
+OLD_BUTTONS = Caution(
+    "old-buttons",
+    "Old buttons, their paint and plating, and metal snaps and hooks may hold lead or nickel: put "
+    "none of unknown origin where a child can mouth it or where it lies on the skin.",
+)
+TIGHT_ELASTIC = Caution(
+    "tight-elastic",
+    "Elastic that marks the skin is too tight: it should slip over a finger laid flat under it. "
+    "Let it out as the child grows, and sew its ends together so that it cannot come out.",
+)
+BONNET_TIES = Caution(
+    "bonnet-ties",
+    "A tied bonnet comes off for sleep, in the car and whenever nobody is watching: its ties can "
+    "catch and pull tight.",
+    (SOURCES["en-14682"],),
 )
