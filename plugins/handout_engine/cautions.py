@@ -126,9 +126,3 @@ TIGHT_ELASTIC = Caution(
     "Elastic that marks the skin is too tight: it should slip over a finger laid flat under it. "
     "Let it out as the child grows, and sew its ends together so that it cannot come out.",
 )
-BONNET_TIES = Caution(
-    "bonnet-ties",
-    "A tied bonnet comes off for sleep, in the car and whenever nobody is watching: its ties can "
-    "catch and pull tight.",
-    (SOURCES["en-14682"],),
-)

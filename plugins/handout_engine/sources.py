@@ -170,6 +170,27 @@ _ALL = (
         "Read in a copy; check the current text. The mattress of a full-size crib measures at "
         "least 27 1/4 by 51 5/8 in (690 by 1310 mm).",
     ),
+    Source(
+        "extension-576",
+        "Extension Bulletin 576",
+        "Buttons and Buttonholes (1965)",
+        "A buttonhole is the button's diameter and its thickness long, 1/8 in more in bulky cloth; "
+        "a crosswise one begins 1/8 in beyond the centre line. The overlap is at least half the "
+        "button and 1/4 in (partly unreadable in the copy).",
+    ),
+    Source(
+        "tanzania-2022",
+        "Tanzania Institute of Education",
+        "Textile and Garment, Student's Book Form Three (2022)",
+        "The buttonhole of a flat button is its diameter and 3 mm, p. 63.",
+    ),
+    Source(
+        "icar-garment",
+        "Indian Council of Agricultural Research",
+        "E-course, garment construction",
+        "Set the first and the last button and divide between them equally; on shirts 3 to "
+        "3 1/2 in apart; at least half a button from the edge.",
+    ),
 )
 
 SOURCES: dict[str, Source] = {source.key: source for source in _ALL}
