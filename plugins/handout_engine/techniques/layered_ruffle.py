@@ -138,7 +138,8 @@ def _add_steps(sheet: Worksheet, ruffle: LayeredRuffle, layers: Sequence[_Layer]
     add_washing_step(sheet)
     for layer in layers:
         sheet.step(
-            f"For {layer.name}, cut the strips {{width}} wide and {{length}} long, across the cloth.",
+            f"For {layer.name}, cut the strips {{width}} wide and {{length}} long, "
+            "across the cloth.",
             width=sheet[f"{layer.prefix}cut_width"],
             length=sheet[f"{layer.prefix}strip_length"],
         )
