@@ -66,6 +66,19 @@ LACE_CATCHES = Caution(
     "sleeve ends, sock tops and whatever an infant can reach, and choose lace with small meshes "
     "there.",
 )
+WORKED_KNOTS = Caution(
+    "worked-knots",
+    "A knot or bullion that a child can catch with a nail or a tooth can be pulled off: wrap it "
+    "firmly, fasten its thread on the wrong side, pull at each before the garment is worn, and "
+    "work no bead or pearl in with it for a baby.",
+    (SOURCES["cfr-1501"],),
+)
+LONG_FLOATS = Caution(
+    "long-floats",
+    "Threads that run loose across the wrong side catch fingers and toes: fasten off between "
+    "stitches that lie far apart, leave no knot or end longer than a stitch, and line sleeves and "
+    "bonnets behind the work.",
+)
 NECK_CORDS = Caution(
     "neck-cords",
     "No ribbon, tie or cord that can be drawn or that hangs loose at a child's neck or hood, and "

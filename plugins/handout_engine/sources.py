@@ -92,7 +92,8 @@ _ALL = (
         "baldt-1916",
         "Laura I. Baldt",
         "Clothing for Women (1916)",
-        "A tuck takes twice its depth, so all tucks together twice the depth times their number.",
+        "A tuck takes twice its depth, so all tucks together twice the depth times their number. "
+        "Smocking: four times the finished width, dots 1/8 to 3/8 in and rows 3/8 to 3/4 in apart.",
     ),
     Source(
         "home-school-sewing",

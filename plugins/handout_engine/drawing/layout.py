@@ -16,6 +16,7 @@ from handout_engine.drawing.page import PAGE_WIDTH, TEXT, Hatch, Page, Path, Tex
 from handout_engine.drawing.scene import (
     Area,
     Dimension,
+    Dots,
     Grain,
     Note,
     Point,
@@ -60,6 +61,9 @@ class _Layout:
                     self._grain(shape)
                 case Note():
                     self._note(shape)
+                case Dots():
+                    placed = [self._at(point) for point in shape.at]
+                    self.parts.append(Hatch(tuple((point, point) for point in placed), "cut"))
                 case Dimension() | Tag():
                     pass
         self.parts.extend(dimensions.placed(self._at))
@@ -129,5 +133,7 @@ def _geometry(shape: Shape) -> tuple[Point, ...]:
             return shape.points
         case Dimension():
             return shape.start, shape.end
+        case Dots():
+            return shape.at
         case Note() | Grain() | Tag():
             return (shape.at,)

@@ -24,9 +24,10 @@ class Path:
 
 @dataclass(frozen=True)
 class Hatch:
-    """The hatching of one face: many short lines drawn as one."""
+    """The hatching of one face, or many dots: many short lines drawn as one."""
 
     lines: tuple[tuple[Point, Point], ...]
+    style: str = "hatch"
 
 
 @dataclass(frozen=True)

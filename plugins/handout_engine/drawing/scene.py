@@ -116,7 +116,14 @@ class Grain:
     along: Point
 
 
-Shape = Area | Stroke | Dimension | Tag | Note | Grain
+@dataclass(frozen=True)
+class Dots:
+    """Many small round marks, such as the dots of smocking or knots seen from far."""
+
+    at: tuple[Point, ...]
+
+
+Shape = Area | Stroke | Dimension | Tag | Note | Grain | Dots
 
 
 @dataclass(frozen=True)

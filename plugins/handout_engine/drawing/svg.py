@@ -101,7 +101,7 @@ def _part(part: Path | Hatch | Text, medium: Medium) -> Child:
         case Path():
             return _styled(_steps(part.points, part.closed), part.style, medium)
         case Hatch():
-            return _styled("".join(_steps(line, False) for line in part.lines), "hatch", medium)
+            return _styled("".join(_steps(line, False) for line in part.lines), part.style, medium)
         case Text():
             return _text(part, medium)
 

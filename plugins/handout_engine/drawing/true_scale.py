@@ -18,6 +18,7 @@ from handout_engine.drawing.page import CHARACTER
 from handout_engine.drawing.scene import (
     Area,
     Dimension,
+    Dots,
     Grain,
     Note,
     Point,
@@ -43,6 +44,7 @@ HATCH_SPACING = 2.5
 OFF = 6.0
 """From the cloth to its dimension line, in mm."""
 ARROW = 2.0
+DOT = 0.9
 PRINT_AT = (
     "Print at actual size: 100 %, not fitted to the page. Before you use it measure both squares; "
     "if they are not 5 cm and 2 in, the printer has changed the scale."
@@ -137,6 +139,8 @@ def _reach(shape: Shape) -> Iterable[Point]:
             return ((x - left * half, y - TEXT), (x + right * half, y + TEXT))
         case Grain():
             return (shape.at,)
+        case Dots():
+            return shape.at
 
 
 def _shape(shape: Shape, tape: Tape) -> Iterable[Element]:
@@ -163,6 +167,8 @@ def _shape(shape: Shape, tape: Tape) -> Iterable[Element]:
             ends = [(x + 8 * way * along_x, y + 8 * way * along_y) for way in (-1, 1)]
             yield _path(ends, "thin")
             yield from (_head((x, y), end) for end in ends)
+        case Dots():
+            yield _dots(shape)
 
 
 def _area(area: Area) -> Iterable[Element]:
@@ -215,6 +221,14 @@ def _path(points: Sequence[Point], style: str, closed: bool = False) -> Element:
     path.set("stroke-linecap", "round" if style == "gather" else "butt")
     if dashes:
         path.set("stroke-dasharray", dashes)
+    return path
+
+
+def _dots(dots: Dots) -> Element:
+    """All dots as one path of lines without length, so that thousands of them stay small."""
+    steps = "".join(f"M{number(x)} {number(y)}h0" for x, y in dots.at)
+    path = element("path", d=steps, fill="none", stroke="#111", stroke_width=str(DOT))
+    path.set("stroke-linecap", "round")
     return path
 
 
