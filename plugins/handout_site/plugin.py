@@ -30,6 +30,7 @@ from handout_site import library, reference
 from handout_site.closing import with_closing_parts
 from handout_site.console import main
 from handout_site.content_policy import write_headers
+from handout_site.gallery import published_only
 from handout_site.inline_values import InlineValues
 from handout_site.placing import place, put_in
 from handout_site.reader_form import with_form
@@ -125,14 +126,15 @@ class HandoutsPlugin(BasePlugin[HandoutsConfig]):
         if self.handout is None:
             return html
         found = put_in(html, self._made)
+        shown = published_only(found.html, {entry.name for entry in self.entries})
         if not self.handout.slips:
             self.handout.slips.extend(self.handout.slips_of_places(found.numbers, found.left))
         self.slips.extend(self.handout.slips)
         if self.handout.slips:
-            return _error_box(map(str, self.handout.slips)) + found.html
+            return _error_box(map(str, self.handout.slips)) + shown
         if self.runtime is None:
-            return found.html
-        return with_form(found.html, self.handout, self.scenario, self.runtime, page.file.url)
+            return shown
+        return with_form(shown, self.handout, self.scenario, self.runtime, page.file.url)
 
     def on_env(self, env: Any, config: MkDocsConfig, files: Files) -> None:  # noqa: ANN401
         """Before anything is written: fail with all slips, or show them where they are."""

@@ -12,6 +12,7 @@ from xml.etree.ElementTree import Element
 
 from handout_engine.fragments.closing import cautions, sources
 from handout_engine.fragments.drawings import drawings, finished, layouts
+from handout_engine.fragments.gallery import gallery
 from handout_engine.fragments.library import all_sources, all_techniques, key_to_drawings
 from handout_engine.fragments.sewing import sample, steps
 from handout_engine.fragments.shopping import page_layout, shopping_list
@@ -59,6 +60,7 @@ PAGE_PARTS: dict[str, tuple[str, Callable[[Iterable[Working], Tape], Element]]] 
 
 
 LIBRARY_PARTS: dict[str, tuple[str, Callable[[], Element]]] = {
+    "gallery": ("Every technique with a small drawing; for the index of all handouts.", gallery),
     "techniques": ("Every technique, by family.", all_techniques),
     "all-sources": ("Every source that any handout may cite.", all_sources),
     "key": ("The kinds of line and face that the drawings use.", key_to_drawings),
