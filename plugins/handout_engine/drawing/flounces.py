@@ -19,13 +19,25 @@ from handout_engine.flounces import Spiral, arc, sector
 from handout_engine.values import Value
 
 
-def cut_outline(radii: tuple[Value, Value, Value], degrees: float) -> tuple[Shape, ...]:
-    """A ring or arc to cut: inner radius, seam line and outer radius, measured straight down."""
+def cut_outline(
+    radii: tuple[Value, Value, Value], degrees: float, slit: bool = True
+) -> tuple[Shape, ...]:
+    """A ring or arc to cut: inner radius, seam line and outer radius, measured straight down.
+
+    A ring that is not slit open is drawn as two whole circles.
+    """
     inner, seam, outer = radii
     outline = sector(inner.mm, outer.mm, degrees)
     right = max(x for x, _ in outline)
     shapes: list[Shape] = [
-        Area(outline, Tone.RIGHT),
+        *(
+            [Area(outline, Tone.RIGHT)]
+            if slit
+            else [
+                Area(tuple(arc(outer.mm, degrees)), Tone.RIGHT),
+                Area(tuple(arc(inner.mm, degrees)), Tone.GROUND),
+            ]
+        ),
         Stroke(tuple(arc(seam.mm, degrees)), Line.STITCH),
         Stroke(((-0.02 * outer.mm, 0.0), (0.02 * outer.mm, 0.0)), Line.THIN),
         Stroke(((0.0, -0.02 * outer.mm), (0.0, 0.02 * outer.mm)), Line.THIN),

@@ -194,7 +194,7 @@ def _draw(sheet: Worksheet, flounce: CircularFlounce) -> None:
         sentence("Flounce to cut"),
         sentence("Inner radius {inner}, seam line {seam}, outer radius {outer}; an arc of {turn}.",
                  inner=radii[0], seam=radii[1], outer=radii[2], turn=sheet["turn"]),
-        cut_outline(radii, float(flounce.turn)),
+        cut_outline(radii, float(flounce.turn), slit=not flounce.uncut),
     )  # fmt: skip
     hanging = Scene(
         sentence("Circular flounce, finished"),
