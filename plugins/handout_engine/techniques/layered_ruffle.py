@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 from dataclasses import dataclass
-from typing import ClassVar
+from typing import Any, ClassVar
 
 from handout_engine.cloth import note_cloth
 from handout_engine.drawing.gathers import GatheredLayer
@@ -158,7 +158,7 @@ def _add_steps(sheet: Worksheet, ruffle: LayeredRuffle, layers: Sequence[_Layer]
         "level, and baste them together along the raw edge."
     )
     add_gathering_steps(sheet, "all layers")
-    hanging = {f"depth{n}": layer.depth for n, layer in enumerate(layers)}
+    hanging: dict[str, Any] = {f"depth{n}": layer.depth for n, layer in enumerate(layers)}
     add_edge_seam_steps(
         sheet,
         f"below the seam the layers hang {measured}.",
