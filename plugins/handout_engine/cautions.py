@@ -139,3 +139,15 @@ TIGHT_ELASTIC = Caution(
     "Elastic that marks the skin is too tight: it should slip over a finger laid flat under it. "
     "Let it out as the child grows, and sew its ends together so that it cannot come out.",
 )
+WING_NEEDLE = Caution(
+    "wing-needle",
+    "A wing needle is wider than its number says. Take a straight-stitch plate off, and a foot "
+    "with one round hole too; turn the hand wheel through one whole repeat before the motor runs, "
+    "and never use it as one of a pair or with a stitch that swings wider than the opening.",
+)
+WIDE_STITCH = Caution(
+    "wide-stitch",
+    "A needle breaks, and its pieces fly, when a stitch swings wider than the opening of plate or "
+    "foot: put on the plate and the foot with the wide slot, turn the hand wheel through one whole "
+    "repeat first, and count every piece of a broken needle.",
+)

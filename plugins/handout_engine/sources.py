@@ -192,6 +192,13 @@ _ALL = (
         "Set the first and the last button and divide between them equally; on shirts 3 to "
         "3 1/2 in apart; at least half a button from the edge.",
     ),
+    Source(
+        "oregon-l87",
+        "Oregon State College Extension, 4-H",
+        "L-87, It's Fun to Sew a Cotton School Dress",
+        "P. 15: narrow hem 1/4 + 1/4 in; moderate flare 2 to 3 in, sheer straight up to 4, flared "
+        "1 1/2, circle 1/4 or rolled; 1/4 in turned under.",
+    ),
 )
 
 SOURCES: dict[str, Source] = {source.key: source for source in _ALL}
