@@ -26,7 +26,7 @@ from mkdocs.structure.files import File, Files
 from mkdocs.structure.pages import Page
 
 from handout_engine.markup import element, html
-from handout_site import library, reference
+from handout_site import library, pictures, reference
 from handout_site.closing import with_closing_parts
 from handout_site.console import main
 from handout_site.content_policy import write_headers
@@ -47,11 +47,12 @@ MENU_PLACE = "handouts/"
 
 
 class HandoutsConfig(Config):
-    """Where handouts and scenarios are, and which scenario is published."""
+    """Where handouts and scenarios are, which is published, and whether PNGs are painted."""
 
     handouts = config_options.Dir(exists=True)
     scenarios = config_options.Dir(exists=True)
     scenario = config_options.Type(str, default="guild")
+    pictures = config_options.Type(bool, default=False)
 
 
 class HandoutsPlugin(BasePlugin[HandoutsConfig]):
@@ -65,6 +66,8 @@ class HandoutsPlugin(BasePlugin[HandoutsConfig]):
         self.slips: list[Slip] = []
         self.handout: Handout | None = None
         self.runtime: Runtime | None = None
+        self.painter: pictures.Painter | None = None
+        self.drawings: dict[str, str] = {}
 
     def on_startup(self, *, command: Literal["build", "gh-deploy", "serve"], dirty: bool) -> None:
         """Remember whether an author is looking on."""
@@ -80,6 +83,10 @@ class HandoutsPlugin(BasePlugin[HandoutsConfig]):
         self.runtime = find_runtime(Path(config.config_file_path).parent)
         if self.runtime is None:
             log.info(MISSING)
+        self.drawings = {}
+        self.painter = pictures.find_painter() if self.config.pictures else None
+        if self.config.pictures and self.painter is None:
+            log.info(pictures.MISSING)
         config.nav = _menu(config.nav, library.menu(self.entries))
         config.extra["scenario"] = self.scenario
         config.markdown_extensions.append(InlineValues(self._inline))  # type: ignore[arg-type]
@@ -118,6 +125,10 @@ class HandoutsPlugin(BasePlugin[HandoutsConfig]):
         )
         self.handout.slips.extend(front_matter_slips(whole, shown))
         add_sheets(self.handout.page, page.file, files, config)
+        drawing = pictures.picture_of(self.handout.page) if self.painter else None
+        if drawing is not None:
+            page.meta["picture"] = pictures.address(drawing)
+            self.drawings[page.meta["picture"]] = drawing
         return text
 
     def on_page_content(self, html: str, page: Page, config: MkDocsConfig, files: Files) -> str:
@@ -148,6 +159,9 @@ class HandoutsPlugin(BasePlugin[HandoutsConfig]):
         """Write what the reader's browser runs, and the headers to publish the site with."""
         if self.runtime is not None:
             publish(self.runtime, Path(config.site_dir))
+        if self.painter is not None:
+            kept = Path(config.config_file_path).parent / ".cache"
+            pictures.write_pictures(self.drawings, Path(config.site_dir), kept, self.painter)
         write_headers(Path(config.site_dir))
 
     def on_serve(self, server: LiveReloadServer, config: MkDocsConfig, builder: Any) -> None:  # noqa: ANN401
