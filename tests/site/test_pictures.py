@@ -65,7 +65,7 @@ def with_pictures(folder):
 
 
 def test_a_handout_names_its_picture_for_link_previews(tmp_path, monkeypatch):
-    monkeypatch.setattr(pictures, "find_painter", lambda: lambda drawing: b"a picture")
+    monkeypatch.setattr(pictures, "find_painter", lambda: lambda _: b"a picture")
     built = with_pictures(tmp_path).build()
     (picture,) = (built.folder / pictures.FOLDER).iterdir()
     assert f'content="../../{pictures.FOLDER}/{picture.name}"' in built.page()
