@@ -1,0 +1,63 @@
+"""Buttons, buttonholes and overlaps against what stands in print, or in the trade's own habit."""
+
+import pytest
+
+from handout_engine.lengths import inches, millimetres
+from handout_engine.reading import read_length
+from handout_engine.sources import published
+from worked import length, refusal, work
+
+
+@pytest.mark.parametrize(
+    ("lines", "mm"), [("16 lines", "10.16"), ("24 lines", "15.24"), ("40 lines", "25.40")]
+)
+def test_a_button_line_is_a_fortieth_of_an_inch(lines, mm):
+    """The trade's own unit; definition without authority."""
+    assert read_length(lines) == millimetres(mm)
+    assert length(work("button-spacing", button=lines), "button") == millimetres(mm)
+
+
+def test_a_hole_is_the_diameter_and_the_thickness_and_more_in_bulky_cloth():
+    """Extension Bulletin 576, Buttons and Buttonholes, 1965: 1/8 in more in bulky cloth."""
+    written = {"button": "1/2 in", "button_thickness": "1/8 in"}
+    working = work("button-spacing", **written)
+    assert length(working, "buttonhole") == inches("5/8")
+    assert working.values["buttonhole"].basis == published("extension-576")
+    assert length(work("button-spacing", cloth="bulky", **written), "buttonhole") == inches("3/4")
+
+
+def test_a_crosswise_hole_begins_an_eighth_beyond_the_centre_line():
+    """Extension Bulletin 576."""
+    working = work("button-spacing")
+    centre = length(working, "beyond_centre")
+    assert centre - length(working, "hole_starts") == inches("1/8")
+
+
+def test_a_flat_button_takes_its_diameter_and_three_millimetres():
+    """Tanzania Institute of Education, Textile and Garment, Form Three, 2022, p. 63."""
+    working = work("button-spacing", rule="flat button", button="15 mm")
+    assert length(working, "buttonhole") == millimetres(18)
+    assert working.values["buttonhole"].basis == published("tanzania-2022")
+    assert length(work("button-spacing", button="15 mm"), "buttonhole_compared") == millimetres(18)
+
+
+@pytest.mark.parametrize(("button", "overlap"), [("1/2 in", "1/2"), ("1 in", "3/4")])
+def test_the_overlap_is_half_the_button_and_a_quarter_of_an_inch_at_least(button, overlap):
+    """Extension Bulletin 576 (the figure is partly unreadable in the copy)."""
+    working = work("button-spacing", button=button)
+    assert length(working, "beyond_centre") == inches(overlap)
+
+
+def test_buttons_of_a_shirt_stand_three_to_three_and_a_half_inches_apart():
+    """ICAR e-course, garment construction: set first and last, divide equally."""
+    working = work("button-spacing", opening="24 in", first="1 in", last="4 in", buttons=7)
+    assert inches(3) <= length(working, "step") <= inches("7/2")
+    assert length(work("button-spacing", opening="24 in"), "step") <= inches(3)
+
+
+def test_a_button_stands_at_least_half_its_diameter_from_the_end():
+    """ICAR e-course, garment construction."""
+    assert work("button-spacing", button="1/2 in", first="1/4 in")
+    assert "use at least 1/4 in (7 mm)" in refusal(
+        "button-spacing", button="1/2 in", first="7/32 in"
+    )
