@@ -36,11 +36,11 @@ class Advice:
 ADVICE: dict[str, Advice] = {
     "fine sheer": Advice(Fraction(5, 2), Fraction(3), "so thin that less looks starved"),
     "light cotton": Advice(Fraction(2), Fraction(5, 2), "batiste, lawn, voile: soft and crisp"),
-    "middling cloth": Advice(Fraction(7, 4), Fraction(9, 4), "most dress cottons and linens"),
-    "stiff or heavy": Advice(Fraction(5, 4), Fraction(7, 4), "pique, flannel, dupioni: it stands"),
+    "middling cloth": Advice(Fraction(7, 4), Fraction(9, 4), "most dress cloth, of cotton or linen"),
+    "stiff or heavy": Advice(Fraction(5, 4), Fraction(7, 4), "it stands: pique, flannel, silk"),
     "two layers": Advice(Fraction(5, 4), Fraction(7, 4), "folded and banded ruffles gather thick"),
     "lace edging": Advice(Fraction(3, 2), Fraction(2), "more hides the pattern of the lace"),
-    "puffing": Advice(Fraction(3, 2), Fraction(2), "more will not lie flat between two seams"),
+    "puffing": Advice(Fraction(3, 2), Fraction(2), "more stands up: it is held at two seams"),
 }
 
 
@@ -91,7 +91,7 @@ def _chart() -> Chart:
     )
     return Chart(
         "Fullness by cloth and trim (common practice, no source)",
-        ("What is gathered", "Least", "Begin with", "Most", "Why"),
+        ("Cloth or trim", "Least", "Begin", "Most", "Why"),
         rows,
     )
 

@@ -192,7 +192,7 @@ def _draw(sheet: Worksheet, ruffle: OutlineRuffle, rows: tuple[Value, Value]) ->
                       float(ruffle.turning), ruffle.curve == CONVEX),
     )  # fmt: skip
     caption = sentence(
-        "The edge bent evenly, as its own length and turning have it; fullness {fullness} at the "
+        "The edge as an even curve of its own length and turning; fullness {fullness} at the "
         "seam is {hem_fullness} at the hem.",
         fullness=sheet["fullness"], hem_fullness=sheet["hem_fullness"],
     )  # fmt: skip
