@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Iterator
-from contextlib import contextmanager
+from contextlib import contextmanager, suppress
 from http.server import SimpleHTTPRequestHandler, ThreadingHTTPServer
 from pathlib import Path
 from threading import Thread
@@ -40,7 +40,8 @@ def serve(folder: Path) -> Iterator[StrictServer]:
                 self.send_error(404)
                 return
             self.path = self.path.removeprefix(SUB_PATH)
-            super().do_GET()
+            with suppress(ConnectionError):  # a page that is left lets its requests go
+                super().do_GET()
 
         def end_headers(self) -> None:
             for name, value in strict.headers():

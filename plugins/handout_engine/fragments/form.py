@@ -21,28 +21,27 @@ ASLEEP = (
 
 def form(asked: Asked) -> Element:
     """The form of a page, folded; its controls are disabled until the page's script has it."""
+    first, *others = asked.sections()
     body = element(
         "fieldset",
-        *(_section(section) for section in asked.sections()),
+        _section(first),
+        *(_folded(section) for section in others),
         _section(asked.settings()),
         element(
-            "p",
+            "div",
+            element("p", ASLEEP, class_="form-status", role="status"),
             element("button", "Work it out", type="submit"),
             " ",
-            element("button", "Back to this page's measures", type="reset"),
-            class_="form-buttons",
+            element("button", "Undo all changes", type="reset"),
+            class_="form-foot",
         ),
         class_="form-body",
         disabled="disabled",
     )
+    summary = element("summary", "Work this page out for your own measures")
     return element(
         "form",
-        element(
-            "details",
-            element("summary", "Work this page out for your own measures"),
-            element("p", ASLEEP, class_="form-status", role="status"),
-            body,
-        ),
+        element("details", summary, body),
         id="handout-form",
         class_="handout-form",
         autocomplete="off",
@@ -67,16 +66,22 @@ def chosen(asked: Asked) -> Element:
 
 
 def _section(section: Section) -> Element:
+    return element("fieldset", element("legend", section.title), *_inside(section),
+                   class_="form-section")  # fmt: skip
+
+
+def _folded(section: Section) -> Element:
+    """A section after the first: folded, so that a page of many blocks has a short form."""
+    inside = element("fieldset", *_inside(section), aria_label=section.title)
+    return element("details", element("summary", section.title), inside, class_="form-section")
+
+
+def _inside(section: Section) -> list[Element]:
     groups: dict[str, list[Question]] = {}
     for question in section.questions:
         groups.setdefault(question.group, []).append(question)
-    return element(
-        "fieldset",
-        element("legend", section.title),
-        _error(f"my-{section.name}-error", section.error),
-        *(_group(title, questions) for title, questions in groups.items()),
-        class_="form-section",
-    )
+    error = _error(f"my-{section.name}-error", section.error)
+    return [error, *(_group(title, questions) for title, questions in groups.items())]
 
 
 def _group(title: str, questions: Iterable[Question]) -> Element:
@@ -93,8 +98,8 @@ def _field(question: Question) -> Element:
         "div",
         element("label", label, for_=question.identity),
         _control(question),
-        element("p", question.hint, id=f"{question.identity}-hint", class_="form-hint"),
         _error(f"{question.identity}-error", question.error),
+        element("p", question.hint, id=f"{question.identity}-hint", class_="form-hint"),
         class_="form-field",
     )
 

@@ -6,7 +6,7 @@
 import { readAddress, writeAddress } from "./address.js";
 import { Engine } from "./engine.js";
 import { keepForOffline } from "./keep.js";
-import { showForm, showSheet } from "./sheet.js";
+import { showForm, showProblems, showSheet } from "./sheet.js";
 
 const SETTINGS = ["units", "finest", "paper"];
 const form = document.getElementById("handout-form");
@@ -24,6 +24,7 @@ const engine = new Engine({
 let shown = ""; // the choices that the page shows, as they stand in an address
 let asked = ""; // the choices of the last question
 let latest = 0; // the number of the last question: an answer to an older one is not shown
+let working = Promise.resolve(); // settled once the last question is answered
 let kept = false;
 
 const controls = () => [...form.elements].filter(({ name }) => name);
@@ -62,11 +63,12 @@ async function workOut(choices, remember) {
     return;
   }
   if (number !== latest) return;
-  const answered = writeAddress(showForm(form, answer.form, sent));
   if (answer.problems.length) {
+    showProblems(form, answer.form, unchangedSince(sent, choices));
     say("mend", "Something has to be mended first; until then the page shows the measures before.");
     return;
   }
+  const answered = writeAddress(showForm(form, answer.form, sent));
   showSheet(answer);
   setPaper();
   say("shown", "The page shows these measures now.");
@@ -74,6 +76,12 @@ async function workOut(choices, remember) {
   shown = asked = answered;
   if (!kept) keepForOffline(at("offline.js"));
   kept = true;
+}
+
+// Of the choices asked about, those whose control she has not changed since.
+function unchangedSince(sent, choices) {
+  const now = held();
+  return [...choices].filter(([name]) => now.get(name) === sent.get(name));
 }
 
 function giveUp() {
@@ -91,19 +99,27 @@ function setPaper() {
 }
 
 // Her changes in the form become a new entry of the history.
-async function take() {
+function take() {
   const choices = changed();
-  if (writeAddress(choices) === asked) return;
-  await workOut(choices, (address) =>
-    history.pushState(null, "", location.pathname + address + location.hash),
-  );
+  if (writeAddress(choices) !== asked) {
+    working = workOut(choices, (address) =>
+      history.pushState(null, "", location.pathname + address + location.hash),
+    );
+  }
+  return working;
 }
 
 // The address she has opened, or gone back to, is followed as it is.
-async function follow() {
+function follow() {
   const known = new Set(controls().map(({ name }) => name));
   const choices = readAddress(location.search, known);
-  if (writeAddress(choices) !== asked) await workOut(choices, () => {});
+  if (writeAddress(choices) !== asked) working = workOut(choices, () => {});
+}
+
+// To the first field that has to be mended, with its error in sight.
+function leadTo(control) {
+  control?.focus();
+  control?.closest(".form-field").scrollIntoView({ block: "nearest" });
 }
 
 function putBack() {
@@ -114,8 +130,9 @@ form.addEventListener("input", () => engine.start());
 form.addEventListener("change", take);
 form.addEventListener("submit", async (event) => {
   event.preventDefault();
+  if (writeAddress(changed()) === shown) say("shown", "The page shows these measures.");
   await take();
-  form.querySelector('[aria-invalid="true"]')?.focus();
+  leadTo(form.querySelector('[aria-invalid="true"]'));
 });
 form.addEventListener("reset", (event) => {
   event.preventDefault();

@@ -31,12 +31,15 @@ export function showSheet({ fragments, values, chosen, sheets }) {
 
 // The site holds the true-scale sheets of its own measures only. A link to a sheet of the reader's
 // measures leads to the one that the engine has drawn for her.
+const drawn = [];
 function linkSheets(sheets) {
+  while (drawn.length) URL.revokeObjectURL(drawn.pop());
   for (const link of document.querySelectorAll("a.sheet-link")) {
     const text = sheets[link.getAttribute("href")];
     if (!text) continue;
     link.download = link.getAttribute("href").split("/").pop();
     link.href = URL.createObjectURL(new Blob([text], { type: "image/svg+xml" }));
+    drawn.push(link.href);
   }
 }
 
@@ -58,16 +61,42 @@ export function showForm(form, html, sent) {
   for (const control of fresh.querySelectorAll("[name]")) {
     const own = form.elements.namedItem(control.name);
     own.dataset.usual = control.dataset.usual;
-    own.setAttribute("aria-invalid", control.getAttribute("aria-invalid"));
     if (own.value === sent.get(own.name) && own.value !== control.value) own.value = control.value;
     if (control.value !== control.dataset.usual) choices.set(control.name, control.value);
   }
-  for (const words of fresh.querySelectorAll(".form-hint, .form-error")) {
+  showWords(fresh.querySelectorAll(".form-hint"));
+  showErrors(form, fresh);
+  return choices;
+}
+
+// Shows what has to be mended, and what the reader has written (it may have come by an address).
+// All else stays as it was: where a block has failed, the engine does not know what others held.
+export function showProblems(form, html, written) {
+  const fresh = parsed(html);
+  for (const [name, value] of written) {
+    const own = form.elements.namedItem(name);
+    own.value = value;
+    // What no list offers cannot be shown in it.
+    if (own.selectedIndex === -1) own.value = own.dataset.usual;
+  }
+  showErrors(form, fresh);
+}
+
+function showErrors(form, fresh) {
+  for (const control of fresh.querySelectorAll("[name]")) {
+    const own = form.elements.namedItem(control.name);
+    own.setAttribute("aria-invalid", control.getAttribute("aria-invalid"));
+  }
+  const errors = fresh.querySelectorAll(".form-error");
+  showWords(errors);
+  for (const error of errors) if (error.textContent) unfold(document.getElementById(error.id));
+}
+
+function showWords(fresh) {
+  for (const words of fresh) {
     const own = document.getElementById(words.id);
     if (own.textContent !== words.textContent) own.textContent = words.textContent;
-    if (words.classList.contains("form-error") && words.textContent) unfold(own);
   }
-  return choices;
 }
 
 function unfold(place) {

@@ -63,10 +63,30 @@ def test_an_error_stands_beside_its_field_and_the_last_good_sheet_stays(reader: 
     expect(reader.error("sleeve.band")).to_have_text('"38" has no unit; write 38 in or 38 mm')
     expect(reader.field("sleeve.band")).to_have_attribute("aria-invalid", "true")
     expect(reader.field("sleeve.band")).to_be_focused()
+    assert in_sight(reader, "sleeve.band"), "the form's foot covers the error"
     assert (reader.article(), reader.query) == (good, address)
     reader.write("sleeve.band", "3/8 in")
     expect(reader.error("sleeve.band")).to_have_text("")
     expect(reader.field("sleeve.band")).to_have_attribute("aria-invalid", "false")
+
+
+def in_sight(reader: ReaderPage, name: str) -> bool:
+    """Whether the error of a field is on the screen and nothing lies over it."""
+    found: bool = reader.error(name).evaluate(
+        """each => {
+            const box = each.getBoundingClientRect();
+            return document.elementFromPoint(box.left + 4, box.bottom - 2) === each;
+        }"""
+    )
+    return found
+
+
+def test_one_block_that_fails_leaves_the_fields_of_others_as_they_are(reader: ReaderPage) -> None:
+    reader.open(PAIR)
+    usual = reader.field("hem.edge").input_value()
+    reader.write("sleeve.edge", "eight", state="mend")
+    expect(reader.field("hem.edge")).to_have_value(usual)
+    expect(reader.error("hem.edge")).to_have_text("")
 
 
 def test_an_error_of_two_fields_together_unfolds_the_one_at_fault(reader: ReaderPage) -> None:
@@ -132,7 +152,7 @@ def test_reset_brings_back_the_page_that_was_built(reader: ReaderPage) -> None:
     reader.write("sleeve.edge", "20 cm")
     assert reader.article() != built
     reader.mark()
-    reader.form.get_by_role("button", name="Back to this page's measures").click()
+    reader.form.get_by_role("button", name="Undo all changes").click()
     reader.settled("shown")
     assert (reader.article(), reader.query) == (built, "")
     expect(reader.field("sleeve.edge")).to_have_value("8 in")
