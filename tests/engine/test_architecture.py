@@ -83,7 +83,7 @@ def test_the_vocabulary_does_not_know_the_techniques():
     assert looking <= {
         f"handout_engine/{name}"
         for name in ("pages.py", "authored.py", "questions.py", "browser.py",
-                     "fragments/library.py", "fragments/form.py")
+                     "fragments/gallery.py", "fragments/library.py", "fragments/form.py")
     }  # fmt: skip
 
 

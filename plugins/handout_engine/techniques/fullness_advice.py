@@ -36,7 +36,7 @@ class Advice:
 ADVICE: dict[str, Advice] = {
     "fine sheer": Advice(Fraction(5, 2), Fraction(3), "so thin that less looks starved"),
     "light cotton": Advice(Fraction(2), Fraction(5, 2), "batiste, lawn, voile: soft and crisp"),
-    "middling cloth": Advice(Fraction(7, 4), Fraction(9, 4), "most dress cloth, of cotton or linen"),
+    "middling cloth": Advice(Fraction(7, 4), Fraction(9, 4), "most cottons and linens for dresses"),
     "stiff or heavy": Advice(Fraction(5, 4), Fraction(7, 4), "it stands: pique, flannel, silk"),
     "two layers": Advice(Fraction(5, 4), Fraction(7, 4), "folded and banded ruffles gather thick"),
     "lace edging": Advice(Fraction(3, 2), Fraction(2), "more hides the pattern of the lace"),
