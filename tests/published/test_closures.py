@@ -61,3 +61,17 @@ def test_a_button_stands_at_least_half_its_diameter_from_the_end():
     assert "use at least 1/4 in (7 mm)" in refusal(
         "button-spacing", button="1/2 in", first="7/32 in"
     )
+
+
+def test_a_front_band_is_twice_the_overlap_that_the_button_asks_for():
+    """Extension Bulletin 576: half the diameter and 1/4 in to each side of the centre line."""
+    working = work("front-band", button="1/2 in")
+    assert length(working, "band_width") == 2 * inches("1/2")
+    assert "use at least 1/2 in" in refusal("front-band", button="1/2 in", extension="7/16 in")
+
+
+def test_a_facing_is_cut_twice_its_edge_wider_than_the_outer_strip():
+    """Common practice, no source; the same rule as for a banded ruffle."""
+    working = work("front-band", made="two cloths", edge="3/16 in")
+    wider = length(working, "facing_width") - length(working, "outer_width")
+    assert wider == 2 * inches("3/16")

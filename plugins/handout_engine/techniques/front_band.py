@@ -1,0 +1,271 @@
+"""A front band for buttons: a strip sewn on, of one cloth or two, or cut on with its facing.
+
+The front reaches as far beyond its centre line as the button needs, and as far to the inside, so
+that the band is twice that wide and two bands, lapped centre on centre, cover one another.
+"""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+from typing import ClassVar
+
+from handout_engine.buttons import TAPE, ButtonInputs, no_less, note_extension
+from handout_engine.cautions import BUTTONS_AS_SMALL_PARTS, OLD_BUTTONS, PINS_AND_IRON
+from handout_engine.cloth import ClothInputs, note_cloth
+from handout_engine.drawing.front_bands import FrontBand as Drawn
+from handout_engine.drawing.front_bands import band_section, cut_on_edge, lapped_fronts
+from handout_engine.drawing.scene import Line, Tone
+from handout_engine.drawing.strips import FlatStrip, Rule
+from handout_engine.front_band_steps import add_sample, add_steps
+from handout_engine.gathering_pictures import strips_picture
+from handout_engine.inputs import SEWING, Asked, choice, count, length, optional_length
+from handout_engine.lengths import Length, inches
+from handout_engine.refusals import RefusalError
+from handout_engine.sources import GEOMETRY, GIVEN, PRACTICE
+from handout_engine.technique import Technique
+from handout_engine.values import Value, sentence
+from handout_engine.workings import Grain, Mark, Picture, Piece, Seam, Supply, Working
+from handout_engine.worksheet import Worksheet
+
+ONE, TWO, CUT_ON = "a folded strip", "two cloths", "cut on with its facing"
+WIDEST_FILLED, USUAL_ALLOWANCE = inches("1/2"), inches("1/4")
+
+
+@dataclass(frozen=True, kw_only=True)
+class FrontBand(ButtonInputs, ClothInputs, Technique):
+    """Bands for the two fronts of a buttoned opening."""
+
+    title: ClassVar[str] = "Front band"
+    family: ClassVar[str] = "closures"
+    summary: ClassVar[str] = (
+        "The overlap of a buttoned front: a folded strip, a strip with a narrow contrast edge, or "
+        "a facing cut on."
+    )
+
+    opening: Length = length(
+        Asked("length of the band", "Finished, from its upper to its lower end."),
+        "12 in",
+        ("1 in", "60 in"),
+    )
+    made: str = choice(
+        Asked("made of", "A strip folded in half, two cloths of which the second shows as a narrow "
+              "edge, or the front itself with its facing cut on.", SEWING),
+        ONE,
+        TWO,
+        CUT_ON,
+    )  # fmt: skip
+    edge: Length = length(
+        Asked("contrast edge", "Of two cloths: what of the second shows along the front edge."),
+        "1/8 in",
+        ("1/16 in", "1 in"),
+    )
+    edge_seam: Length | None = optional_length(
+        Asked("edge seam", "Of two cloths: allowance of the seam that joins them; it lies in the "
+              "edge.", SEWING, PRACTICE),
+        "as wide as the edge up to 1/2 in, so that it fills it; 1/4 in for a wider one",
+        ("1/16 in", "1 in"),
+    )  # fmt: skip
+    seam: Length = length(
+        Asked("band seam", "Allowance between band and front; as much is turned under inside.",
+              SEWING, PRACTICE),
+        "1/4 in",
+        ("1/16 in", "1 in"),
+    )  # fmt: skip
+    facing: Length | None = optional_length(
+        Asked("facing", "Cut on: finished width of the facing, from the fold to its inner edge.",
+              SEWING),
+        "as wide as the band",
+        ("1/4 in", "8 in"),
+    )  # fmt: skip
+    facing_turn: Length = length(
+        Asked("turned under", "Cut on: what is turned under along the facing's inner edge.",
+              SEWING, PRACTICE),
+        "1/4 in",
+        ("1/16 in", "1 in"),
+    )  # fmt: skip
+    end_allowance: Length = length(
+        Asked("end allowance", "Beyond the band at its upper and at its lower end.", SEWING,
+              PRACTICE),
+        "1/4 in",
+        ("0 in", "3 in"),
+    )  # fmt: skip
+    bands: int = count(Asked("how many", "Two for one garment, right and left."), 2, 200)
+
+    def work(self) -> Working:
+        """Extension, strips, cloth and steps; raises RefusalError."""
+        sheet = Worksheet(self)
+        beyond = note_extension(sheet, self)
+        sheet.note("band_width", "finished band, and what the fronts overlap", 2 * beyond.length,
+                   "2 × {beyond_centre}")  # fmt: skip
+        sheet.note("band_length", "band, cut length", self.opening + 2 * self.end_allowance,
+                   "{opening} + 2 × {end_allowance}")  # fmt: skip
+        {ONE: _note_one, TWO: _note_two, CUT_ON: _note_cut_on}[self.made](sheet, self)
+        _add_supplies(sheet, self)
+        add_sample(sheet)
+        add_steps(sheet, self.made)
+        _draw(sheet, self)
+        return sheet.finish()
+
+
+def _check_seam(inputs: FrontBand, band: Length) -> None:
+    if inputs.seam > band:
+        raise RefusalError(
+            f"seam {TAPE.say(inputs.seam)} is wider than the band {TAPE.say(band)}, in which it "
+            f"has to lie flat; trim it after sewing and write at most {TAPE.both(band)}",
+            "seam",
+        )
+
+
+def _note_one(sheet: Worksheet, inputs: FrontBand) -> None:
+    """Note the strip that is folded in half."""
+    band = sheet["band_width"].length
+    _check_seam(inputs, band)
+    width = sheet.note("strip_width", "band strip, cut width", 2 * band + 2 * inputs.seam,
+                       "2 × {band_width} + 2 × {seam}")  # fmt: skip
+    fold = sheet.note("fold_line", "fold, from the edge that is sewn to the front",
+                      band + inputs.seam, "{band_width} + {seam}")  # fmt: skip
+    sheet.note("turned_edge", "turned under, from that same edge",
+               width.length - inputs.seam, "{strip_width} - {seam}")  # fmt: skip
+    _add_piece(sheet, "band strip", "cloth", width, (fold,))
+    note_cloth(sheet, "cloth", inputs.cloth())
+
+
+def _note_two(sheet: Worksheet, inputs: FrontBand) -> None:
+    """Note outer strip and facing by the banded rule; refuses an edge that cannot be."""
+    band = sheet["band_width"].length
+    _check_seam(inputs, band)
+    if inputs.edge >= band:
+        raise RefusalError(
+            f"edge {TAPE.say(inputs.edge)} leaves nothing of the outer strip on a band "
+            f"{TAPE.say(band)} wide; use less than {TAPE.both(band)}, or a wider extension",
+            "edge",
+        )
+    seam = _note_edge_seam(sheet, inputs)
+    sheet.note("outer_shows", "outer strip that shows", band - inputs.edge,
+               "{band_width} - {edge}")  # fmt: skip
+    outer = sheet.note("outer_width", "outer strip, cut width",
+                       band - inputs.edge + inputs.seam + seam.length,
+                       "{outer_shows} + {seam} + {joining}")  # fmt: skip
+    facing = sheet.note("facing_width", "facing strip, cut width",
+                        outer.length + 2 * inputs.edge, "{outer_width} + 2 × {edge}")  # fmt: skip
+    sheet.note("strip_width", "both strips joined, opened flat",
+               outer.length + facing.length - 2 * seam.length,
+               "{outer_width} + {facing_width} - 2 × {joining}")  # fmt: skip
+    fold = sheet.note("fold_line", "fold on the facing, from its edge that is joined",
+                      seam.length + inputs.edge, "{joining} + {edge}")  # fmt: skip
+    line = sheet.note("joined_line", "joining seam on the outer strip, from the edge that is sewn "
+                      "to the front", outer.length - seam.length,
+                      "{outer_width} - {joining}")  # fmt: skip
+    _add_piece(sheet, "outer strip", "band cloth", outer, (line,))
+    _add_piece(sheet, "facing strip", "edge cloth", facing, (fold,))
+    sheet.seams.append(Seam("outer strip to facing", seam.length))
+    note_cloth(sheet, "band cloth", inputs.cloth(), "band_")
+    note_cloth(sheet, "edge cloth", inputs.cloth(), "edge_")
+
+
+def _note_edge_seam(sheet: Worksheet, inputs: FrontBand) -> Value:
+    usual = inputs.edge if inputs.edge <= WIDEST_FILLED else USUAL_ALLOWANCE
+    seam = usual if inputs.edge_seam is None else inputs.edge_seam
+    if seam > inputs.edge:
+        raise RefusalError(
+            f"edge_seam {TAPE.say(seam)} is wider than the edge {TAPE.say(inputs.edge)}; it cannot "
+            f"lie flat inside it (use at most {TAPE.both(inputs.edge)}, or trim it to that after "
+            "sewing and write that)",
+            "edge_seam",
+        )
+    basis = PRACTICE if inputs.edge_seam is None else GIVEN
+    return sheet.note("joining", "allowance between outer strip and facing", seam, "", basis=basis)
+
+
+def _note_cut_on(sheet: Worksheet, inputs: FrontBand) -> None:
+    """Note how far the front is cut beyond its centre line; refuses a facing too narrow."""
+    band = sheet["band_width"].length
+    facing = band if inputs.facing is None else inputs.facing
+    if facing < band:
+        raise RefusalError(
+            f"facing {TAPE.say(facing)} is narrower than the band {TAPE.say(band)}, so that holes "
+            f"and buttons would stand partly in one layer; use at least {no_less(band)}",
+            "facing",
+        )
+    words, basis = ("{band_width}", GEOMETRY) if inputs.facing is None else ("", GIVEN)
+    sheet.note("facing_used", "facing, from the fold to its inner edge", facing, words,
+               basis=basis)  # fmt: skip
+    sheet.note("fold_line", "fold, from the cut edge", inputs.facing_turn + facing,
+               "{facing_turn} + {facing_used}")  # fmt: skip
+    sheet.note("cut_beyond", "front, cut beyond its centre line",
+               inputs.facing_turn + facing + sheet["beyond_centre"].length,
+               "{facing_turn} + {facing_used} + {beyond_centre}")  # fmt: skip
+
+
+def _add_piece(
+    sheet: Worksheet, name: str, cloth: str, width: Value, lines: tuple[Value, ...]
+) -> None:
+    marks = tuple(Mark(each.label, each.length) for each in lines)
+    sheet.pieces.append(
+        Piece(name, cloth, sheet["bands"].whole, width, sheet["band_length"], Grain.STRAIGHT, marks)
+    )
+
+
+def _add_supplies(sheet: Worksheet, inputs: FrontBand) -> None:
+    if inputs.made != CUT_ON:
+        sheet.seams.append(Seam("band to front", inputs.seam))
+    sheet.supplies.append(
+        Supply("light firm cloth to lay between, for each band", None,
+               sentence("{wide} wide and {long} long", wide=sheet["band_width"],
+                        long=sheet["opening"]))
+    )  # fmt: skip
+    sheet.supplies.append(Supply("fine thread to match"))
+    sheet.cautions.extend((BUTTONS_AS_SMALL_PARTS, OLD_BUTTONS, PINS_AND_IRON))
+
+
+def _draw(sheet: Worksheet, inputs: FrontBand) -> None:
+    two = inputs.made == TWO
+    drawn = Drawn(
+        opening=sheet["opening"],
+        width=sheet["band_width"],
+        beyond=sheet["beyond_centre"],
+        button=sheet["button"],
+        seam=sheet["facing_turn" if inputs.made == CUT_ON else "seam"],
+        edge=sheet["edge"] if two else None,
+        joining=sheet.values.get("joining"),
+        facing=sheet.values.get("facing_used"),
+    )
+    sheet.pictures.append(
+        Picture("finished", sentence("Both fronts lapped, seen from the right side; the dash-dot "
+                                     "line is the centre line of both."),
+                lapped_fronts(drawn), finished=True)
+    )  # fmt: skip
+    if inputs.made == CUT_ON:
+        lines = (sheet["facing_turn"], sheet["fold_line"], sheet["cut_beyond"])
+        sheet.pictures.append(
+            Picture("lines", sentence("The edge of the front before it is folded, turned a "
+                                      "quarter: distances count from the cut edge."),
+                    cut_on_edge(drawn, lines))
+        )  # fmt: skip
+    else:
+        sheet.pictures.append(strips_picture(_flat(sheet, two), "The strips with their lines."))
+    sheet.pictures.append(
+        Picture("section", sentence("The band cut through, front edge at the right; its cloth is "
+                                    "drawn thick."),
+                band_section(drawn))
+    )  # fmt: skip
+
+
+def _flat(sheet: Worksheet, two: bool) -> list[FlatStrip]:
+    long = sheet["band_length"]
+    seam = Rule(Line.STITCH, sheet["seam"])
+    fold = Rule(Line.FOLD, sheet["fold_line"])
+    if not two:
+        turned = Rule(Line.FOLD, sheet["turned_edge"])
+        return [FlatStrip(sentence("band strip"), sheet["strip_width"], long, (seam, fold, turned),
+                          grain_across=False)]  # fmt: skip
+    joined = Rule(Line.STITCH, sheet["joined_line"])
+    return [
+        FlatStrip(sentence("outer strip"), sheet["outer_width"], long, (seam, joined),
+                  grain_across=False),
+        FlatStrip(sentence("facing strip"), sheet["facing_width"], long,
+                  (Rule(Line.STITCH, sheet["joining"]), fold), Tone.SECOND, grain_across=False),
+    ]  # fmt: skip
+
+
+TECHNIQUE = FrontBand
