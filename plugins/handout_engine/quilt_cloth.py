@@ -1,0 +1,227 @@
+"""The sizes of a pieced cover: its blocks, the strips between and round them, its layers.
+
+Everything sewn into a seam is cut its finished size and two seam allowances. What is longer than
+the cloth is wide is cut in equal parts and joined with straight seams.
+"""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+
+from handout_engine.cloth import ClothInputs
+from handout_engine.inputs import CLOTH, SEWING, Asked, choice, count, length
+from handout_engine.lengths import Length, inches
+from handout_engine.refusals import RefusalError
+from handout_engine.saying import Saying, Tape
+from handout_engine.sources import PRACTICE, published
+from handout_engine.strips import StripsWanted, note_strips
+from handout_engine.values import Value
+from handout_engine.workings import Grain, Piece
+from handout_engine.worksheet import Worksheet
+
+BLOCKS, FRAME, BACKING, BATTING, BINDING = (
+    "block cloth", "sashing and border cloth", "backing cloth", "batting", "binding cloth",
+)  # fmt: skip
+DOWN, ACROSS = "down the back", "across the back"
+TAPE = Tape(finest=32)
+
+
+@dataclass(frozen=True, kw_only=True)
+class QuiltInputs(ClothInputs):
+    """The inputs of a cover of equal blocks."""
+
+    blocks_across: int = count(Asked("blocks across", "Blocks in a row.", basis=PRACTICE), 4, 12)
+    blocks_down: int = count(Asked("blocks down", "Rows of blocks.", basis=PRACTICE), 5, 12)
+    block: Length = length(
+        Asked("block", "Finished side of a square block.", basis=PRACTICE),
+        "7 in",
+        ("1 in", "18 in"),
+    )
+    sashing: Length = length(
+        Asked("sashing", "Finished width of the strips between blocks.", basis=PRACTICE),
+        "1 1/2 in",
+        ("0 in", "6 in"),
+    )
+    border: Length = length(
+        Asked("border", "Finished width of the border all round.", basis=PRACTICE),
+        "3 in",
+        ("0 in", "12 in"),
+    )
+    binding: Length = length(
+        Asked("binding", "Finished width of the double binding.", basis=PRACTICE),
+        "1/4 in",
+        ("1/8 in", "1 in"),
+    )
+    seam_allowance: Length = length(
+        Asked("seam allowance", "Of every seam in the top.", SEWING, PRACTICE),
+        "1/4 in",
+        ("1/8 in", "5/8 in"),
+    )
+    strip_allowance: Length = length(
+        Asked("joining allowance", "Of seams that join strips, and of the backing.", SEWING,
+              PRACTICE),
+        "1/4 in",
+        ("1/8 in", "1 in"),
+    )  # fmt: skip
+    tail: Length = length(
+        Asked("tail", "Extra length of binding to join its ends.", SEWING, PRACTICE),
+        "10 in",
+        ("1 in", "30 in"),
+    )
+    backing_margin: Length = length(
+        Asked("backing margin", "Backing beyond the top on each side.", CLOTH, PRACTICE),
+        "3 in",
+        ("0 in", "8 in"),
+    )
+    batting_margin: Length = length(
+        Asked("batting margin", "Batting beyond the top on each side.", CLOTH, PRACTICE),
+        "2 in",
+        ("0 in", "8 in"),
+    )
+    backing_seams: str = choice(
+        Asked("backing seams", "Which way a seam runs where the backing is joined.", CLOTH),
+        DOWN,
+        ACROSS,
+    )
+
+
+def note_sizes(sheet: Worksheet, quilt: QuiltInputs) -> None:
+    """Note what the top measures; refuses a binding that would cover more than the border."""
+    spaces = (quilt.blocks_across - 1, quilt.blocks_down - 1)
+    across = sheet.note(
+        "inner_width", "blocks and sashing, across",
+        quilt.block * quilt.blocks_across + quilt.sashing * spaces[0],
+        "{blocks_across} × {block} + ({blocks_across} - 1) × {sashing}",
+    )  # fmt: skip
+    down = sheet.note("inner_length", "blocks and sashing, down",
+                      quilt.block * quilt.blocks_down + quilt.sashing * spaces[1],
+                      "{blocks_down} × {block} + ({blocks_down} - 1) × {sashing}")  # fmt: skip
+    for name, which, inner in (("width", "across", across), ("length", "down", down)):
+        top = sheet.note(f"top_{name}", f"top with its border, finished, {which}",
+                         inner.length + 2 * quilt.border, "{inner} + 2 × {border}",
+                         inner=inner)  # fmt: skip
+        sheet.note(f"raw_{name}", f"top from raw edge to raw edge, {which}",
+                   top.length + 2 * quilt.seam_allowance, "{top} + 2 × {seam_allowance}",
+                   top=top)  # fmt: skip
+    _note_shown(sheet, quilt)
+
+
+def _note_shown(sheet: Worksheet, quilt: QuiltInputs) -> None:
+    most = quilt.border + quilt.seam_allowance
+    if quilt.binding > most:
+        raise RefusalError(
+            f"binding {TAPE.say(quilt.binding)} would cover the border and some of the blocks; use "
+            f"at most {TAPE.both(most)}, or a wider border",
+            "binding",
+        )
+    sheet.note("border_shown", "border that shows beside the binding", most - quilt.binding,
+               "{border} + {seam_allowance} - {binding}")  # fmt: skip
+
+
+def note_blocks(sheet: Worksheet, quilt: QuiltInputs, usable: Value) -> None:
+    """Note the blocks, and how many squares of their size a yard of the cloth gives."""
+    number = sheet.note("blocks", "blocks", quilt.blocks_across * quilt.blocks_down,
+                        "{blocks_across} × {blocks_down}")  # fmt: skip
+    cut = sheet.note("block_cut", "block, cut side", quilt.block + 2 * quilt.seam_allowance,
+                     "{block} + 2 × {seam_allowance}")  # fmt: skip
+    row = sheet.note("squares_in_a_row", "blocks side by side on the cloth",
+                     int(usable.length / cut.length),
+                     "{usable} / {block_cut}, rounded down", usable=usable)  # fmt: skip
+    yard = sheet.note("yard", "one yard", inches(36), "", basis=published("yard"))
+    rows = sheet.note("rows_in_a_yard", "rows of blocks in a yard", int(yard.length / cut.length),
+                      "{yard} / {block_cut}, rounded down")  # fmt: skip
+    sheet.note("squares_in_a_yard", "blocks from one yard of the cloth",
+               row.whole * rows.whole, "{squares_in_a_row} × {rows_in_a_yard}")  # fmt: skip
+    sheet.pieces.append(Piece("block", BLOCKS, number.whole, cut, cut, Grain.STRAIGHT))
+
+
+@dataclass(frozen=True)
+class Bar:
+    """A kind of strip in the top: its prefix, width, finished length, and how many there are."""
+
+    prefix: str
+    width: Value
+    along: Value
+    number: Value | int
+
+
+def note_frame(sheet: Worksheet, quilt: QuiltInputs, usable: Value) -> None:
+    """Note the sashing and border strips, each with its parts where it is joined."""
+    if quilt.sashing:
+        wide = sheet.note("sashing_cut", "sashing, cut width",
+                          quilt.sashing + 2 * quilt.seam_allowance,
+                          "{sashing} + 2 × {seam_allowance}")  # fmt: skip
+        if quilt.blocks_across > 1:
+            number = sheet.note("short_sashes", "short sashes, between the blocks of a row",
+                                (quilt.blocks_across - 1) * quilt.blocks_down,
+                                "({blocks_across} - 1) × {blocks_down}")  # fmt: skip
+            _add_bar(sheet, usable, Bar("short_sash_", wide, sheet["block"], number))
+        if quilt.blocks_down > 1:
+            number = sheet.note("long_sashes", "long sashes, between the rows",
+                                quilt.blocks_down - 1, "{blocks_down} - 1")  # fmt: skip
+            _add_bar(sheet, usable, Bar("long_sash_", wide, sheet["inner_width"], number))
+    if quilt.border:
+        wide = sheet.note("border_cut", "border, cut width",
+                          quilt.border + 2 * quilt.seam_allowance,
+                          "{border} + 2 × {seam_allowance}")  # fmt: skip
+        _add_bar(sheet, usable, Bar("side_border_", wide, sheet["inner_length"], 2))
+        _add_bar(sheet, usable, Bar("end_border_", wide, sheet["top_width"], 2))
+
+
+def _add_bar(sheet: Worksheet, usable: Value, bar: Bar) -> None:
+    """Note one kind of strip: its cut length, the parts it is joined from, and its pieces."""
+    name = bar.prefix.rstrip("_").replace("_", " ")
+    whole = sheet.note(f"{bar.prefix}whole", f"{name}, cut length in one piece",
+                       bar.along.length + 2 * sheet["seam_allowance"].length,
+                       "{along} + 2 × {seam_allowance}", along=bar.along,
+                       saying=Saying.UP)  # fmt: skip
+    parts = note_strips(sheet, StripsWanted(usable, whole, bar.width, False, False, bar.prefix))
+    wanted = bar.number if isinstance(bar.number, int) else bar.number.whole
+    number = sheet.note(f"{bar.prefix}pieces", f"{name}, pieces to cut",
+                        wanted * parts.whole, "{number} × {parts}",
+                        number=bar.number, parts=parts)  # fmt: skip
+    each = sheet[f"{bar.prefix}strip_length"]
+    sheet.pieces.append(Piece(name, FRAME, number.whole, bar.width, each, Grain.CROSS))
+
+
+def note_layers(sheet: Worksheet, quilt: QuiltInputs, usable: Value) -> None:
+    """Note backing, batting and binding."""
+    for layer, margin in (("backing", "backing_margin"), ("batting", "batting_margin")):
+        for side in ("width", "length"):
+            sheet.note(f"{layer}_{side}", f"{layer}, {side}",
+                       sheet[f"raw_{side}"].length + 2 * sheet[margin].length,
+                       "{raw} + 2 × {margin}", raw=sheet[f"raw_{side}"],
+                       margin=sheet[margin], saying=Saying.UP)  # fmt: skip
+    sheet.pieces.append(
+        Piece("batting", BATTING, 1, sheet["batting_width"], sheet["batting_length"],
+              Grain.STRAIGHT)
+    )  # fmt: skip
+    _note_backing(sheet, quilt, usable)
+    _note_binding(sheet, quilt, usable)
+
+
+def _note_backing(sheet: Worksheet, quilt: QuiltInputs, usable: Value) -> None:
+    """Panels of the backing run along the cloth; their seams run down or across the back."""
+    sides = sheet["backing_width"], sheet["backing_length"]
+    joined, along = sides if quilt.backing_seams == DOWN else sides[::-1]
+    panels = note_strips(sheet, StripsWanted(usable, joined, along, False, False, "backing_"))
+    each = sheet["backing_strip_length"]
+    sheet.pieces.append(
+        Piece("backing panel", BACKING, panels.whole, each, along, Grain.STRAIGHT)
+    )  # fmt: skip
+
+
+def _note_binding(sheet: Worksheet, quilt: QuiltInputs, usable: Value) -> None:
+    """A double binding: six times its width, once round the raw edge, and its tail."""
+    wide = sheet.note("binding_cut", "binding, cut width", 6 * quilt.binding,
+                      "6 × {binding}", saying=Saying.UP)  # fmt: skip
+    around = sheet.note("around", "once round the raw edge",
+                        2 * (sheet["raw_width"].length + sheet["raw_length"].length),
+                        "2 × ({raw_width} + {raw_length})")  # fmt: skip
+    wanted = sheet.note("binding_length", "binding needed", around.length + quilt.tail,
+                        "{around} + {tail}")  # fmt: skip
+    strips = note_strips(sheet, StripsWanted(usable, wanted, wide, False, True, "binding_"))
+    sheet.pieces.append(
+        Piece("binding strip", BINDING, strips.whole, wide, sheet["binding_strip_length"],
+              Grain.CROSS)
+    )  # fmt: skip
