@@ -75,3 +75,12 @@ def test_a_facing_is_cut_twice_its_edge_wider_than_the_outer_strip():
     working = work("front-band", made="two cloths", edge="3/16 in")
     wider = length(working, "facing_width") - length(working, "outer_width")
     assert wider == 2 * inches("3/16")
+
+
+@pytest.mark.parametrize("slit", ["2 in", "4 in", "9 1/2 in"])
+def test_the_strip_of_a_continuous_lap_is_twice_the_slit_and_its_ends(slit):
+    """Common practice, no source: strip twice the slit, width twice the lap and two seams."""
+    working = work("lap-placket", slit=slit, width="3/8 in", seam="1/4 in")
+    ends = 2 * length(working, "end_allowance")
+    assert length(working, "strip_length") - ends == 2 * length(working, "slit")
+    assert length(working, "strip_width") == inches("5/4")

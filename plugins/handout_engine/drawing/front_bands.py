@@ -25,6 +25,8 @@ from handout_engine.drawing.sections import layer
 from handout_engine.values import Value, sentence
 
 STEPS = 10
+THICK = 0.055
+"""From layer to layer, as a share of the width of the band."""
 TURN = 2.0
 """Half the height of a band cut through, in steps from layer to layer."""
 
@@ -93,7 +95,13 @@ def band_section(band: FrontBand) -> Scene:
 
 
 def _one_cloth(band: FrontBand) -> Iterable[Shape]:
-    wide, seam, step = band.width.mm, band.seam.mm, 0.055 * band.width.mm
+    yield from folded_strip(band.width.mm, band.seam.mm)
+    yield from _measured(band, THICK * band.width.mm)
+
+
+def folded_strip(wide: float, seam: float) -> Iterable[Shape]:
+    """A strip folded over the edge of a layer and turned under, cut through; the edge is x = 0."""
+    step = THICK * wide
     inside = min(seam, 0.9 * wide)
     path = (
         (inside, -step), (0.0, -step), (0.0, -TURN * step), *_turn(wide, TURN * step),
@@ -101,12 +109,11 @@ def _one_cloth(band: FrontBand) -> Iterable[Shape]:
     )  # fmt: skip
     yield layer(((-0.9 * wide, 0.0), (inside, 0.0)), 0.5 * step, Tone.SECOND)
     yield layer(path, 0.5 * step, Tone.RIGHT)
-    yield from _measured(band, step)
 
 
 def _two_cloths(band: FrontBand) -> Iterable[Shape]:
     assert band.edge is not None and band.joining is not None
-    wide, step = band.width.mm, min(0.055 * band.width.mm, 0.35 * band.edge.mm)
+    wide, step = band.width.mm, min(THICK * band.width.mm, 0.35 * band.edge.mm)
     line = wide - band.edge.mm
     inside = min(band.seam.mm, 0.85 * line)
     reach = min(line + max(band.joining.mm, 1.6 * step), wide - step)
@@ -132,7 +139,7 @@ def _measured(band: FrontBand, step: float) -> Iterable[Shape]:
 
 
 def _cut_on(band: FrontBand, facing: float) -> Iterable[Shape]:
-    wide, step = band.width.mm, 0.055 * band.width.mm
+    wide, step = band.width.mm, THICK * band.width.mm
     left = wide - facing
     turned = min(band.seam.mm, 0.6 * facing)
     path = (
