@@ -1,0 +1,230 @@
+"""Smocking: cloth drawn up into small even pleats by rows of dots, then held by its stitches.
+
+Between two dots of a row lies one pleat. A row therefore has one dot more than pleats, and the flat
+cloth from its first dot to its last is as many dot spacings as there are pleats.
+"""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+from fractions import Fraction
+
+from handout_engine.drawing.smocking import DotSheet, dot_sheet
+from handout_engine.inputs import SEWING, Asked, count, length, optional_length, ratio
+from handout_engine.lengths import Length
+from handout_engine.refusals import RefusalError
+from handout_engine.saying import Tape
+from handout_engine.sources import PRACTICE, published
+from handout_engine.values import Value, sentence
+from handout_engine.workings import Cell, Chart, Picture, Step, Supply
+from handout_engine.worksheet import Worksheet
+
+FEWEST_PLEATS, MOST_PLEATS = 10, 1500
+MOST_DOTS_ON_SHEET = 4000
+SAMPLE_PLEATS = 24
+TAPE = Tape(finest=32)
+
+
+@dataclass(frozen=True, kw_only=True)
+class SmockingInputs:
+    """What every piece of smocking asks: its fullness, its dots and rows, its dot sheet."""
+
+    height: Length = length(
+        Asked("height of the smocking", "From its first worked row to its last."),
+        "1 1/2 in",
+        ("1/4 in", "12 in"),
+    )
+    fullness: Fraction = ratio(
+        Asked(
+            "fullness",
+            "Flat cloth for each length of finished smocking, unless a sample says otherwise.",
+            basis=PRACTICE,
+        ),
+        "3",
+        ("1.5", "6"),
+    )
+    sample_flat: Length | None = optional_length(
+        Asked("sample, flat", "Flat cloth between the first dot and the last of your sample."),
+        "the fullness is used as it is written",
+        ("1 in", "1 yd"),
+    )
+    sample_smocked: Length | None = optional_length(
+        Asked("sample, smocked", "The same sample smocked, its threads drawn out, at rest."),
+        "the fullness is used as it is written",
+        ("1/4 in", "1 yd"),
+    )
+    dot_spacing: Length = length(
+        Asked("dot spacing", "From dot to dot along a row.", SEWING, published("baldt-1916")),
+        "1/4 in",
+        ("1/16 in", "1 in"),
+    )
+    row_spacing: Length = length(
+        Asked("row spacing", "From row to row.", SEWING, published("baldt-1916")),
+        "3/8 in",
+        ("1/8 in", "2 in"),
+    )
+    holding_rows: int = count(
+        Asked(
+            "holding rows",
+            "Rows above the smocking, and as many below, that only hold the pleats.",
+            SEWING,
+            PRACTICE,
+        ),
+        1,
+        3,
+    )
+    sheet_width: Length = length(
+        Asked(
+            "dot sheet, width",
+            "How wide the dots on the printed sheet reach; 7 in fits A4 and Letter paper.",
+            SEWING,
+            PRACTICE,
+        ),
+        "7 in",
+        ("2 in", "16 in"),
+    )
+
+
+def note_fullness(sheet: Worksheet, inputs: SmockingInputs) -> Value:
+    """The fullness to work with: from the sample where there is one. Raises RefusalError."""
+    flat, smocked = inputs.sample_flat, inputs.sample_smocked
+    if flat is None and smocked is None:
+        return sheet["fullness"]
+    if flat is None or smocked is None:
+        missing = "sample_smocked" if smocked is None else "sample_flat"
+        raise RefusalError(
+            "a sample needs both its measures, flat and smocked; give both or neither", missing
+        )
+    if smocked >= flat:
+        raise RefusalError(
+            f"sample_smocked {TAPE.both(smocked)} is not less than the {TAPE.both(flat)} of flat "
+            "cloth that was drawn up; measure both again, between the same two dots",
+            "sample_smocked",
+        )
+    return sheet.note("sample_fullness", "fullness of the sample", flat / smocked,
+                      "{sample_flat} / {sample_smocked}")  # fmt: skip
+
+
+def check_pleats(pleats: int, widest: Length, inputs: SmockingInputs, field: str) -> None:
+    """Refuse too few pleats to be smocking, and more than anyone would gather.
+
+    `widest` is the most that would still be worked out.
+    """
+    if pleats < FEWEST_PLEATS:
+        closer = inputs.dot_spacing * Fraction(pleats, FEWEST_PLEATS + 1)
+        raise RefusalError(
+            f"{field} would take {pleats} pleats, fewer than {FEWEST_PLEATS}, which is no "
+            f"smocking; set the dots at most {TAPE.both(closer)} apart, or smock a wider piece",
+            "dot_spacing",
+        )
+    if pleats > MOST_PLEATS:
+        raise RefusalError(
+            f"{field} would take {pleats} pleats, more than {MOST_PLEATS}; set the dots "
+            f"{TAPE.both(inputs.dot_spacing * Fraction(pleats, MOST_PLEATS))} apart or further, or "
+            f"smock at most {TAPE.both(widest)}",
+            field,
+        )
+
+
+def note_rows(sheet: Worksheet, inputs: SmockingInputs) -> Value:
+    """Worked rows, holding rows, and the heights of both; returns the number of all rows.
+
+    Raises RefusalError when the height does not hold two rows.
+    """
+    if inputs.height < inputs.row_spacing:
+        raise RefusalError(
+            f"height {TAPE.both(inputs.height)} does not hold two rows "
+            f"{TAPE.both(inputs.row_spacing)} apart; use at least {TAPE.both(inputs.row_spacing)}, "
+            "or set the rows closer",
+            "height",
+        )
+    spaces = sheet.note("row_spaces", "spaces between the worked rows",
+                        inputs.height.mm // inputs.row_spacing.mm,
+                        "{height} / {row_spacing}, rounded down")  # fmt: skip
+    rows = sheet.note("rows", "worked rows", spaces.whole + 1, "{row_spaces} + 1")
+    sheet.note("worked_height", "from the first worked row to the last",
+               inputs.row_spacing * spaces.whole, "{row_spaces} × {row_spacing}")  # fmt: skip
+    every = sheet.note("all_rows", "rows of dots in all", rows.whole + 2 * inputs.holding_rows,
+                       "{rows} + 2 × {holding_rows}")  # fmt: skip
+    sheet.note(
+        "dotted_height",
+        "from the first row of dots to the last",
+        inputs.row_spacing * (every.whole - 1),
+        "({all_rows} - 1) × {row_spacing}",
+    )
+    return every
+
+
+def rows_chart(sheet: Worksheet, inputs: SmockingInputs, top: Length) -> Chart:
+    """Each row of dots, whether it is worked, and how far below the raw edge it lies."""
+    rows: list[tuple[Cell, ...]] = []
+    every = sheet["all_rows"].whole
+    for number in range(every):
+        held = number < inputs.holding_rows or number >= every - inputs.holding_rows
+        name = f"row {number + 1}"
+        rows.append((name, "holds" if held else "worked", top + inputs.row_spacing * number))
+    return Chart("Rows of dots", ("Row", "What for", "Below the raw edge"), tuple(rows))
+
+
+def note_sheet(sheet: Worksheet, inputs: SmockingInputs, pleats: Value) -> Picture:
+    """The dot sheet and how often it is laid down along a row. Raises RefusalError."""
+    spaces = sheet.note("sheet_spaces", "spaces between dots on the printed sheet",
+                        inputs.sheet_width.mm // inputs.dot_spacing.mm,
+                        "{sheet_width} / {dot_spacing}, rounded down")  # fmt: skip
+    rows = sheet["all_rows"].whole
+    columns = min(spaces.whole, pleats.whole)
+    if (columns + 1) * rows > MOST_DOTS_ON_SHEET:
+        most = max(1, MOST_DOTS_ON_SHEET // rows - 1) * inputs.dot_spacing
+        raise RefusalError(
+            f"sheet_width {TAPE.both(inputs.sheet_width)} would hold {(columns + 1) * rows} dots, "
+            f"more than {MOST_DOTS_ON_SHEET}; use a sheet at most {TAPE.both(most)} wide, or set "
+            "dots or rows further apart",
+            "sheet_width",
+        )
+    sheet.note("layings", "times the dot sheet is laid down along a row",
+               -(-pleats.whole // spaces.whole), "{pleats} / {sheet_spaces}, rounded up",
+               pleats=pleats)  # fmt: skip
+    drawn = DotSheet(columns, rows, inputs.holding_rows, sheet["dot_spacing"], sheet["row_spacing"])
+    return Picture(
+        "sheet",
+        sentence("The dot sheet, printed at true scale; the rows named H hold the pleats, the "
+                 "numbered ones are worked."),
+        dot_sheet(drawn, every_name=False),
+        sheet=dot_sheet(drawn, every_name=True),
+    )  # fmt: skip
+
+
+def add_smocking_sample(sheet: Worksheet, inputs: SmockingInputs, fullness: Value) -> None:
+    """A sample with the stitches that will be used, since they set how far cloth opens again."""
+    flat = sheet.note(
+        "trial_flat",
+        f"trial of {SAMPLE_PLEATS} pleats, flat",
+        inputs.dot_spacing * SAMPLE_PLEATS,
+        f"{SAMPLE_PLEATS} × {{dot_spacing}}",
+    )
+    done = sheet.note("trial_smocked", f"trial of {SAMPLE_PLEATS} pleats, smocked",
+                      flat.length / fullness.amount,  # type: ignore[operator]
+                      "{trial_flat} / {used}", used=fullness)  # fmt: skip
+    sheet.sample.append(
+        Step(
+            sentence(
+                f"On a scrap of the same cloth mark {SAMPLE_PLEATS + 1} dots in a row, {{flat}} "
+                "from the first to the last, in four rows. Gather, work the stitches you mean to "
+                "use, and draw the gathering threads out.",
+                flat=flat,
+            ),
+            sentence(
+                "at rest it measures {done} between the same two dots. If not, give both measures "
+                "as the sample: tight cable stitches hold closer than wide diamonds, and only "
+                "your own hand knows how much.",
+                done=done,
+            ),
+        )
+    )
+
+
+def add_smocking_supplies(sheet: Worksheet) -> None:
+    """Threads and needles."""
+    sheet.supplies.append(Supply("strong cotton in a colour that shows, to gather with", None))
+    sheet.supplies.append(Supply("stranded cotton to smock with, and a crewel needle"))
+    sheet.supplies.append(Supply("a marker or transfer pencil that washes out, tried on a scrap"))
