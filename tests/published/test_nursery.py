@@ -71,3 +71,11 @@ def test_a_double_equal_turn_takes_four_hems_and_the_mitre_two_of_both_turns():
     working = work("shawl-square", finished="36 in", hem="1/2 in", turn="1/2 in")
     assert said(working, "cut_side") == "38 in"
     assert said(working, "mitre_at") == "2 in"
+
+
+def test_a_bib_is_drawn_from_neck_and_chest():
+    """Common practice, no source: circle N + 8, overlap 2, width 0.45 C, drop 0.40 C (cm)."""
+    working = work("bib", neck="20 cm", chest="40 cm")
+    found = [length(working, name).mm for name in ("neck_circle", "bib_width", "bib_drop")]
+    assert found == [280, 180, 160]
+    assert working.inputs["overlap"].length.mm == 20

@@ -1,0 +1,160 @@
+"""A bib drawn from neck and chest: a round neck that closes at the back, a front to the waist."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+from typing import ClassVar
+
+from handout_engine.bib_measures import BOUND, BibInputs, note_shape
+from handout_engine.cautions import (
+    BIB_COMES_OFF,
+    FASTENERS_AS_SMALL_PARTS,
+    NOTHING_LOOSE_IN_THE_COT,
+    PINS_AND_IRON,
+)
+from handout_engine.cloth import note_cloth
+from handout_engine.drawing.bibs import Bib as Drawn
+from handout_engine.drawing.bibs import cut_scene, finished_scene
+from handout_engine.gathering_steps import add_washing_step
+from handout_engine.geometry.bibs import BibShape
+from handout_engine.geometry.polygons import extents, perimeter
+from handout_engine.lengths import from_float
+from handout_engine.sources import DRAWN
+from handout_engine.technique import Technique
+from handout_engine.values import sentence
+from handout_engine.workings import Grain, Picture, Piece, Seam, Step, Supply, Working
+from handout_engine.worksheet import Worksheet
+
+FRONT, BACK = "front cloth", "backing cloth"
+
+
+@dataclass(frozen=True, kw_only=True)
+class Bib(BibInputs, Technique):
+    """A bib of two layers, bound or turned."""
+
+    title: ClassVar[str] = "Bib"
+    family: ClassVar[str] = "nursery"
+    summary: ClassVar[str] = (
+        "A bib drawn from neck and chest, bound or turned, with a lapped closing at the back."
+    )
+
+    def work(self) -> Working:
+        """Outline, pieces, cloth, steps and sheet; raises RefusalError."""
+        sheet = Worksheet(self)
+        shape = note_shape(sheet, self)
+        _note_outline(sheet, self, shape)
+        note_cloth(sheet, FRONT, self.cloth(), "front_")
+        note_cloth(sheet, BACK, self.cloth(), "backing_")
+        if self.edge != BOUND:
+            sheet.seams.append(Seam("round the bib", self.seam_allowance))
+        _add_supplies(sheet, self)
+        _add_sample(sheet)
+        _add_steps(sheet, self)
+        _draw(sheet, self, shape)
+        return sheet.finish()
+
+
+def _note_outline(sheet: Worksheet, bib: Bib, shape: BibShape) -> None:
+    """Note what is measured on the outline, and add the two layers with it."""
+    finished = shape.outline()
+    cut = shape.outline(float(bib.allowance))
+    sheet.note("edge_length", "once round the finished bib, neck and straps included",
+               from_float(perimeter(finished)), "", basis=DRAWN)  # fmt: skip
+    (left, top), (right, bottom) = extents(cut)
+    wide = sheet.note("cut_width", "bib, cut across", from_float(right - left), "", basis=DRAWN)
+    high = sheet.note("cut_height", "bib, cut from strap to lower edge",
+                      from_float(bottom - top), "", basis=DRAWN)  # fmt: skip
+    # A piece's outline runs along its length, which here is the bib's height.
+    outline = tuple((y - top, x - left) for x, y in cut)
+    for name, cloth in (("front", FRONT), ("backing", BACK)):
+        sheet.pieces.append(
+            Piece(name, cloth, bib.make, wide, high, Grain.STRAIGHT, outline=outline)
+        )
+
+
+def _add_supplies(sheet: Worksheet, bib: Bib) -> None:
+    if bib.edge == BOUND:
+        sheet.supplies.append(
+            Supply("bias binding", None, sentence("for an edge of {edge}, {make} times",
+                                                  edge=sheet["edge_length"], make=bib.make))
+        )  # fmt: skip
+    sheet.supplies.append(Supply("soft hook-and-loop tape, or a press fastener with its tool"))
+    sheet.supplies.append(Supply("thread to match, and paper for the outline"))
+    sheet.cautions.extend(
+        (PINS_AND_IRON, BIB_COMES_OFF, FASTENERS_AS_SMALL_PARTS, NOTHING_LOOSE_IN_THE_COT)
+    )
+
+
+def _add_sample(sheet: Worksheet) -> None:
+    sheet.sample.append(
+        Step(
+            sentence(
+                "Cut the finished outline in paper and close its ends, lapped {overlap}.",
+                overlap=sheet["overlap"],
+            ),
+            sentence(
+                "the neck measures {closed} round, {room} more than the baby's own: two fingers "
+                "go in beside the neck, not a hand.",
+                closed=sheet["closed_neck"],
+                room=sheet["neck_room"],
+            ),
+        )
+    )
+
+
+def _add_steps(sheet: Worksheet, bib: Bib) -> None:
+    add_washing_step(sheet)
+    sheet.step(
+        "Print or draw the outline, and cut it once in the front cloth and once in the backing, "
+        "lengthwise grain down the middle.",
+        "from strap to lower edge it is {cut_height}, across the front {cut_width}.",
+    )
+    sheet.step("Embroider or trim the front while it is flat.")
+    if bib.edge == BOUND:
+        sheet.step("Lay the two layers wrong sides together, baste round close to the edge, and "
+                   "quilt them together where you like.")  # fmt: skip
+        sheet.step(
+            "Bind the edge all round in one, beginning in the middle of one strap's outer curve. "
+            "Stretch the binding a little round the neck, ease it round the lower corners.",
+            "the binding goes {edge_length} round, and the bib lies flat.",
+        )
+    else:
+        _add_turning(sheet)
+    sheet.step(
+        "Set the closing so that one end laps over the other by {overlap}: the hard half of the "
+        "tape on the lower end, its face away from the neck.",
+        "closed, the neck measures {closed_neck}, and a steady pull opens it.",
+    )
+
+
+def _add_turning(sheet: Worksheet) -> None:
+    sheet.step(
+        "Lay the layers right sides together and sew round, {seam_allowance} from the edges, "
+        "leaving a hand's width open at the straight of the lower edge."
+    )
+    sheet.step(
+        "Trim the allowance to half, clip the neck to a thread from the seam, notch the rounded "
+        "corners and strap ends. Turn, press, and close the opening by hand.",
+        "the neck edge measures {neck_line} from end to end.",
+    )
+    sheet.step("Stitch all round, close to the edge.")
+
+
+def _draw(sheet: Worksheet, bib: Bib, shape: BibShape) -> None:
+    names = ("bib_width", "bib_drop", "strap", "gap", "neck_radius", "cut_width", "cut_height",
+             "edge_length")  # fmt: skip
+    drawn = Drawn({name: sheet[name] for name in names}, shape, float(bib.allowance))
+    caption = sentence("The bib laid flat, its ends apart by {gap}; they lap when it is closed.",
+                       gap=sheet["gap"])  # fmt: skip
+    words = "The outline to cut, its seam dashed." if bib.allowance else (
+        "The outline to cut; the binding takes nothing beyond it."
+    )  # fmt: skip
+    sheet.pictures.extend(
+        (
+            Picture("finished", caption, finished_scene(drawn), finished=True),
+            Picture("outline", sentence(words), cut_scene(drawn), sheet=cut_scene(drawn)),
+        )
+    )
+
+
+TECHNIQUE = Bib
