@@ -151,3 +151,10 @@ WIDE_STITCH = Caution(
     "foot: put on the plate and the foot with the wide slot, turn the hand wheel through one whole "
     "repeat first, and count every piece of a broken needle.",
 )
+RAISED_CLOTH = Caution(
+    "raised-cloth",
+    "Flannel, towelling and other cloth with a raised surface can catch fire along its nap: keep "
+    "it from open flame and heaters. The United States rule that spares heavier cloth a test "
+    "speaks of plain surfaces only.",
+    (SOURCES["cfr-1610"],),
+)

@@ -20,6 +20,8 @@ from handout_engine.kinds import (
     LengthKind,
     PercentageKind,
     RatioKind,
+    ReelKind,
+    ThreadCountKind,
     YardageKind,
 )
 from handout_engine.lengths import Length, NamedLength, Place
@@ -27,6 +29,7 @@ from handout_engine.list_kinds import ListKind, NamedLengthsKind, PlacesKind
 from handout_engine.reading import read_length
 from handout_engine.saying import Amount
 from handout_engine.sources import GIVEN, USUAL, Basis
+from handout_engine.thread_counts import read_thread_count
 
 MEASURES = "Measures"
 SEWING = "Sewing"
@@ -177,6 +180,20 @@ def optional_ratio(asked: Asked, otherwise: str, bounds: tuple[str, str]) -> Fra
 def optional_count(asked: Asked, otherwise: str, most: int) -> int | None:
     """Declare a whole number that may be left out."""
     found: int | None = _field(asked, CountKind(1, most), None, otherwise)
+    return found
+
+
+def reel(asked: Asked, default: str, bounds: tuple[str, str]) -> Length:
+    """Declare a length of thread, said in yards or metres."""
+    kind = ReelKind(read_length(bounds[0]), read_length(bounds[1]))
+    found: Length = _field(asked, kind, default)
+    return found
+
+
+def optional_thread(asked: Asked, otherwise: str, bounds: tuple[str, str]) -> Fraction | None:
+    """Declare how fine a thread is, in tex whatever count it is written in; may be left out."""
+    kind = ThreadCountKind(*map(read_thread_count, bounds))
+    found: Fraction | None = _field(asked, kind, None, otherwise)
     return found
 
 

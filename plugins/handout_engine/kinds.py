@@ -12,6 +12,7 @@ from handout_engine.lengths import Length
 from handout_engine.reading import read_angle, read_count, read_length, read_percentage, read_ratio
 from handout_engine.refusals import RefusalError, nearest_name, quoted
 from handout_engine.saying import Amount, Saying, Tape
+from handout_engine.thread_counts import read_thread_count
 
 Raw = Amount | Sequence[str]
 T = TypeVar("T", Length, Fraction, int)
@@ -89,6 +90,12 @@ class FineLengthKind(LengthKind):
     saying = Saying.FINE
 
 
+class ReelKind(LengthKind):
+    """A long length of thread, said in the units that it is wound and sold by."""
+
+    saying = Saying.YARDAGE
+
+
 class RatioKind(Quantity[Fraction]):
     """A plain ratio, such as a fullness."""
 
@@ -129,6 +136,19 @@ class AngleKind(Quantity[Fraction]):
     def parse(text: str) -> Fraction:
         """Read an angle from text."""
         return read_angle(text)
+
+
+class ThreadCountKind(Quantity[Fraction]):
+    """How fine a thread is, in any of the trade's counts, held in tex."""
+
+    word = "a thread count"
+    saying = Saying.TEX
+    types = (Fraction,)
+
+    @staticmethod
+    def parse(text: str) -> Fraction:
+        """Read a thread count from text."""
+        return read_thread_count(text)
 
 
 class CountKind(Quantity[int]):

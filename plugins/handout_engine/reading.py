@@ -52,7 +52,7 @@ def _plain(text: str) -> str:
     return " ".join(text.replace("⁄", "/").split())
 
 
-def _number_and_rest(text: str) -> tuple[Fraction, str]:
+def number_and_rest(text: str) -> tuple[Fraction, str]:
     """The leading number of a text and what follows it; refuses what is not one number."""
     plain = _plain(text)
     match = _NUMBER.match(plain)
@@ -86,7 +86,7 @@ def read_length(text: str) -> Length:
 
     Raises RefusalError for a missing or wrong unit, a negative number, or anything else.
     """
-    number, unit = _number_and_rest(text)
+    number, unit = number_and_rest(text)
     if not unit:
         raise RefusalError(
             f'"{quoted(text)}" has no unit; write {_tidy(number)} in or {_tidy(number)} mm'
@@ -107,7 +107,7 @@ def _tidy(number: Fraction) -> str:
 
 def read_ratio(text: str) -> Fraction:
     """Read a plain ratio: `2`, `2.5`, `1 3/4`, `2:1` or `2 to 1` (so many of the first to one)."""
-    number, rest = _number_and_rest(text)
+    number, rest = number_and_rest(text)
     if rest and not re.fullmatch(r"(?::|to)\s*1", rest):
         raise RefusalError(f'"{quoted(text)}" is not a plain ratio; write 2, 2.5 or 2:1')
     return number
@@ -115,7 +115,7 @@ def read_ratio(text: str) -> Fraction:
 
 def read_percentage(text: str) -> Fraction:
     """Read a share written in per cent, with its sign: `3 %` gives 3/100."""
-    number, rest = _number_and_rest(text)
+    number, rest = number_and_rest(text)
     if rest not in {"%", "percent", "per cent"}:
         raise RefusalError(f'"{quoted(text)}" is not a percentage; write {_tidy(number)} %')
     return number / 100
@@ -123,7 +123,7 @@ def read_percentage(text: str) -> Fraction:
 
 def read_angle(text: str) -> Fraction:
     """Read an angle in degrees: `45`, `45 deg` or `45°`."""
-    number, rest = _number_and_rest(text)
+    number, rest = number_and_rest(text)
     if rest not in {"", "°", "deg", "degree", "degrees"}:
         raise RefusalError(f'"{quoted(text)}" is not an angle; write {_tidy(number)} deg')
     return number
@@ -131,7 +131,7 @@ def read_angle(text: str) -> Fraction:
 
 def read_count(text: str) -> int:
     """Read a whole number."""
-    number, rest = _number_and_rest(text)
+    number, rest = number_and_rest(text)
     if rest or number.denominator != 1:
         raise RefusalError(f'"{quoted(text)}" is not a whole number')
     return number.numerator

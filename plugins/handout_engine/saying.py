@@ -40,6 +40,7 @@ class Saying(Enum):
     PERCENT = "in per cent"
     DEGREES = "in degrees"
     FINE = "in millimetres to the hundredth, whatever the tape, as needles and stitches are sold"
+    TEX = "in tex: the grams that a kilometre of thread weighs"
 
 
 @dataclass(frozen=True)
@@ -107,6 +108,8 @@ class Tape:
 def _fraction(number: Fraction, saying: Saying) -> str:
     if saying is Saying.PERCENT:
         return decimal(number * 100, 1) + " %"
+    if saying is Saying.TEX:
+        return decimal(number) + " tex"
     return decimal(number) + ("°" if saying is Saying.DEGREES else "")
 
 

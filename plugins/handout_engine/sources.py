@@ -199,6 +199,28 @@ _ALL = (
         "P. 15: narrow hem 1/4 + 1/4 in; moderate flare 2 to 3 in, sheer straight up to 4, flared "
         "1 1/2, circle 1/4 or rolled; 1/4 in turned under.",
     ),
+    Source(
+        "iso-1144",
+        "International Organization for Standardization",
+        "ISO 1144 and ISO 2947, Textiles: universal system for designating linear density (tex)",
+        "Tex is the weight in grams of 1,000 m; denier is 9 tex; tex × Ne is 590.54 and tex × Nm "
+        "is 1,000. Rounded tex stay within about 2 %.",
+    ),
+    Source(
+        "iso-4915",
+        "International Organization for Standardization",
+        "ISO 4915 (as ASTM D6193), Textiles: stitch types, classification and terminology",
+        "Classes 100 chain stitches, 200 hand stitches, 300 lockstitches, 400 multi-thread chain "
+        "stitches, 500 overedge stitches, 600 covering stitches (from memory of the standard).",
+    ),
+    Source(
+        "needle-systems",
+        "Trade systems",
+        "Numbers of machine needles",
+        "The metric number is the blade's diameter in hundredths of a millimetre; pairs 60/8 to "
+        "120/19 stand on the packages; for old numbers below 19 the metric one is "
+        "(number - 8) × 5 + 60. A twin needle is named by spacing and number, 2.0/80.",
+    ),
 )
 
 SOURCES: dict[str, Source] = {source.key: source for source in _ALL}

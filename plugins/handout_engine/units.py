@@ -32,3 +32,23 @@ def other_unit(word: str) -> Fraction:
     if not one.check("[length]"):
         raise RefusalError(f"{quoted(word)} does not measure length; {advice}")
     return Fraction(one.to("millimetre").magnitude)
+
+
+def thread_count(number: Fraction, word: str) -> Fraction:
+    """Tex of a thread of so many of a unit that is not in `thread_counts`.
+
+    A unit may weigh a length (denier) or measure what a weight is long (a cotton count).
+    Raises RefusalError when pint does not know the word or it says nothing about thread.
+    """
+    advice = "a thread is counted in tex, dtex, denier, Nm or Ne"
+    if not (word.isalpha() and word.isascii()):
+        raise RefusalError(f'"{quoted(word)}" is not a thread count; {advice}')
+    try:
+        count = registry().Quantity(number, word)
+    except (pint.UndefinedUnitError, ValueError):  # pint reads "nan" as a number
+        raise RefusalError(f'"{quoted(word)}" is not a thread count; {advice}') from None
+    if count.check("[length] / [mass]"):
+        count = 1 / count
+    if not count.check("[mass] / [length]"):
+        raise RefusalError(f"{quoted(word)} does not measure how fine a thread is; {advice}")
+    return Fraction(count.to("tex").magnitude)

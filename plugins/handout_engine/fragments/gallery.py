@@ -15,7 +15,11 @@ from handout_engine.saying import Tape
 from handout_engine.technique import Technique, make
 from handout_engine.techniques import find, keys
 
-FAMILY_TITLES = {"lace": "Lace and insertions", "seams": "Fine seams"}
+FAMILY_TITLES = {
+    "lace": "Lace and insertions",
+    "materials": "Cloth, needle and thread",
+    "seams": "Fine seams",
+}
 """Titles of families that are not their names; they are those of the families' introductions."""
 FINEST = 0.01
 """How far apart the points of a curve are at the least, for each length of the drawing."""
