@@ -1,0 +1,141 @@
+"""A square or an oblong hemmed all round, its corners mitred."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+from typing import ClassVar
+
+from handout_engine.cautions import PINS_AND_IRON
+from handout_engine.cloth import ClothInputs, note_cloth
+from handout_engine.corner_hems import (
+    CornerHemInputs,
+    add_corner_steps,
+    article_piece,
+    check_room,
+    note_hem_takes,
+    note_mitre,
+)
+from handout_engine.drawing.hem_corners import (
+    CornerHem,
+    finished_corner,
+    flat_corner,
+    hemmed_article,
+)
+from handout_engine.drawing.scene import Scene
+from handout_engine.gathering_steps import add_washing_step
+from handout_engine.inputs import Asked, count, length
+from handout_engine.lengths import Length
+from handout_engine.technique import Technique
+from handout_engine.values import sentence
+from handout_engine.workings import Picture, Seam, Step, Supply, Working
+from handout_engine.worksheet import Worksheet
+
+
+@dataclass(frozen=True, kw_only=True)
+class MitredCorner(CornerHemInputs, ClothInputs, Technique):
+    """An article hemmed on all four sides with a sewn mitre at each corner."""
+
+    title: ClassVar[str] = "Mitred corners"
+    family: ClassVar[str] = "edges"
+    summary: ClassVar[str] = (
+        "A square or oblong hemmed all round: its cut size, its folds, and the mitre that makes "
+        "each corner lie flat."
+    )
+
+    width: Length = length(
+        Asked("finished width", "From hemmed edge to hemmed edge, across."),
+        "18 in",
+        ("2 in", "108 in"),
+    )
+    length: Length = length(
+        Asked("finished length", "From hemmed edge to hemmed edge, down."),
+        "18 in",
+        ("2 in", "5 yd"),
+    )
+    make: int = count(Asked("how many", "How many such articles are made."), 1, 50)
+
+    def work(self) -> Working:
+        """Cut size, folds, mitre, cloth and steps; raises RefusalError."""
+        sheet = Worksheet(self)
+        note_hem_takes(sheet)
+        for side in ("width", "length"):
+            check_room(sheet, side)
+            sheet.note(f"cut_{side}", f"cut {side}",
+                       sheet[side].length + 2 * sheet["hem_takes"].length,
+                       f"{{{side}}} + 2 × {{hem_takes}}")  # fmt: skip
+        note_mitre(sheet)
+        sides = sheet["cut_width"], sheet["cut_length"]
+        sheet.pieces.append(article_piece(sheet, "article", sides, self.make))
+        note_cloth(sheet, "cloth", self.cloth())
+        sheet.seams.append(Seam("mitre at each corner", self.mitre_allowance))
+        sheet.supplies.append(Supply("fine thread to match, and a fine needle for the cloth"))
+        sheet.supplies.append(Supply("a ruler, a marker tried on a scrap, and a point to turn on"))
+        sheet.cautions.append(PINS_AND_IRON)
+        _add_sample(sheet)
+        _add_steps(sheet)
+        _draw(sheet)
+        return sheet.finish()
+
+
+def _add_sample(sheet: Worksheet) -> None:
+    side = sheet.note("sample_side", "square for a trial corner", 4 * sheet["hem_takes"].length,
+                      "4 × {hem_takes}")  # fmt: skip
+    sheet.sample.append(
+        Step(
+            sentence("Cut a square of paper, {side} each way, and fold, draw and sew one corner of "
+                     "it as below.", side=side),
+            sentence("turned, the corner lies flat with its hem {depth} deep on both sides. If it "
+                     "cups, the seam was drawn too near the middle; if it gapes, too near the "
+                     "corner.", depth=sheet["hem_depth"]),
+        )
+    )  # fmt: skip
+
+
+def _add_steps(sheet: Worksheet) -> None:
+    add_washing_step(sheet)
+    sheet.step(
+        "Cut {make} × {cut_width} by {cut_length}, on the thread: draw a thread for each edge and "
+        "cut along the gap.",
+        "opposite sides are alike, and both diagonals too.",
+    )
+    add_corner_steps(sheet)
+    sheet.step(
+        "Sew the other three corners. Press the hem down all round, baste it close to its inner "
+        "edge, and sew it by hand or machine.",
+        "the article is {width} by {length}.",
+    )
+
+
+def _draw(sheet: Worksheet) -> None:
+    hem = CornerHem(*(sheet[name] for name in
+                      ("hem_depth", "turn", "hem_takes", "mitre_mark", "trim_mark")))  # fmt: skip
+    whole = Scene(
+        sentence("The hemmed article"),
+        sentence("{width} by {length}, hemmed {depth} deep.", width=sheet["width"],
+                 length=sheet["length"], depth=sheet["hem_depth"]),
+        hemmed_article(sheet["width"], sheet["length"], sheet["hem_depth"]),
+    )  # fmt: skip
+    flat = Scene(
+        sentence("One corner as it is cut"),
+        sentence("The mitre seam meets both raw edges {mark} from the corner.", mark=hem.mark),
+        flat_corner(hem),
+    )
+    turned = Scene(
+        sentence("One corner, finished"),
+        sentence("Hem {depth} deep, its mitre on the diagonal.", depth=hem.depth),
+        finished_corner(hem),
+        tallest=200.0,
+    )
+    sheet.pictures.extend(
+        (
+            Picture("finished", sentence("The finished article from its right side: hem stitching "
+                                         "dashed, mitres behind in thin dashes."), whole, True),
+            Picture("flat", sentence("One raw corner, wrong side up: folds dash-dotted, mitre seam "
+                                     "dashed; the grey tip is cut off after sewing."), flat),
+            Picture("corner", sentence("The same corner turned and hemmed, wrong side up."),
+                    turned),
+        )
+    )  # fmt: skip
+
+
+TECHNIQUE = MitredCorner
