@@ -1,0 +1,105 @@
+"""The needle of a decorative stitch, and whether it passes the openings of plate and foot."""
+
+from __future__ import annotations
+
+from collections.abc import Mapping
+from dataclasses import dataclass
+
+from handout_engine.cautions import WIDE_STITCH, WING_NEEDLE
+from handout_engine.inputs import SEWING, Asked, choice, fine_length, optional_fine_length
+from handout_engine.lengths import Length, millimetres
+from handout_engine.refusals import RefusalError
+from handout_engine.saying import Saying, decimal
+from handout_engine.sources import GIVEN, PRACTICE
+from handout_engine.values import Value
+from handout_engine.workings import Supply
+from handout_engine.worksheet import Worksheet
+
+WING_100, WING_120, UNIVERSAL = "wing 100", "wing 120", "universal 80"
+NUMBERS: Mapping[str, int] = {WING_100: 100, WING_120: 120, UNIVERSAL: 80}
+THREADS: Mapping[str, str] = {
+    WING_100: "fine two-ply cotton thread, the same on top and in the bobbin",
+    WING_120: "fine two-ply cotton thread, the same on top and in the bobbin",
+    UNIVERSAL: "embroidery thread on top, fine thread in the bobbin",
+}
+
+
+@dataclass(frozen=True, kw_only=True)
+class NeedleInputs:
+    """The inputs that say whether a wide stitch passes the machine's openings."""
+
+    needle: str = choice(
+        Asked("needle", "A wing needle opens holes; a plain one only sews.", SEWING, PRACTICE),
+        WING_100,
+        WING_120,
+        UNIVERSAL,
+    )
+    stitch_width: Length = fine_length(
+        Asked("stitch width", "How far the stitch swings from side to side.", SEWING, PRACTICE),
+        "2.5 mm",
+        ("0 mm", "12 mm"),
+    )
+    needle_spread: Length | None = optional_fine_length(
+        Asked("width of the needle", "Measured across the wings at their widest.", SEWING),
+        "its number in hundredths of a millimetre; wings are wider, so measure yours",
+        ("0.5 mm", "6 mm"),
+    )
+    opening: Length | None = optional_fine_length(
+        Asked("opening of plate and foot", "The narrower of the two, measured.", SEWING),
+        "not measured; the hand wheel decides",
+        ("0.5 mm", "20 mm"),
+    )
+    clearance: Length = fine_length(
+        Asked("clearance", "Kept free in that opening, both sides together.", SEWING, PRACTICE),
+        "0.5 mm",
+        ("0 mm", "3 mm"),
+    )
+
+
+def note_needle(sheet: Worksheet, inputs: NeedleInputs) -> Value:
+    """Note the opening that the stitch needs; raises RefusalError where it strikes."""
+    if inputs.needle_spread is None:
+        hundredth = sheet.note("needle_unit", "one step of needle numbers", millimetres("1/100"),
+                               "", basis=PRACTICE, saying=Saying.FINE)  # fmt: skip
+        number = sheet.note("needle_number", "number of the needle", NUMBERS[inputs.needle], "",
+                            basis=PRACTICE)  # fmt: skip
+        spread = sheet.note("needle_width", "width of the needle, at least",
+                            hundredth.length * number.whole, "{needle_number} × {needle_unit}",
+                            saying=Saying.FINE)  # fmt: skip
+    else:
+        spread = sheet.note("needle_width", "width of the needle, as measured",
+                            inputs.needle_spread, "", basis=GIVEN, saying=Saying.FINE)  # fmt: skip
+    needed = sheet.note("opening_needed", "opening that the stitch needs",
+                        inputs.stitch_width + spread.length + inputs.clearance,
+                        "{stitch_width} + {needle_width} + {clearance}",
+                        saying=Saying.FINE)  # fmt: skip
+    if inputs.opening is not None and needed.length > inputs.opening:
+        _refuse(inputs, inputs.opening, spread.length)
+    return needed
+
+
+def _refuse(inputs: NeedleInputs, opening: Length, spread: Length) -> None:
+    most = opening - spread - inputs.clearance
+    ways = "use a plate and a foot with a wider opening"
+    if most.mm > 0:
+        ways = f"use a stitch of at most {_mm(most)}, or a plate and a foot with a wider opening"
+    raise RefusalError(
+        f"stitch_width {_mm(inputs.stitch_width)} with a needle {_mm(spread)} wide strikes an "
+        f"opening of {_mm(opening)} and breaks; {ways}",
+        "stitch_width",
+    )
+
+
+def _mm(measured: Length) -> str:
+    return f"{decimal(measured.mm)} mm"
+
+
+def add_needle_supplies(sheet: Worksheet, inputs: NeedleInputs) -> None:
+    """Needle, thread, plate and foot, and the caution that goes with them."""
+    wing = inputs.needle != UNIVERSAL
+    kind, _, number = inputs.needle.partition(" ")
+    sheet.supplies.append(Supply(f"a {kind} needle, number {number}"))
+    sheet.supplies.append(Supply(THREADS[inputs.needle]))
+    sheet.supplies.append(Supply("the plate and the foot with a wide slot, not a straight-stitch "
+                                 "plate with one round hole"))  # fmt: skip
+    sheet.cautions.append(WING_NEEDLE if wing else WIDE_STITCH)
