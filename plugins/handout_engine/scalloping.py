@@ -1,0 +1,165 @@
+"""Scallops along an edge: whole ones, each an arc over its chord.
+
+A scallop hangs by its rise below the line on which all of them begin and end, the foot line. At a
+rise of half the chord it is a half circle, and neighbours meet in a slit of no width.
+"""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+from fractions import Fraction
+from math import asin, pi
+
+from handout_engine.inputs import SEWING, Asked, choice, count, length, optional_length, ratio
+from handout_engine.lengths import ZERO, Length, from_float
+from handout_engine.refusals import RefusalError
+from handout_engine.saying import Saying, Tape
+from handout_engine.sources import GIVEN, PRACTICE
+from handout_engine.values import Value
+from handout_engine.workings import Chart
+from handout_engine.worksheet import Worksheet
+
+STRAIGHT, RING = "straight edge", "round a hem"
+FACED, SATIN = "faced and turned", "satin stitched"
+TAPE = Tape(finest=32)
+
+
+@dataclass(frozen=True, kw_only=True)
+class ScallopInputs:
+    """The inputs of an edge that is divided into scallops."""
+
+    form: str = choice(
+        Asked("edge", "Open, with two ends, or closed round a hem or a sleeve."), STRAIGHT, RING
+    )
+    edge: Length = length(
+        Asked("length of the edge", "Along the foot line, from end to end or once round."),
+        "24 in",
+        ("1 in", "10 yd"),
+    )
+    scallops: int = count(Asked("how many scallops", "Along the whole edge."), 8, 120)
+    rise: Length | None = optional_length(
+        Asked("rise", "From the foot line to the lowest point of a scallop."),
+        "three tenths of the chord",
+        ("1/16 in", "40 in"),
+    )
+    gap: Length = length(
+        Asked("gap", "Straight edge left between one scallop and the next."),
+        "0 in",
+        ("0 in", "20 in"),
+    )
+    finish: str = choice(
+        Asked("finish", "Sewn to a facing and turned, or satin stitched and cut out.", SEWING),
+        FACED,
+        SATIN,
+    )
+    rise_limit: Fraction = ratio(
+        Asked("deepest faced scallop", "Greatest rise for each length of chord that still turns "
+              "and presses flat where scallops touch.", SEWING, PRACTICE),
+        "0.35",
+        ("0.05", "0.5"),
+    )  # fmt: skip
+    least_gap: Length = length(
+        Asked("gap that turns", "A gap this wide lets deeper faced scallops be turned.", SEWING,
+              PRACTICE),
+        "1/8 in",
+        ("1/16 in", "1 in"),
+    )  # fmt: skip
+
+
+def note_scallops(sheet: Worksheet, inputs: ScallopInputs) -> None:
+    """Note chord, rise, radius and arc; raises RefusalError for scallops that cannot be sewn."""
+    pitch = sheet.note("pitch", "from one scallop to the next", inputs.edge / inputs.scallops,
+                       "{edge} / {scallops}")  # fmt: skip
+    if inputs.gap >= pitch.length:
+        raise RefusalError(
+            f"gap {TAPE.say(inputs.gap)} leaves nothing of the {TAPE.say(pitch.amount)} from one "
+            f"scallop to the next; use less than {TAPE.both(pitch.length)}, or fewer scallops",
+            "gap",
+        )
+    chord = sheet.note("chord", "chord of one scallop", pitch.length - inputs.gap,
+                       "{pitch} - {gap}")  # fmt: skip
+    rise = _note_rise(sheet, inputs, chord)
+    _note_arc(sheet, chord, rise)
+    if inputs.finish == FACED:
+        _check_turning(inputs, chord, rise)
+    _check_neighbours(sheet, inputs, chord, rise)
+    sheet.note("outline", "length along all scallops, for piping or a trim",
+               (sheet["arc"].length + inputs.gap) * inputs.scallops,
+               "{scallops} × ({arc} + {gap})")  # fmt: skip
+
+
+def _note_rise(sheet: Worksheet, inputs: ScallopInputs, chord: Value) -> Value:
+    label = "rise of one scallop"
+    if inputs.rise is None:
+        return sheet.note("scallop_rise", label, chord.length * 3 / 10, "3 × {chord} / 10",
+                          basis=PRACTICE)  # fmt: skip
+    return sheet.note("scallop_rise", label, inputs.rise, "", basis=GIVEN)
+
+
+def _note_arc(sheet: Worksheet, chord: Value, rise: Value) -> None:
+    """Note radius, half angle and arc length of a scallop."""
+    c, h = chord.length.mm, rise.length.mm
+    radius = sheet.note("radius", "radius of one scallop", Length((c * c / 4 + h * h) / (2 * h)),
+                        "({chord} × {chord} / 4 + {rise} × {rise}) / (2 × {rise})",
+                        rise=rise)  # fmt: skip
+    half = asin(float(c / (2 * radius.length.mm)))
+    words = "arcsin({chord} / (2 × {radius}))"
+    if 2 * h > c:
+        half, words = pi - half, f"180 - {words}"
+    sheet.note("half_angle", "half of the angle of its arc",
+               Fraction(round(half * 180 / pi * 10**9), 10**9), words,
+               saying=Saying.DEGREES)  # fmt: skip
+    sheet.note("arc", "length of one scallop along its curve",
+               from_float(2 * float(radius.length) * half), f"2 × {{radius}} × ({words}) × π / 180",
+               rise=rise)  # fmt: skip
+
+
+def _check_turning(inputs: ScallopInputs, chord: Value, rise: Value) -> None:
+    """Refuse a facing that cannot be turned at the points between its scallops."""
+    most = chord.length * inputs.rise_limit
+    if rise.length > most and inputs.gap < inputs.least_gap:
+        raise RefusalError(
+            f"rise {TAPE.say(rise.amount)} on a chord of {TAPE.say(chord.amount)} is too deep to "
+            f"face and turn where scallops touch; use at most {TAPE.both(most)}, a gap of "
+            f"{TAPE.both(inputs.least_gap)}, or satin stitch",
+            "rise",
+        )
+
+
+def _check_neighbours(sheet: Worksheet, inputs: ScallopInputs, chord: Value, rise: Value) -> None:
+    """Note the angle between touching neighbours; refuse scallops that would overlap."""
+    half = sheet["half_angle"].amount
+    assert isinstance(half, Fraction)
+    if 2 * rise.length <= chord.length:
+        if not inputs.gap:
+            sheet.note("between", "angle between two scallops, where they meet", 180 - 2 * half,
+                       "180 - 2 × {half_angle}", saying=Saying.DEGREES)  # fmt: skip
+        return
+    bulge = sheet.note("bulge", "what a scallop is wider than its chord",
+                       2 * sheet["radius"].length - chord.length,
+                       "2 × {radius} - {chord}")  # fmt: skip
+    if inputs.gap < bulge.length:
+        raise RefusalError(
+            f"rise {TAPE.say(rise.amount)} is more than half of the chord, so each scallop bulges "
+            f"over its neighbour; use at most {TAPE.both(chord.length / 2)}, or a gap of at least "
+            f"{TAPE.both(bulge.length)} with fewer scallops",
+            "rise",
+        )
+
+
+def feet_chart(sheet: Worksheet, inputs: ScallopInputs) -> Chart:
+    """Where each scallop begins, is deepest and ends along the foot line."""
+    pitch, chord = sheet["pitch"].length, sheet["chord"].length
+    rows = []
+    for number in range(inputs.scallops):
+        begins = pitch * number + inputs.gap / 2
+        rows.append((str(number + 1), begins, begins + chord / 2, begins + chord))
+    headings = ("Scallop", "Begins at", "Lowest at", "Ends at")
+    start = "from the first end" if inputs.form == STRAIGHT else "once round, from the first mark"
+    return Chart(f"Scallops along the foot line, {start}", headings, tuple(rows))
+
+
+def slit(sheet: Worksheet) -> bool:
+    """Whether neighbours meet in a slit of no width: half circles that touch."""
+    touching = sheet["gap"].length == ZERO
+    return touching and 2 * sheet["scallop_rise"].length == sheet["chord"].length
