@@ -84,3 +84,13 @@ def test_the_strip_of_a_continuous_lap_is_twice_the_slit_and_its_ends(slit):
     ends = 2 * length(working, "end_allowance")
     assert length(working, "strip_length") - ends == 2 * length(working, "slit")
     assert length(working, "strip_width") == inches("5/4")
+
+
+def test_a_casing_is_the_elastic_its_ease_and_two_turns():
+    """Common practice, no source; elastic is the body times a ratio, and an overlap."""
+    working = work(
+        "elastic-casing", made="a strip sewn on", elastic="3/8 in", ease="1/8 in", turn="1/4 in",
+        body="20 in", share="0.9", overlap="1 in",
+    )  # fmt: skip
+    assert length(working, "strip_width") == inches(1)
+    assert length(working, "elastic_cut") == inches(19)
