@@ -79,3 +79,15 @@ def test_a_bib_is_drawn_from_neck_and_chest():
     found = [length(working, name).mm for name in ("neck_circle", "bib_width", "bib_drop")]
     assert found == [280, 180, 160]
     assert working.inputs["overlap"].length.mm == 20
+
+
+def test_a_bonnet_is_cut_from_the_head():
+    """Common practice, no source: front 0.85 Hd, depth 0.34 Hd, a circle of 5 to 6 cm growing with
+    Hd, neck edge of 2 depths gathered to N + 4 (cm)."""
+    for head in (40, 44, 48):
+        working = work("bonnet", head=f"{head} cm", neck="20 cm")
+        assert length(working, "front_line").mm == head * 17 / 2
+        assert float(length(working, "depth_line")) == pytest.approx(head * 3.4)
+        assert 50 <= length(working, "back_width").mm <= 60
+        assert length(working, "neck_edge") == 2 * length(working, "depth_line")
+        assert length(working, "neck_drawn").mm == 240

@@ -1,0 +1,229 @@
+"""What a bonnet is cut from: a straight piece round the face and a back, from head and neck."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+from fractions import Fraction
+from math import pi
+
+from handout_engine.cloth import ClothInputs
+from handout_engine.hems import DOUBLE, FINISHED, ROLLED, SINGLE, note_hem
+from handout_engine.inputs import SEWING, Asked, choice, count, length, optional_length, ratio
+from handout_engine.lengths import ZERO, Length, from_float
+from handout_engine.refusals import RefusalError
+from handout_engine.saying import Saying, Tape
+from handout_engine.sources import GIVEN, PRACTICE
+from handout_engine.values import Value
+from handout_engine.worksheet import Worksheet
+
+CIRCLE, HORSESHOE = "drawn up to a circle", "horseshoe"
+TAPE = Tape(finest=32)
+
+
+@dataclass(frozen=True, kw_only=True)
+class BonnetInputs(ClothInputs):
+    """The inputs of a bonnet."""
+
+    back: str = choice(
+        Asked("back", "The straight piece drawn up to a small circle, or let into a horseshoe."),
+        CIRCLE,
+        HORSESHOE,
+    )
+    head: Length = length(
+        Asked("head", "Round the head, over the brow.", basis=PRACTICE), "17 in", ("10 in", "25 in")
+    )
+    neck: Length = length(
+        Asked("neck", "Round the base of the neck.", basis=PRACTICE), "8 in", ("5 in", "18 in")
+    )
+    front_share: Fraction = ratio(
+        Asked("share for the front", "Front edge for each unit of head.", basis=PRACTICE),
+        "0.85",
+        ("0.5", "1.5"),
+    )
+    depth_share: Fraction = ratio(
+        Asked("share for the depth", "Depth for each unit of head.", basis=PRACTICE),
+        "0.34",
+        ("0.15", "0.7"),
+    )
+    front_edge: Length | None = optional_length(
+        Asked("front edge", "Finished edge round the face, where a rectangle is given."),
+        "the head and its share",
+        ("8 in", "40 in"),
+    )
+    depth: Length | None = optional_length(
+        Asked("depth", "From front edge to back seam, where a rectangle is given."),
+        "the head and its share",
+        ("2 in", "16 in"),
+    )
+    circle: Length | None = optional_length(
+        Asked("circle", "Diameter of the circle at the back.", basis=PRACTICE),
+        "an eighth of the head",
+        ("1 in", "8 in"),
+    )
+    nape: Length | None = optional_length(
+        Asked("nape", "Width of a horseshoe back, at its flat lower edge.", basis=PRACTICE),
+        "a quarter of the head",
+        ("1 in", "12 in"),
+    )
+    back_fullness: Fraction = ratio(
+        Asked("fullness at a horseshoe", "1 lies flat round it, more is gathered to it.",
+              basis=PRACTICE),
+        "1",
+        ("1", "2.5"),
+    )  # fmt: skip
+    neck_ease: Length = length(
+        Asked("neck ease", "Added to the neck for the gathered neck edge.", basis=PRACTICE),
+        "4 cm",
+        ("0 cm", "12 cm"),
+    )
+    make: int = count(Asked("how many", "How many bonnets are made."), 1, 20)
+    hem: str = choice(
+        Asked("front hem", "Double turned, single turned, rolled, or finished with lace.", SEWING),
+        DOUBLE,
+        SINGLE,
+        ROLLED,
+        FINISHED,
+    )
+    hem_depth: Length | None = optional_length(
+        Asked("hem depth", "Depth of one turn of the hem.", SEWING, PRACTICE),
+        "1/4 in, or 1/8 in for a rolled hem",
+        ("1/16 in", "2 in"),
+    )
+    seam_allowance: Length = length(
+        Asked(
+            "seam allowance",
+            "Of the back seam and the strap; the neck edge is bound and has none.",
+            SEWING,
+            PRACTICE,
+        ),
+        "1/4 in",
+        ("1/8 in", "5/8 in"),
+    )
+    binding: Length = length(
+        Asked("neck binding", "Finished width of the single binding at the neck.", SEWING,
+              PRACTICE),
+        "1/4 in",
+        ("1/8 in", "3/4 in"),
+    )  # fmt: skip
+    strap_length: Length = length(
+        Asked("strap", "Finished length of the strap under the chin.", SEWING, PRACTICE),
+        "4 in",
+        ("1 in", "10 in"),
+    )
+    strap_width: Length = length(
+        Asked("strap width", "Finished width of that strap.", SEWING, PRACTICE),
+        "3/4 in",
+        ("1/4 in", "2 in"),
+    )
+
+
+def note_crown(sheet: Worksheet, bonnet: BonnetInputs) -> None:
+    """Note the straight piece; its neck edges are bound, so nothing is added to them."""
+    front = _note_share(sheet, "front", bonnet.front_edge, "front edge, round the face")
+    deep = _note_share(sheet, "depth", bonnet.depth, "depth, from front to back seam")
+    sheet.note("half_front", "front edge, from the top of the head to the neck",
+               front.length / 2, "{front_line} / 2")  # fmt: skip
+    hem = note_hem(sheet, bonnet, deep)
+    sheet.note("crown_length", "straight piece, cut along the front edge",
+               front.length, "{front_line}", saying=Saying.UP)  # fmt: skip
+    sheet.note("crown_depth", "straight piece, cut from front to back",
+               deep.length + hem.length + bonnet.seam_allowance,
+               "{depth_line} + {hem_allowance} + {seam_allowance}", saying=Saying.UP)  # fmt: skip
+
+
+def _note_share(sheet: Worksheet, name: str, given: Length | None, label: str) -> Value:
+    """Note a measure that is given, or else a share of the head."""
+    if given is not None:
+        return sheet.note(f"{name}_line", label, given, "", basis=GIVEN)
+    share = sheet[f"{name}_share"]
+    assert isinstance(share.amount, Fraction)
+    return sheet.note(f"{name}_line", label, sheet["head"].length * share.amount,
+                      "{head} × {share}", basis=PRACTICE, share=share)  # fmt: skip
+
+
+def note_back(sheet: Worksheet, bonnet: BonnetInputs) -> None:
+    """Note the back and its seam; raises RefusalError where the two seams cannot match."""
+    if bonnet.back == CIRCLE:
+        _note_circle(sheet, bonnet)
+    else:
+        _note_horseshoe(sheet, bonnet)
+    front, seam = sheet["front_line"].length, sheet["back_seam"].length
+    sheet.note("back_gathers", "fullness of the back edge", front / seam,
+               "{front_line} / {back_seam}")  # fmt: skip
+
+
+def _note_circle(sheet: Worksheet, bonnet: BonnetInputs) -> None:
+    if bonnet.circle is None:
+        across = sheet.note("back_width", "circle at the back, across", bonnet.head / 8,
+                            "{head} / 8", basis=PRACTICE)  # fmt: skip
+    else:
+        across = sheet.note("back_width", "circle at the back, across", bonnet.circle, "",
+                            basis=GIVEN)  # fmt: skip
+    seam = sheet.note("back_seam", "back seam, once round the circle",
+                      from_float(pi * float(across.length)), "π × {back_width}")  # fmt: skip
+    front = sheet["front_line"].length
+    if seam.length > front:
+        raise RefusalError(
+            f"the circle is {TAPE.both(seam.length)} round, longer than the edge of "
+            f"{TAPE.both(front)} that is gathered to it; use a circle of at most "
+            f"{TAPE.both(from_float(float(front) / pi))} across",
+            "circle",
+        )
+    sheet.note("back_height", "circle at the back, up and down", across.length, "{back_width}")
+    sheet.note("flat_nape", "flat nape of a circle", ZERO, "", basis=GIVEN)
+
+
+def _note_horseshoe(sheet: Worksheet, bonnet: BonnetInputs) -> None:
+    """The arc of a horseshoe (a half circle and two straight sides) is what the back edge joins."""
+    if bonnet.nape is None:
+        wide = sheet.note("back_width", "horseshoe, across", bonnet.head / 4, "{head} / 4",
+                          basis=PRACTICE)  # fmt: skip
+    else:
+        wide = sheet.note("back_width", "horseshoe, across", bonnet.nape, "", basis=GIVEN)
+    seam = sheet.note("back_seam", "back seam, round the horseshoe from nape to nape",
+                      sheet["front_line"].length / bonnet.back_fullness,
+                      "{front_line} / {back_fullness}")  # fmt: skip
+    half_circle = from_float(pi * float(wide.length) / 2)
+    if half_circle > seam.length:
+        widest = from_float(2 * float(seam.length) / pi)
+        raise RefusalError(
+            f"a horseshoe {TAPE.both(wide.length)} wide has a half circle of "
+            f"{TAPE.both(half_circle)}, longer than the whole back seam, "
+            f"{TAPE.both(seam.length)}; use a nape of at most {TAPE.both(widest)}, or less "
+            "fullness",
+            "nape",
+        )
+    sheet.note("back_height", "horseshoe, from nape to top",
+               wide.length / 2 + (seam.length - half_circle) / 2,
+               "{back_width} / 2 + ({back_seam} - π × {back_width} / 2) / 2")  # fmt: skip
+    sheet.note("flat_nape", "flat nape of the horseshoe", wide.length, "{back_width}")
+
+
+def note_neck(sheet: Worksheet, bonnet: BonnetInputs) -> None:
+    """Note the neck edge, drawn up and bound, and the strap; refuses an edge that is too short."""
+    edge = sheet.note("neck_edge", "neck edge before it is gathered",
+                      2 * sheet["depth_line"].length + sheet["flat_nape"].length,
+                      "2 × {depth_line} + {flat_nape}")  # fmt: skip
+    drawn = sheet.note("neck_drawn", "neck edge, drawn up", bonnet.neck + bonnet.neck_ease,
+                       "{neck} + {neck_ease}")  # fmt: skip
+    if edge.length < drawn.length:
+        deeper = (drawn.length - sheet["flat_nape"].length) / 2
+        raise RefusalError(
+            f"the neck edge is only {TAPE.both(edge.length)} and cannot be gathered to "
+            f"{TAPE.both(drawn.length)}; make the depth at least {TAPE.both(deeper)}, or the neck "
+            "ease smaller",
+            "depth",
+        )
+    sheet.note("neck_gathers", "fullness of the neck edge", edge.length / drawn.length,
+               "{neck_edge} / {neck_drawn}")  # fmt: skip
+    sheet.note("binding_cut", "neck binding, cut width", 4 * bonnet.binding, "4 × {binding}",
+               saying=Saying.UP)  # fmt: skip
+    sheet.note("binding_length", "neck binding, cut length",
+               drawn.length + 2 * bonnet.seam_allowance,
+               "{neck_drawn} + 2 × {seam_allowance}", saying=Saying.UP)  # fmt: skip
+    sheet.note("strap_cut_width", "strap, cut width",
+               2 * bonnet.strap_width + 2 * bonnet.seam_allowance,
+               "2 × {strap_width} + 2 × {seam_allowance}", saying=Saying.UP)  # fmt: skip
+    sheet.note("strap_cut_length", "strap, cut length",
+               bonnet.strap_length + 2 * bonnet.seam_allowance,
+               "{strap_length} + 2 × {seam_allowance}", saying=Saying.UP)  # fmt: skip
