@@ -158,3 +158,10 @@ RAISED_CLOTH = Caution(
     "speaks of plain surfaces only.",
     (SOURCES["cfr-1610"],),
 )
+TIES_CATCH = Caution(
+    "ties-catch",
+    "Ties and sashes can catch in a cot, a door or a playground and pull tight: none on what a "
+    "child sleeps in, a bow that opens at one pull rather than a knot, and each end sewn in twice. "
+    "The European rule on cords and your own country's decide what is allowed where.",
+    (SOURCES["en-14682"],),
+)

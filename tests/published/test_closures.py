@@ -94,3 +94,22 @@ def test_a_casing_is_the_elastic_its_ease_and_two_turns():
     )  # fmt: skip
     assert length(working, "strip_width") == inches(1)
     assert length(working, "elastic_cut") == inches(19)
+
+
+def test_no_tie_at_neck_or_hood_and_little_of_one_drawn_through():
+    """16 CFR 1120.3 (after ASTM F1816): none at hood or neck; 75 mm outside the channel below."""
+    assert "no tie or cord" in refusal("tie-pair", place="neck or hood")
+    drawn = {"place": "drawn through at waist or hem"}
+    working = work("tie-pair", tie_length="75 mm", **drawn)
+    assert working.values["longest"].basis == published("cfr-1120")
+    assert "75 mm" in refusal("tie-pair", tie_length="3 in", **drawn)
+
+
+def test_small_parts_are_advised_against_and_nothing_is_claimed_to_be_required():
+    """16 CFR 1501.3(d): children's clothing and its buttons are exempt in United States law."""
+    for key in ("button-spacing", "front-band"):
+        cautions = {caution.key: caution for caution in work(key).cautions}
+        small = cautions["buttons-small-parts"]
+        assert "exempt" in small.sources[0].detail
+        words = small.text.split()
+        assert not {"must", "required", "law", "forbidden"} & set(words)

@@ -1,0 +1,208 @@
+"""A pair of ties to sew into a seam: a turned tube, or one layer with hemmed edges."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+from typing import ClassVar
+
+from handout_engine.cautions import (
+    BONNET_COMES_OFF,
+    LOOSE_THREADS,
+    NECK_CORDS,
+    PINS_AND_IRON,
+    TIES_CATCH,
+)
+from handout_engine.cloth import ClothInputs, note_cloth
+from handout_engine.drawing.scene import Line
+from handout_engine.drawing.strips import FlatStrip, Rule
+from handout_engine.drawing.ties import Tie, hemmed_section, sewn_in
+from handout_engine.drawing.tubes import Tube, tube_section
+from handout_engine.gathering_pictures import strips_picture
+from handout_engine.inputs import SEWING, Asked, choice, count, length
+from handout_engine.lengths import Length, millimetres
+from handout_engine.refusals import RefusalError
+from handout_engine.saying import Tape
+from handout_engine.sources import PRACTICE, published
+from handout_engine.technique import Technique
+from handout_engine.tie_steps import add_sample, add_steps
+from handout_engine.values import Value, sentence
+from handout_engine.workings import Grain, Mark, Picture, Piece, Seam, Supply, Working
+from handout_engine.worksheet import Worksheet
+
+TUBE, HEMMED = "a turned tube", "one layer, hemmed"
+SEAMED, DRAWN, NECK, BONNET = (
+    "sewn into a seam", "drawn through at waist or hem", "neck or hood", "bonnet",
+)  # fmt: skip
+LONGEST_DRAWN = millimetres(75)
+TAPE = Tape(finest=32)
+
+
+@dataclass(frozen=True, kw_only=True)
+class TiePair(ClothInputs, Technique):
+    """Equal ties in pairs, each closed at its free end."""
+
+    title: ClassVar[str] = "Pair of ties"
+    family: ClassVar[str] = "closures"
+    summary: ClassVar[str] = (
+        "Ties or sashes in pairs, as a turned tube or in one hemmed layer, and where they may be "
+        "worn."
+    )
+
+    tie_length: Length = length(
+        Asked("length of a tie", "What hangs free of one tie, from the seam to its end."),
+        "18 in",
+        ("2 in", "40 in"),
+    )
+    tie_width: Length = length(Asked("width of a tie", "Finished."), "1 in", ("1/4 in", "8 in"))
+    place: str = choice(
+        Asked("where it is worn", "Decides which rule on cords and ties applies."),
+        SEAMED,
+        DRAWN,
+        BONNET,
+        NECK,
+    )
+    made: str = choice(
+        Asked("made as", "Two layers, sewn and turned, or one layer with narrow hems.", SEWING),
+        TUBE,
+        HEMMED,
+    )
+    seam: Length = length(
+        Asked("seam", "Of a tube: allowance along its edge and across its end.", SEWING, PRACTICE),
+        "1/4 in",
+        ("1/16 in", "1/2 in"),
+    )
+    hem_turn: Length = length(
+        Asked("one turn of the hem", "Of a hemmed tie; each edge is turned twice.", SEWING,
+              PRACTICE),
+        "1/8 in",
+        ("1/16 in", "1 in"),
+    )  # fmt: skip
+    end_allowance: Length = length(
+        Asked("end allowance", "Beyond its length, to be caught in the seam.", SEWING, PRACTICE),
+        "1/2 in",
+        ("1/4 in", "3 in"),
+    )
+    pairs: int = count(Asked("pairs", "How many pairs of ties."), 1, 60)
+
+    def work(self) -> Working:
+        """Ties, cloth and steps; raises RefusalError where ties are not allowed or cannot lie."""
+        sheet = Worksheet(self)
+        _check_place(sheet, self)
+        sheet.note("ties", "ties to cut", 2 * self.pairs, "2 × {pairs}")
+        rules = (_note_tube if self.made == TUBE else _note_hemmed)(sheet, self)
+        sheet.note("with_end", "finished tie with the end that is sewn in",
+                   self.tie_length + self.end_allowance,
+                   "{tie_length} + {end_allowance}")  # fmt: skip
+        marks = tuple(Mark(rule.distance.label, rule.distance.length) for rule in rules
+                      if rule.line is Line.FOLD)  # fmt: skip
+        sheet.pieces.append(
+            Piece("tie", "tie cloth", sheet["ties"].whole, sheet["cut_width"],
+                  sheet["cut_length"], Grain.STRAIGHT, marks)
+        )  # fmt: skip
+        sheet.seams.append(Seam("end of a tie in the garment", self.end_allowance))
+        note_cloth(sheet, "tie cloth", self.cloth())
+        sheet.supplies.append(Supply("fine thread to match"))
+        _add_cautions(sheet, self)
+        add_sample(sheet, self.made == TUBE)
+        add_steps(sheet, self.made == TUBE)
+        _draw(sheet, self, rules)
+        return sheet.finish()
+
+
+def _check_place(sheet: Worksheet, inputs: TiePair) -> None:
+    """Refuse ties where a child could be caught by them; note the longest that may be drawn."""
+    if inputs.place == NECK:
+        raise RefusalError(
+            "no tie or cord belongs at the neck or hood of a child's garment, where it can catch "
+            "and pull tight; close it with a button or a loop, or sew a bow down flat through its "
+            "knot",
+            "place",
+        )
+    if inputs.place != DRAWN:
+        return
+    sheet.note("longest", "most that may hang free of a tie drawn through at waist or hem",
+               LONGEST_DRAWN, "", basis=published("cfr-1120"))  # fmt: skip
+    if inputs.tie_length > LONGEST_DRAWN:
+        raise RefusalError(
+            f"tie_length {TAPE.say(inputs.tie_length)} is more than may hang free at waist or hem; "
+            f"use at most 2 15/16 in (75 mm), or sew the ties into a seam: place: {SEAMED}",
+            "tie_length",
+        )
+
+
+def _note_tube(sheet: Worksheet, inputs: TiePair) -> list[Rule]:
+    """Note the strip of a tube; refuses an allowance that cannot lie in it."""
+    if inputs.seam > inputs.tie_width:
+        raise RefusalError(
+            f"seam {TAPE.say(inputs.seam)} cannot lie flat in a tie {TAPE.say(inputs.tie_width)} "
+            f"wide; trim it after sewing and write at most {TAPE.both(inputs.tie_width)}",
+            "seam",
+        )
+    width = sheet.note("cut_width", "tie, cut width", 2 * inputs.tie_width + 2 * inputs.seam,
+                       "2 × {tie_width} + 2 × {seam}")  # fmt: skip
+    sheet.note("cut_length", "tie, cut length",
+               inputs.tie_length + inputs.seam + inputs.end_allowance,
+               "{tie_length} + {seam} + {end_allowance}")  # fmt: skip
+    fold = sheet.note("fold_line", "fold, along the middle", width.length / 2, "{cut_width} / 2")
+    other = sheet.note("other_seam", "stitching on the other half",
+                       width.length - inputs.seam, "{cut_width} - {seam}")  # fmt: skip
+    sheet.seams.append(Seam("edge and end of a tie", inputs.seam))
+    return [Rule(Line.STITCH, sheet["seam"]), Rule(Line.FOLD, fold), Rule(Line.STITCH, other)]
+
+
+def _note_hemmed(sheet: Worksheet, inputs: TiePair) -> list[Rule]:
+    """Note the strip of one layer; refuses hems that would lie over one another."""
+    if 2 * inputs.hem_turn > inputs.tie_width:
+        raise RefusalError(
+            f"hem_turn {TAPE.say(inputs.hem_turn)} on both edges lies over itself in a tie "
+            f"{TAPE.say(inputs.tie_width)} wide; use at most {TAPE.both(inputs.tie_width / 2)}, or "
+            f"make it as {TUBE}",
+            "hem_turn",
+        )
+    width = sheet.note("cut_width", "tie, cut width", inputs.tie_width + 4 * inputs.hem_turn,
+                       "{tie_width} + 4 × {hem_turn}")  # fmt: skip
+    sheet.note("cut_length", "tie, cut length",
+               inputs.tie_length + 2 * inputs.hem_turn + inputs.end_allowance,
+               "{tie_length} + 2 × {hem_turn} + {end_allowance}")  # fmt: skip
+    near: list[Value] = [
+        sheet.note("first_fold", "first fold, from the raw edge", inputs.hem_turn, "{hem_turn}"),
+        sheet.note("second_fold", "second fold, from the raw edge", 2 * inputs.hem_turn,
+                   "2 × {hem_turn}"),
+    ]  # fmt: skip
+    far: list[Value] = [
+        sheet.note("far_second_fold", "second fold at the other edge",
+                   width.length - 2 * inputs.hem_turn, "{cut_width} - 2 × {hem_turn}"),
+        sheet.note("far_first_fold", "first fold at the other edge",
+                   width.length - inputs.hem_turn, "{cut_width} - {hem_turn}"),
+    ]  # fmt: skip
+    return [Rule(Line.FOLD, each) for each in (*near, *far)]
+
+
+def _add_cautions(sheet: Worksheet, inputs: TiePair) -> None:
+    if inputs.place == BONNET:
+        sheet.cautions.append(BONNET_COMES_OFF)
+    sheet.cautions.extend((TIES_CATCH, NECK_CORDS, LOOSE_THREADS, PINS_AND_IRON))
+
+
+def _draw(sheet: Worksheet, inputs: TiePair, rules: list[Rule]) -> None:
+    tie = Tie(sheet["tie_length"], sheet["tie_width"], sheet["end_allowance"], sheet["hem_turn"])
+    strip = FlatStrip(sentence("tie"), sheet["cut_width"], sheet["cut_length"], rules,
+                      grain_across=False)  # fmt: skip
+    if inputs.made == TUBE:
+        section = tube_section(Tube(sheet["tie_width"], sheet["seam"], centred=False))
+        words = "A tie cut through, its cloth drawn thick, the allowances inside."
+    else:
+        section = hemmed_section(tie)
+        words = "A tie cut through, its cloth drawn thick, a hem at both edges."
+    sheet.pictures.extend(
+        (
+            Picture("finished", sentence("The pair sewn in at both sides of a panel; long ties are "
+                                         "drawn shortened."),
+                    sewn_in(tie, hemmed=inputs.made == HEMMED), finished=True),
+            strips_picture([strip], "The strip of one tie with its lines."),
+            Picture("section", sentence(words), section),
+        )
+    )  # fmt: skip
+
+
+TECHNIQUE = TiePair

@@ -1,0 +1,63 @@
+"""How ties are sewn and caught in their seams."""
+
+from __future__ import annotations
+
+from handout_engine.gathering_steps import add_washing_step
+from handout_engine.values import sentence
+from handout_engine.workings import Step
+from handout_engine.worksheet import Worksheet
+
+
+def add_sample(sheet: Worksheet, tube: bool) -> None:
+    """A finger's length of tie from a scrap."""
+    how = (
+        "sew it {depth} from its edges and turn it"
+        if tube
+        else "turn both its edges {depth} twice and hem them"
+    )
+    sheet.sample.append(
+        Step(
+            sentence(
+                f"Cut a scrap {{width}} wide and a finger long, {how}, and press it.",
+                width=sheet["cut_width"],
+                depth=sheet["seam" if tube else "hem_turn"],
+            ),
+            sentence(
+                "it is {finished} wide. If it is narrower, add what is missing to the width before "
+                "you cut the ties.",
+                finished=sheet["tie_width"],
+            ),
+        )
+    )
+
+
+def add_steps(sheet: Worksheet, tube: bool) -> None:
+    """From the strips to the seam that holds them."""
+    add_washing_step(sheet)
+    sheet.step("Cut {ties} ties {cut_width} wide and {cut_length} long, along the selvage.")
+    if tube:
+        sheet.step(
+            "Fold each lengthwise, right sides together. Sew {seam} from the raw edges along the "
+            "long side and across one end; leave the other end open.",
+            "from the fold to the stitching it is {tie_width} all along.",
+        )
+        sheet.step(
+            "Trim the corners, turn the tie through its open end, push the corners out and press, "
+            "the seam on the very edge.",
+            "it is {tie_width} wide and {with_end} long.",
+        )
+    else:
+        sheet.step(
+            "At one end and then along both long sides turn {hem_turn} to the wrong side, and the "
+            "same once more. Press and stitch close to the inner fold, or hem by hand.",
+            "it is {tie_width} wide and {with_end} long.",
+        )
+    sheet.step(
+        "Lay a tie on the right side of the garment at each mark, its finished end inward, its raw "
+        "end level with the edge, and baste it. A tie wider than its place is laid in a pleat.",
+        "beyond the seam line there are {end_allowance} of each tie.",
+    )
+    sheet.step(
+        "Sew the seam over them, and a second time inside the allowance. Press the ties outward.",
+        "each hangs {tie_length} free, and a hard pull does not move it.",
+    )
