@@ -25,7 +25,10 @@ _FRONT_MATTER = re.compile(r"---[ \t]*\n(.*?\n)(?:\.{3}|-{3})[ \t]*\n", re.DOTAL
 UNKNOWN = -1
 """The number of a fence that was not found beforehand."""
 
-NOT_FOUND = "a block of this page stands behind another that is indented or closed wrongly"
+NOT_FOUND = (
+    "a block of this page cannot be found; look for a comment or a block before it that is opened "
+    "or closed wrongly"
+)
 NO_TEXT = "the file cannot be read as text"
 UNCLOSED = "the block is not closed; end it with the marks it began with"
 NOT_TAKEN = (

@@ -20,6 +20,7 @@ from small_sites import SmallSite, site_of, slips_of
 GOLDEN = sorted((Path(__file__).parent / "slips").glob("*.md"))
 NEEDS_THE_BUILD = {
     "closed-at-another-indent",
+    "comment-across-paragraphs",
     "indented-as-code",
     "mention-in-raw-html",
     "options-behind-calc",
