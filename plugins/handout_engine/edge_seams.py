@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Mapping
 from dataclasses import dataclass
 
+from handout_engine.cautions import WING_NEEDLE
 from handout_engine.inputs import SEWING, Asked, choice, length_by_choice
 from handout_engine.lengths import Length, millimetres
 from handout_engine.refusals import RefusalError
@@ -73,7 +74,7 @@ def add_edge_seam_steps(
     what: str = "ruffle",
     **parts: Amount | Value,
 ) -> None:
-    """Sewing the gathered edge on; `checkpoint` measures what was sewn.
+    """Sewing the gathered edge on, with its caution; `checkpoint` measures what was sewn.
 
     `grading` is a word about several layers that is put in before a plain seam is finished, `what`
     names what is gathered.
@@ -82,6 +83,8 @@ def add_edge_seam_steps(
     for text in steps[:-1]:
         sheet.step(text)
     sheet.step(steps[-1].replace("; GRADING", grading), checkpoint, **parts)
+    if sheet["edge_seam"].amount == PIN_STITCH:
+        sheet.cautions.append(WING_NEEDLE)
 
 
 _STEPS: Mapping[str, tuple[str, ...]] = {

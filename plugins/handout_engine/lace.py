@@ -6,7 +6,7 @@ from dataclasses import dataclass
 from fractions import Fraction
 from math import ceil
 
-from handout_engine.cautions import LACE_CATCHES, LOOSE_THREADS, PINS_AND_IRON
+from handout_engine.cautions import LACE_CATCHES, LOOSE_THREADS, PINS_AND_IRON, THIN_COTTON
 from handout_engine.inputs import CLOTH, SEWING, Asked, count, length, percentage, yardage
 from handout_engine.lengths import Length
 from handout_engine.saying import Saying
@@ -84,7 +84,7 @@ def add_lace_supplies(sheet: Worksheet, *notions: str) -> None:
     """The notions and cautions of everything made of lace."""
     sheet.supplies.append(Supply("fine thread to match, and a fine needle, number 60 or 65"))
     sheet.supplies.extend(Supply(each) for each in notions)
-    sheet.cautions.extend((PINS_AND_IRON, LACE_CATCHES, LOOSE_THREADS))
+    sheet.cautions.extend((PINS_AND_IRON, LACE_CATCHES, LOOSE_THREADS, THIN_COTTON))
 
 
 def add_lace_washing_step(sheet: Worksheet) -> None:

@@ -1,4 +1,4 @@
-"""The table of cloths as a page prints it: two narrow charts, so that each fits a small screen."""
+"""The table of cloths as a page prints it: three narrow charts, each fit for a small screen."""
 
 from __future__ import annotations
 
@@ -13,8 +13,11 @@ def material_charts() -> tuple[Chart, ...]:
     """What each cloth asks for in sewing, and what is to be expected of it."""
     sewing = tuple(
         (name, each.needle.what,
-         sentence("{a} to {b}", a=each.thread.what.least, b=each.thread.what.most),
-         _said(each.stitch.what, Saying.FINE),
+         sentence("{a} to {b}", a=each.thread.what.least, b=each.thread.what.most))
+        for name, each in MATERIALS.items()
+    )  # fmt: skip
+    making = tuple(
+        (name, _said(each.stitch.what, Saying.FINE),
          sentence("{a} to {b}", a=each.fullness.what.least, b=each.fullness.what.most))
         for name, each in MATERIALS.items()
     )  # fmt: skip
@@ -24,8 +27,10 @@ def material_charts() -> tuple[Chart, ...]:
         for name, each in MATERIALS.items()
     )  # fmt: skip
     return (
-        Chart("Where to begin (common practice, no source)",
-              ("Cloth", "Needle", "Thread, tex", "Stitch", "Fullness"), sewing),
+        Chart("Needle and thread (common practice, no source)",
+              ("Cloth", "Needle", "Thread, tex"), sewing),
+        Chart("Stitch, and times the edge (common practice; 2 to 3 is published)",
+              ("Cloth", "Stitch", "Fullness"), making),
         Chart("What to expect (common practice, no source)",
               ("Cloth", "g/m²", "Frays", "Shrinks"), care),
     )  # fmt: skip

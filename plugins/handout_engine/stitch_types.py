@@ -26,15 +26,15 @@ class StitchType:
 LOCKSTITCH = "lockstitch"
 
 STITCH_TYPES: Mapping[str, StitchType] = {
-    LOCKSTITCH: StitchType(301, 2, Fraction(3), "straight seams; 2 1/2 to 3"),
-    "zigzag lockstitch": StitchType(304, 2, Fraction(7), "lace, rolled and whipped edges"),
-    "chain stitch": StitchType(101, 1, Fraction(4), "basting, button machines"),
-    "two-thread chain stitch": StitchType(401, 2, Fraction(11, 2), "seams that stretch"),
-    "two-thread overedge": StitchType(503, 2, Fraction(12), "neatening an edge"),
-    "three-thread overedge": StitchType(504, 3, Fraction(14), "seams of knits, rolled edges"),
-    "covering stitch": StitchType(602, 4, Fraction(25), "hems of knits, flat seams"),
-    "hand running stitch": StitchType(209, 1, Fraction(5, 4), "gathering and fine tucks"),
-    "hand backstitch": StitchType(205, 1, Fraction(7, 2), "strong seams by hand"),
+    LOCKSTITCH: StitchType(301, 2, Fraction(3), "seams; 2 1/2 to 3"),
+    "zigzag lockstitch": StitchType(304, 2, Fraction(7), "lace, edges"),
+    "chain stitch": StitchType(101, 1, Fraction(4), "basting"),
+    "two-thread chain stitch": StitchType(401, 2, Fraction(11, 2), "stretch seams"),
+    "two-thread overedge": StitchType(503, 2, Fraction(12), "edges"),
+    "three-thread overedge": StitchType(504, 3, Fraction(14), "knits, edges"),
+    "covering stitch": StitchType(602, 4, Fraction(25), "hems of knits"),
+    "hand running stitch": StitchType(209, 1, Fraction(5, 4), "gathers, tucks"),
+    "hand backstitch": StitchType(205, 1, Fraction(7, 2), "strong seams"),
 }
 
 

@@ -9,10 +9,15 @@ from handout_engine.saying import Amount, Tape
 from handout_engine.values import Said, Sentence, Value, said
 
 NO_BREAK = "\u00a0"
+LONGEST_WHOLE = 24
+"""Words longer than this may break like any sentence."""
 
 
 def amount(part: Amount | Value, tape: Tape) -> Element:
-    """One amount; it never breaks across lines within one system."""
+    """One amount; it never breaks across lines within one system, unless it is a phrase."""
+    plain = part.amount if isinstance(part, Value) else part
+    if isinstance(plain, str) and len(plain) > LONGEST_WHOLE:
+        return element("span", plain, class_="amount")
     return _said(said(part, tape))
 
 

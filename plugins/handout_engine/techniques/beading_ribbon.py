@@ -7,7 +7,13 @@ from fractions import Fraction
 from math import ceil, floor
 from typing import ClassVar
 
-from handout_engine.cautions import LACE_CATCHES, LOOSE_THREADS, NECK_CORDS, PINS_AND_IRON
+from handout_engine.cautions import (
+    LACE_CATCHES,
+    LOOSE_THREADS,
+    NECK_CORDS,
+    PINS_AND_IRON,
+    THIN_COTTON,
+)
 from handout_engine.drawing.edgings import beading_face, weaving
 from handout_engine.drawing.scene import Scene
 from handout_engine.inputs import (
@@ -183,7 +189,7 @@ def _note_ribbon(sheet: Worksheet, beading: BeadingRibbon) -> None:
 def _add_supplies(sheet: Worksheet) -> None:
     sheet.supplies.append(Supply("a blunt tapestry needle or bodkin that passes the openings"))
     sheet.supplies.append(Supply("thread to match the ribbon, and a fine needle"))
-    sheet.cautions.extend((NECK_CORDS, LACE_CATCHES, LOOSE_THREADS, PINS_AND_IRON))
+    sheet.cautions.extend((NECK_CORDS, LACE_CATCHES, LOOSE_THREADS, PINS_AND_IRON, THIN_COTTON))
 
 
 def _add_sample(sheet: Worksheet) -> None:

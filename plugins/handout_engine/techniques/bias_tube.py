@@ -10,7 +10,7 @@ from handout_engine.bias import Pieces
 from handout_engine.bias_cloth import BiasClothInputs, note_whole_strips
 from handout_engine.bias_pictures import cloth_picture, flat_picture
 from handout_engine.binding_steps import add_ruling_step
-from handout_engine.cautions import PINS_AND_IRON
+from handout_engine.cautions import NECK_CORDS, PINS_AND_IRON
 from handout_engine.drawing.scene import Line
 from handout_engine.drawing.strips import Rule
 from handout_engine.drawing.tubes import Tube, tube_section
@@ -86,7 +86,7 @@ class BiasTube(BiasClothInputs, Technique):
         sheet.seams.append(Seam("tube", seam.length))
         sheet.supplies.append(Supply("a loop turner, or a blunt needle and strong thread"))
         sheet.supplies.append(Supply("fine thread to match; short stitches"))
-        sheet.cautions.append(PINS_AND_IRON)
+        sheet.cautions.extend((PINS_AND_IRON, NECK_CORDS))
         _add_sample(sheet)
         _add_steps(sheet, self)
         shape = Tube(sheet["finished"], seam, self.seam == ON_BACK)

@@ -180,7 +180,7 @@ def _add_steps(sheet: Worksheet) -> None:
     )
     sheet.step(
         "Mark {sample_before} along the selvage, wash and dry the cloth as the finished thing will "
-        "be washed, and press it: {press}.",
+        f"be washed, and press it: {sheet['press'].amount}.",
         "the marks are now apart by their length less {shrinkage}; if it is more, buy more before "
         "you cut, and write what you measured into this page.",
     )

@@ -19,6 +19,7 @@ from handout_engine.binding_steps import (
     add_sewing_steps,
     add_supplies,
 )
+from handout_engine.cautions import NOTHING_LOOSE_IN_THE_COT
 from handout_engine.inputs import SEWING, Asked, length
 from handout_engine.lengths import Length
 from handout_engine.sources import PRACTICE
@@ -56,6 +57,7 @@ class DoubleBinding(BindingInputs, Technique):
         note_length(sheet, self, sheet["tail"])
         strips = note_binding_strips(sheet, self, width)
         add_supplies(sheet, self)
+        sheet.cautions.append(NOTHING_LOOSE_IN_THE_COT)
         add_sample(sheet, self)
         _add_steps(sheet, self)
         draw_binding(sheet, self, strips, double=True)

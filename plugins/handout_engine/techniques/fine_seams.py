@@ -6,7 +6,7 @@ from dataclasses import dataclass
 from fractions import Fraction
 from typing import ClassVar
 
-from handout_engine.cautions import PINS_AND_IRON
+from handout_engine.cautions import LOOSE_THREADS, PINS_AND_IRON, THIN_COTTON, WING_NEEDLE
 from handout_engine.cloth import ClothInputs, note_cloth, note_usable_width
 from handout_engine.drawing.panels import TALL, cut_panels, joined_panel
 from handout_engine.drawing.scene import Scene
@@ -16,7 +16,15 @@ from handout_engine.inputs import SEWING, Asked, count, length, ratio
 from handout_engine.lengths import Length
 from handout_engine.refusals import RefusalError
 from handout_engine.saying import Tape
-from handout_engine.seams import FRENCH, PIN_STITCH, Join, SeamInputs, note_join, seam_steps
+from handout_engine.seams import (
+    FRENCH,
+    PIN_STITCH,
+    ROLLED_GATHERS,
+    Join,
+    SeamInputs,
+    note_join,
+    seam_steps,
+)
 from handout_engine.sources import PRACTICE
 from handout_engine.technique import Technique
 from handout_engine.values import Value, sentence
@@ -156,7 +164,11 @@ def _add_supplies(sheet: Worksheet, panel: FineSeams) -> None:
     needle = "a wing needle" if panel.seam == PIN_STITCH else "a fine needle, number 60 or 65"
     sheet.supplies.append(Supply(f"fine thread to match, and {needle}"))
     sheet.supplies.append(Supply("small sharp scissors, and a gauge or ruler for the allowances"))
-    sheet.cautions.append(PINS_AND_IRON)
+    sheet.cautions.extend((PINS_AND_IRON, THIN_COTTON))
+    if panel.seam == PIN_STITCH:
+        sheet.cautions.append(WING_NEEDLE)
+    if panel.seam == ROLLED_GATHERS:
+        sheet.cautions.append(LOOSE_THREADS)
 
 
 def _add_sample(sheet: Worksheet, join: Join) -> None:

@@ -5,7 +5,7 @@ from __future__ import annotations
 from dataclasses import dataclass
 from typing import ClassVar
 
-from handout_engine.cautions import PINS_AND_IRON
+from handout_engine.cautions import LOOSE_THREADS, PINS_AND_IRON
 from handout_engine.drawing.gathers import quarters
 from handout_engine.drawing.scene import Scene
 from handout_engine.inputs import SEWING, Asked, length
@@ -72,7 +72,7 @@ class FullnessSample(Technique):
 
         sheet.supplies.append(Supply("a strip of the same cloth, cut on the same grain"))
         sheet.supplies.append(Supply("the thread, needle and stitch length of the real work"))
-        sheet.cautions.append(PINS_AND_IRON)
+        sheet.cautions.extend((PINS_AND_IRON, LOOSE_THREADS))
         _add_steps(sheet)
         sheet.pictures.append(_picture("finished", sheet["after"], sheet["before"], True))
         sheet.pictures.append(_picture("strip", sheet["edge"], strip, False))

@@ -6,6 +6,7 @@ from dataclasses import dataclass
 from fractions import Fraction
 from typing import ClassVar
 
+from handout_engine.cautions import NOT_SLEEPWEAR
 from handout_engine.drawing.edgings import edging
 from handout_engine.drawing.gathers import quarters
 from handout_engine.drawing.scene import Scene
@@ -77,6 +78,7 @@ class GatheredEdging(LaceInputs, Technique):
         sheet.seams.append(Seam("edge, rolled and whipped", self.roll))
         sheet.seams.append(Seam("lace heading", ZERO))
         add_lace_supplies(sheet, "pins, and lace edging with a heading thread that can be drawn")
+        sheet.cautions.append(NOT_SLEEPWEAR)
         _add_sample(sheet, self)
         sheet.charts.append(_chart(sheet, self))
         _add_steps(sheet, self)

@@ -6,6 +6,7 @@ from collections.abc import Sequence
 from dataclasses import dataclass
 from typing import Any, ClassVar
 
+from handout_engine.cautions import NOTHING_UNDER_THE_HARNESS
 from handout_engine.cloth import note_cloth
 from handout_engine.drawing.gathers import GatheredLayer
 from handout_engine.drawing.scene import Line
@@ -79,6 +80,7 @@ class LayeredRuffle(HemInputs, EdgeSeamInputs, GatherInputs, Technique):
         _note_cloth(sheet, self, layers, rows)
         sheet.seams.append(Seam("all layers to edge", self.edge_allowance))
         add_gathering_supplies(sheet)
+        sheet.cautions.append(NOTHING_UNDER_THE_HARNESS)
         widest = max(
             (sheet[f"{layer.prefix}cut_width"] for layer in layers), key=lambda v: v.length
         )

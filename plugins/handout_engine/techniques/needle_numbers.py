@@ -192,8 +192,9 @@ def _add_steps(sheet: Worksheet, needle: NeedleNumbers) -> None:
         Step(
             sentence("Sew a hand's length on two layers of the scrap with needle {code}.",
                      code=sheet["code"]),
-            sentence("the holes close when you scratch across them, unless it is a wing needle; no "
-                     "thread frays and no stitch is missed."),
+            sentence("no thread frays, no stitch is missed, and the holes "
+                     + ("stay open." if needle.kind == WING else "close when you scratch across "
+                        "them.")),
         )
     )  # fmt: skip
 

@@ -11,6 +11,7 @@ from fractions import Fraction
 from math import pi
 from typing import ClassVar
 
+from handout_engine.cautions import NOTHING_LOOSE_IN_THE_COT
 from handout_engine.cloth import note_cloth
 from handout_engine.drawing.gathers import GatheredLayer
 from handout_engine.drawing.outline_ruffle import round_outline
@@ -101,6 +102,7 @@ class OutlineRuffle(HemInputs, EdgeSeamInputs, GatherInputs, Technique):
         sheet.seams.append(Seam("ruffle to edge", self.edge_allowance))
         note_cloth(sheet, "ruffle cloth", cloth)
         add_gathering_supplies(sheet)
+        sheet.cautions.append(NOTHING_LOOSE_IN_THE_COT)
         add_sample(sheet, width, "a strip")
         _add_steps(sheet, self)
         _draw(sheet, self, rows)

@@ -159,9 +159,9 @@ def _note_amount(sheet: Worksheet, asked: ThreadAmount, factor: Value) -> Value:
 
 
 def _chart() -> Chart:
-    rows = tuple((name, kind.number, kind.threads, kind.factor, kind.use)
+    rows = tuple((name, kind.number, kind.factor, kind.use)
                  for name, kind in STITCH_TYPES.items())  # fmt: skip
-    headings = ("Stitch", "Type", "Threads", "Times seam", "Use")
+    headings = ("Stitch", "Type", "Times", "Use")
     return Chart("Thread by stitch type (common practice, no source)", headings, rows)
 
 

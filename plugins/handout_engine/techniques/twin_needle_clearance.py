@@ -9,7 +9,7 @@ from __future__ import annotations
 from dataclasses import dataclass
 from typing import ClassVar
 
-from handout_engine.cautions import NEEDLE_BREAKS
+from handout_engine.cautions import NEEDLE_BREAKS, PINS_AND_IRON
 from handout_engine.drawing.twin_needle import Slot, slot_scene, swing_scene
 from handout_engine.inputs import SEWING, Asked, count, fine_length, optional_fine_length
 from handout_engine.lengths import ZERO, Length, millimetres
@@ -82,7 +82,7 @@ class TwinNeedleClearance(Technique):
         sheet.supplies.append(Supply("the twin needle", sheet["needle_spacing"]))
         sheet.supplies.append(Supply("a plate and a foot with a wide slot, not a straight-stitch "
                                      "plate with one round hole"))  # fmt: skip
-        sheet.cautions.append(NEEDLE_BREAKS)
+        sheet.cautions.extend((NEEDLE_BREAKS, PINS_AND_IRON))
         _add_steps(sheet, answer)
         _draw(sheet, blade, answer)
         return sheet.finish()
