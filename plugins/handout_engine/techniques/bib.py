@@ -75,8 +75,8 @@ def _note_outline(sheet: Worksheet, bib: Bib, shape: BibShape) -> None:
 def _add_supplies(sheet: Worksheet, bib: Bib) -> None:
     if bib.edge == BOUND:
         sheet.supplies.append(
-            Supply("bias binding", None, sentence("for an edge of {edge}, {make} times",
-                                                  edge=sheet["edge_length"], make=bib.make))
+            Supply("bias binding", None, sentence("{edge} to go round, for each bib",
+                                                  edge=sheet["edge_length"]))
         )  # fmt: skip
     sheet.supplies.append(Supply("soft hook-and-loop tape, or a press fastener with its tool"))
     sheet.supplies.append(Supply("thread to match, and paper for the outline"))
