@@ -6,7 +6,7 @@ from dataclasses import dataclass
 from fractions import Fraction
 from math import floor
 
-from handout_engine.inputs import SEWING, Asked, length, percentage
+from handout_engine.inputs import SEWING, Asked, fine_length, percentage
 from handout_engine.lengths import Length
 from handout_engine.refusals import RefusalError
 from handout_engine.saying import Saying, Tape
@@ -24,7 +24,7 @@ MOST_REPEATS = 20_000
 class RepeatInputs:
     """The inputs of a technique that fits whole repeats of a stitch into a line."""
 
-    repeat: Length = length(
+    repeat: Length = fine_length(
         Asked(
             "repeat",
             "One repeat of the stitch as your machine sews it: sew ten, measure, divide by ten.",
@@ -86,7 +86,7 @@ def note_repeats(sheet: Worksheet, line: Line) -> Value:
             "repeat",
         )
     adjusted = sheet.note(f"repeat_{line.name}", f"adjusted repeat along the {line.words}",
-                          run.length / number.whole, "{run} / {number}",
+                          run.length / number.whole, "{run} / {number}", saying=Saying.FINE,
                           run=run, number=number)  # fmt: skip
     change = sheet.note(f"change_{line.name}", f"change of the repeat along the {line.words}",
                         adjusted.length / repeat - 1, "{adjusted} / {repeat} - 1",

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Mapping
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from typing import ClassVar
 
 from handout_engine.cautions import PINS_AND_IRON
@@ -109,8 +109,7 @@ class HemstitchedEdge(NeedleInputs, RepeatInputs, CornerHemInputs, ClothInputs, 
         sheet.cautions.append(PINS_AND_IRON)
         add_sample(sheet)
         add_steps(sheet, self.towel)
-        for line in rows:
-            sheet.charts.append(sizes_chart(sheet, line, f"Finished {line.name}"))
+        _add_charts(sheet, self, rows)
         _draw(sheet, self)
         return sheet.finish()
 
@@ -143,11 +142,20 @@ def _note_rows(sheet: Worksheet, edge: HemstitchedEdge) -> list[Line]:
             left_out = 2 * edge.hem_depth + 2 * edge.corner_unit
             run = _note_run(sheet, side, left_out)
         line = Line(side, side, run, left_out)
-        adjusted = note_repeats(sheet, line)
-        number = sheet[f"repeats_{side}"].whole
-        sheet.charts.append(checks_chart(line, adjusted, number, ZERO))
+        note_repeats(sheet, line)
         found.append(line)
     return found
+
+
+def _add_charts(sheet: Worksheet, edge: HemstitchedEdge, lines: list[Line]) -> None:
+    """Sizes that need no adjustment, and where the row must be; a square's sides are alike."""
+    alike = not edge.towel and edge.width == edge.length
+    shown = [replace(lines[0], words="each side")] if alike else lines
+    for line in shown:
+        sheet.charts.append(sizes_chart(sheet, line, "Finished side" if alike else "Finished"))
+    for line in shown:
+        number = sheet[f"repeats_{line.name}"].whole
+        sheet.charts.append(checks_chart(line, sheet[f"repeat_{line.name}"], number, ZERO))
 
 
 def _note_run(sheet: Worksheet, side: str, left_out: Length) -> Value:
