@@ -8,8 +8,8 @@ and field, her tape and her paper:
 
 The answer always holds the form, the line that says what was chosen, and the problems. Only when
 there are none does it hold the page: the fragments in order of the blocks, the inline values, and
-the true-scale sheets by the address under which the fragments link to them.
-So a page never shows the half of an answer.
+the true-scale sheets by the addresses under which the fragments link to them. So a page never
+shows the half of an answer.
 """
 
 from __future__ import annotations
@@ -24,7 +24,6 @@ from handout_engine.fragments.form import chosen, form
 from handout_engine.markup import html
 from handout_engine.pages import Problem
 from handout_engine.questions import Asked, plain_sentence
-from handout_engine.sheets import page_sheets
 
 LONGEST_TEXT = 200
 MOST_TEXTS = 400
@@ -50,7 +49,7 @@ def answer(question: str) -> str:
     if not page.problems:
         said["fragments"] = [page.fragment(number) for number in range(len(page.blocks))]
         said["values"] = {reference: page.inline(reference) for reference in own.inlines}
-        said["sheets"] = page_sheets(page)
+        said["sheets"] = page.sheets()
     return json.dumps(said, separators=(",", ":"))
 
 

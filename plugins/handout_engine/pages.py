@@ -10,8 +10,8 @@ from dataclasses import dataclass, field, replace
 from graphlib import CycleError, TopologicalSorter
 from xml.etree.ElementTree import Element
 
+from handout_engine import kept
 from handout_engine.blocks import GARMENT, LIBRARY, PAGE, REFERENCE, Block, Written
-from handout_engine.fragments import block as block_fragment
 from handout_engine.fragments import library_parts, page_parts
 from handout_engine.fragments.words import amount
 from handout_engine.inputs import declared_inputs
@@ -19,7 +19,7 @@ from handout_engine.kinds import Raw
 from handout_engine.markup import element, html
 from handout_engine.refusals import RefusalError, RefusalsError, nearest_name, quoted
 from handout_engine.saying import Tape
-from handout_engine.technique import make
+from handout_engine.technique import Technique, make
 from handout_engine.techniques import find
 from handout_engine.workings import Working
 
@@ -44,35 +44,37 @@ class Inline:
 
 @dataclass
 class Page:
-    """A page worked out: workings by block name, and every problem found."""
+    """A page worked out: techniques and workings by block name, and every problem found."""
 
     blocks: tuple[Block, ...]
     tape: Tape
+    techniques: dict[str, Technique] = field(default_factory=dict)
     workings: dict[str, Working] = field(default_factory=dict)
     problems: list[Problem] = field(default_factory=list)
 
     def fragment(self, number: int) -> str:
-        """The HTML of the block with that number, counted from 0; empty if it has a problem.
-
-        `data-place` tells the reader's browser which block's place it is.
-        """
-        made = self._fragment(number)
-        if made is None:
+        """The HTML of the block with that number, counted from 0; empty if it has a problem."""
+        block = self.blocks[number]
+        if block.of in {PAGE, LIBRARY}:
+            return self._closing_part(number)
+        name = block.of or block.name
+        if name not in self.techniques:
             return ""
+        return kept.fragment(self.techniques[name], block.show, self.tape, number, name)
+
+    def _closing_part(self, number: int) -> str:
+        block = self.blocks[number]
+        if block.of == PAGE:
+            made = page_parts(self.workings.values(), block.show, self.tape)
+        else:
+            made = library_parts(block.show)
         made.set("data-place", str(number))
         return html(made)
 
-    def _fragment(self, number: int) -> Element | None:
-        block = self.blocks[number]
-        if block.of == PAGE:
-            return page_parts(self.workings.values(), block.show, self.tape)
-        if block.of == LIBRARY:
-            return library_parts(block.show)
-        name = block.of or block.name
-        if name not in self.workings:
-            return None
-        identity = f"b{number}-{name}"
-        return block_fragment(self.workings[name], block.show, self.tape, identity, name)
+    def sheets(self) -> dict[str, str]:
+        """The true-scale sheets of all blocks by their addresses beside the page, each once."""
+        every = (kept.true_scale_sheets(each, self.tape) for each in self.techniques.values())
+        return {name: text for sheets in every for name, text in sheets.items()}
 
     def inline_element(self, reference: str) -> Element | None:
         """One value as it stands in running text; None when its block has a problem."""
@@ -170,7 +172,9 @@ def _work(page: Page, block: Block, defaults: Mapping[str, str]) -> None:
         usual = {name: text for name, text in defaults.items() if name in known}
         amounts = _looked_up(page, {**usual, **block.fields})
         if amounts is not None:
-            page.workings[block.name] = make(technique, amounts).work()
+            made = make(technique, amounts)
+            page.workings[block.name] = kept.working(made)
+            page.techniques[block.name] = made
     except RefusalsError as several:
         for refusal in several.refusals:
             _note(page, block, refusal)

@@ -8,6 +8,7 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 from dataclasses import dataclass
+from functools import cached_property
 
 from handout_engine.authored import FINEST, PAPERS, SYSTEMS, Authored, Choices
 from handout_engine.blocks import REFERENCE, Block, Written
@@ -75,6 +76,7 @@ class Asked:
     choices: Choices
     page: Page
 
+    @cached_property
     def sections(self) -> list[Section]:
         """One section for each block that works something out."""
         return [self._section(block) for block in self.own.blocks if block.technique]

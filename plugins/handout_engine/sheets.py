@@ -1,4 +1,4 @@
-"""True-scale sheets of a working or a page: each an SVG of its own, named by what is in it.
+"""True-scale sheets of a working: each an SVG of its own, named by what is in it.
 
 The name holds a number made from the content, so that a link never leads to the sheet of other
 measures, and no two pages need to agree on names.
@@ -6,16 +6,10 @@ measures, and no two pages need to agree on names.
 
 from __future__ import annotations
 
-from collections.abc import Iterable
-from typing import TYPE_CHECKING
-
 from handout_engine.drawing.true_scale import true_scale
 from handout_engine.markup import xml
 from handout_engine.saying import Tape
 from handout_engine.workings import Picture, Working
-
-if TYPE_CHECKING:
-    from handout_engine.pages import Page
 
 FOLDER = "sheets/"
 _MODULUS = 2**64 - 59
@@ -34,12 +28,6 @@ def picture_sheet(technique: str, picture: Picture, tape: Tape) -> tuple[str, st
         return None
     document = xml(true_scale(picture.sheet, tape)) + "\n"
     return f"{FOLDER}{technique}-{picture.name}-{_mark(document)}.svg", document
-
-
-def page_sheets(page: Page) -> dict[str, str]:
-    """The sheets of all workings of a page, each once."""
-    every: Iterable[Working] = page.workings.values()
-    return {name: text for working in every for name, text in sheets(working, page.tape).items()}
 
 
 def _mark(document: str) -> str:

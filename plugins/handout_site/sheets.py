@@ -8,7 +8,6 @@ from mkdocs.config.defaults import MkDocsConfig
 from mkdocs.structure.files import File, Files
 
 from handout_engine.pages import Page
-from handout_engine.sheets import page_sheets
 
 
 def add_sheets(page: Page, source: File, files: Files, config: MkDocsConfig) -> None:
@@ -18,7 +17,7 @@ def add_sheets(page: Page, source: File, files: Files, config: MkDocsConfig) -> 
     of one folder that share an address share the sheet.
     """
     folder = PurePosixPath(source.dest_uri).parent
-    for address, document in page_sheets(page).items():
+    for address, document in page.sheets().items():
         uri = (folder / address).as_posix()
         if files.get_file_from_path(uri) is None:
             files.append(File.generated(config, uri, content=document))

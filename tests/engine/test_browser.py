@@ -192,7 +192,7 @@ def test_what_fields_hold_by_default_can_be_sent_back_in_either_system(technique
     for first in ("inches", "metric"):
         told = Authored(page.blocks, Tape(first))
         asked = Asked(page, told, {}, told.work({}))
-        (section,) = asked.sections()
+        (section,) = asked.sections
         for question in section.questions:
             kind = page.questions(page.blocks[0])[question.name.partition(".")[2]].kind
             assert question.usual == "" or kind.read(question.usual) is not None

@@ -24,7 +24,7 @@ from handout_engine.lengths import millimetres
 from handout_engine.markup import xml
 from handout_engine.pages import work_page
 from handout_engine.saying import Tape
-from handout_engine.sheets import page_sheets, sheets
+from handout_engine.sheets import sheets
 from handout_engine.values import sentence
 from worked import work
 
@@ -157,14 +157,14 @@ def test_a_sheet_s_address_is_its_own_and_the_link_leads_to_it():
         return work_page([block], Tape())
 
     one, same, other = page(), page(), page(width="5 in")
-    assert page_sheets(one) == page_sheets(same)
-    assert set(page_sheets(one)).isdisjoint(page_sheets(other))
+    assert one.sheets() == same.sheets()
+    assert set(one.sheets()).isdisjoint(other.sheets())
     for made in (one, other):
-        (address,) = page_sheets(made)
+        (address,) = made.sheets()
         assert re.fullmatch(r"sheets/lattice-panel-placement-[0-9a-f]{16}\.svg", address)
         assert f'href="{address}"' in made.fragment(0)
 
 
 def test_a_technique_without_a_sheet_has_no_link():
     page = work_page([read_block({"technique": "gathered-ruffle", "name": "it"})], Tape())
-    assert page_sheets(page) == {} and "sheet-link" not in page.fragment(0)
+    assert page.sheets() == {} and "sheet-link" not in page.fragment(0)

@@ -21,7 +21,7 @@ ASLEEP = (
 
 def form(asked: Asked) -> Element:
     """The form of a page, folded; its controls are disabled until the page's script has it."""
-    first, *others = asked.sections()
+    first, *others = asked.sections
     body = element(
         "fieldset",
         _section(first),
@@ -51,7 +51,7 @@ def form(asked: Asked) -> Element:
 
 def chosen(asked: Asked) -> Element:
     """One line, on screen and in print: whose measures the page shows."""
-    sections = asked.sections()
+    sections = asked.sections
     changed = [
         f"{question.label} {question.text.strip() or 'left out'}"
         + (f" ({section.name})" if len(sections) > 1 else "")

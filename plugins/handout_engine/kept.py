@@ -1,0 +1,43 @@
+"""What has been worked out before, kept by what it was worked out from.
+
+A reader changes one block of a page at a time: the others, and their drawings, are taken from
+here, so that she need not wait for them. A technique is a frozen set of amounts and its work
+depends on nothing else, so equal ones share a result.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Mapping
+from functools import lru_cache
+
+from handout_engine.fragments import block
+from handout_engine.markup import html
+from handout_engine.saying import Tape
+from handout_engine.sheets import sheets
+from handout_engine.technique import Technique
+from handout_engine.workings import Working
+
+
+@lru_cache(maxsize=100)
+def working(technique: Technique) -> Working:
+    """The working of a technique; raises RefusalError when it cannot be sewn."""
+    return technique.work()
+
+
+@lru_cache(maxsize=100)
+def fragment(
+    technique: Technique, show: tuple[str, ...], tape: Tape, number: int, name: str
+) -> str:
+    """The HTML of the shown parts of a technique, as the block with that number on its page.
+
+    `data-place` tells the reader's browser which block's place it is.
+    """
+    made = block(working(technique), show, tape, f"b{number}-{name}", name)
+    made.set("data-place", str(number))
+    return html(made)
+
+
+@lru_cache(maxsize=50)
+def true_scale_sheets(technique: Technique, tape: Tape) -> Mapping[str, str]:
+    """The true-scale sheets of a technique by their addresses."""
+    return sheets(working(technique), tape)
