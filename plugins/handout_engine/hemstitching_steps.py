@@ -101,6 +101,12 @@ def _add_row_steps(sheet: Worksheet, towel: bool) -> None:
         if sheet["corner_unit"].length
         else "At the corner stop with the needle down in the hem's edge, lift the foot and turn"
     )
+    if sheet["width"].length == sheet["length"].length:
+        sheet.step(
+            f"{corner} and sew on alike along all four sides.",
+            "every side has {repeats_width} repeats.",
+        )
+        return
     sheet.step(
         f"{corner}. Set the stitch for the length and sew on; alternate so round all four sides.",
         "along the length ten repeats are {ten_length}, and there are {repeats_length}.",

@@ -155,4 +155,6 @@ def test_the_needle_and_its_plate_are_named():
 def test_the_steps_count_the_repeats():
     text = " ".join(steps(work("hemstitched-edge", width="18 in", repeat="1/4 in")))
     assert "at the next corner it has 64 repeats" in text
-    assert "ten repeats are 2 1/2 in, and there are 64" in text
+    assert "every side has 64 repeats" in text
+    oblong = " ".join(steps(work("hemstitched-edge", length="24 in", repeat="1/4 in")))
+    assert "ten repeats are 2 1/2 in, and there are 88" in oblong
