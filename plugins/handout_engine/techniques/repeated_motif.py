@@ -1,0 +1,259 @@
+"""A motif repeated along an edge with equal gaps, round a ring, or between four corners."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+from typing import ClassVar
+
+from handout_engine.cautions import LONG_FLOATS, PINS_AND_IRON
+from handout_engine.drawing.motifs import (
+    Divided,
+    Motif,
+    along_edge,
+    between_corners,
+    few_motifs,
+    is_narrow,
+    round_ring,
+)
+from handout_engine.drawing.scene import Scene
+from handout_engine.inputs import SEWING, Asked, choice, length, optional_count, optional_length
+from handout_engine.lengths import Length, inches
+from handout_engine.motifs import (
+    CORNERS,
+    EITHER,
+    GAP,
+    MOST_MOTIFS,
+    MOTIF,
+    ROUND,
+    STRAIGHT,
+    Row,
+    RowWanted,
+    note_ring,
+    note_row,
+    ring_chart,
+    row_chart,
+)
+from handout_engine.refusals import RefusalError
+from handout_engine.sources import PRACTICE
+from handout_engine.technique import Technique
+from handout_engine.values import sentence
+from handout_engine.workings import Picture, Step, Supply, Working
+from handout_engine.worksheet import Worksheet
+
+SHEET = inches(7)
+"""Motifs on the printed sheet reach so far at most, unless one alone is wider."""
+
+
+@dataclass(frozen=True, kw_only=True)
+class RepeatedMotif(Technique):
+    """Whole motifs, equal gaps."""
+
+    title: ClassVar[str] = "Repeated motif"
+    family: ClassVar[str] = "decoration"
+    summary: ClassVar[str] = (
+        "Whole motifs with equal gaps along an edge, round a hem, or between four corners: how "
+        "many, how far apart, and where each is centred."
+    )
+
+    layout: str = choice(
+        Asked("layout", "Along a straight edge, round a ring, or between four corner motifs."),
+        STRAIGHT, ROUND, CORNERS,
+    )  # fmt: skip
+    edge: Length = length(
+        Asked("edge", "Length of the edge; round, all the way; with corners, the first side."),
+        "20 in",
+        ("1 in", "200 in"),
+    )
+    other_side: Length | None = optional_length(
+        Asked("other side", "With corners: the second side of the rectangle."),
+        "the same as the first",
+        ("1 in", "200 in"),
+    )
+    motif: Length = length(
+        Asked("motif, width", "Along the edge, as it is stitched."), "1 1/2 in", ("1/8 in", "12 in")
+    )
+    motif_height: Length = length(
+        Asked("motif, height", "Square to the edge."), "1 in", ("1/8 in", "12 in")
+    )
+    least_gap: Length = length(
+        Asked("least gap", "At least so much between two motifs.", basis=PRACTICE),
+        "3/4 in",
+        ("0 in", "20 in"),
+    )
+    motifs: int | None = optional_count(
+        Asked("motifs", "How many, along a straight edge or round."),
+        "as many as fit",
+        MOST_MOTIFS,
+    )
+    centre: str = choice(
+        Asked("at the centre", "What stands at the centre, or at the centre front of a ring."),
+        MOTIF, GAP, EITHER,
+    )  # fmt: skip
+    margin: Length = length(
+        Asked("clear at each end", "Of a straight edge, beside its first and last motif.", SEWING,
+              PRACTICE),
+        "1/2 in",
+        ("0 in", "20 in"),
+    )  # fmt: skip
+    corner: Length = length(
+        Asked("corner motif", "Side of the square that each corner motif takes.", SEWING, PRACTICE),
+        "1 1/2 in",
+        ("1/8 in", "20 in"),
+    )
+    above: Length = length(
+        Asked("above the edge", "From the finished edge to the motif.", SEWING, PRACTICE),
+        "1/2 in",
+        ("0 in", "10 in"),
+    )
+
+    def work(self) -> Working:
+        """Counts, gaps, centres, steps and placement sheet; raises RefusalError."""
+        sheet = Worksheet(self)
+        rows = _note_rows(sheet, self)
+        sheet.supplies.append(Supply("stranded cotton or silk, and a crewel needle"))
+        sheet.supplies.append(Supply("a marker that washes out, tried on a scrap"))
+        sheet.cautions.extend((PINS_AND_IRON, LONG_FLOATS))
+        _add_sample(sheet)
+        _add_charts(sheet, self, rows)
+        _add_steps(sheet, self, rows)
+        _draw(sheet, self, rows)
+        return sheet.finish()
+
+
+def _note_rows(sheet: Worksheet, asked: RepeatedMotif) -> tuple[Row, ...]:
+    """One row, or with corners the two sides."""
+    side = sheet["edge"]
+    if asked.layout == CORNERS:
+        return _note_sides(sheet, asked)
+    wanted = RowWanted(side, asked.motif, asked.least_gap, asked.centre, sheet["margin"],
+                       given=asked.motifs)  # fmt: skip
+    row = note_ring(sheet, side, wanted) if asked.layout == ROUND else note_row(sheet, wanted)
+    if asked.layout == STRAIGHT and row.gap is not None:
+        sheet.note("step", "from motif to motif", asked.motif + row.gap.length, "{motif} + {gap}")
+    if asked.layout == STRAIGHT:
+        sheet.note("first_centre", "centre of the first motif from the end", row.centres[0],
+                   "{margin} + {motif} / 2" if row.gap else "{edge} / 2")  # fmt: skip
+    return (row,)
+
+
+def _note_sides(sheet: Worksheet, asked: RepeatedMotif) -> tuple[Row, ...]:
+    if asked.motifs is not None:
+        raise RefusalError(
+            "motifs cannot be counted for four sides at once; leave it out, and set the least gap",
+            "motifs",
+        )
+    if asked.above + asked.motif_height > asked.corner:
+        raise RefusalError(
+            "motif_height and above reach further in than the corner motif; use a larger corner",
+            "corner",
+        )
+    rows = []
+    second = "other_side" if asked.other_side is not None else "edge"
+    for prefix, words, name in (("first_", "first side, ", "edge"),
+                                ("second_", "second side, ", second)):  # fmt: skip
+        wanted = RowWanted(sheet[name], asked.motif, asked.least_gap, asked.centre, sheet["corner"],
+                           corners=True, prefix=prefix, words=words)  # fmt: skip
+        rows.append(note_row(sheet, wanted))
+    sheet.note("number", "motifs on all four sides",
+               2 * (rows[0].motifs.whole + rows[1].motifs.whole),
+               "2 × ({first_number} + {second_number})")  # fmt: skip
+    return tuple(rows)
+
+
+def _add_sample(sheet: Worksheet) -> None:
+    sheet.sample.append(
+        Step(
+            sentence(
+                "Work one motif on a scrap of the same cloth, press it face down on a towel, and "
+                "measure it."
+            ),
+            sentence(
+                "it is {motif} wide and {height} high. Stitches draw the cloth in; if it came out "
+                "otherwise, give the size it has.",
+                motif=sheet["motif"],
+                height=sheet["motif_height"],
+            ),
+        )
+    )
+
+
+def _add_charts(sheet: Worksheet, asked: RepeatedMotif, rows: tuple[Row, ...]) -> None:
+    if asked.layout == ROUND:
+        sheet.charts.append(ring_chart(rows[0]))
+    elif asked.layout == STRAIGHT:
+        sheet.charts.append(row_chart(rows[0], "", "From the left end"))
+    else:
+        for row, words in zip(rows, (", first side", ", second side"), strict=True):
+            if row.centres:
+                sheet.charts.append(row_chart(row, words, "From the corner"))
+
+
+def _add_steps(sheet: Worksheet, asked: RepeatedMotif, rows: tuple[Row, ...]) -> None:
+    sheet.step(
+        "Press the edge. Baste a line {above} from it, on which all motifs stand, and another at "
+        "the height of their centres, {middle} from the edge.",
+        middle=asked.above + asked.motif_height / 2,
+    )
+    if asked.layout == ROUND:
+        where = "between two motifs" if asked.centre == GAP else "where the first motif is centred"
+        back = (rows[0].motifs.whole % 2 == 0) == (asked.centre != GAP)
+        sheet.step(
+            f"Mark the centre front, {where}. Going round, mark {{number}} centres, {{step}} from "
+            f"one to the next; at the centre back there is {'a motif' if back else 'a gap'}.",
+            "the last one lies as far from the centre front as the first step says.",
+        )
+    elif asked.layout == STRAIGHT:
+        sheet.step("Mark the centre of the edge, and the centres of the {number} motifs from the "
+                   "chart, working from the centre to both ends.",
+                   "the outermost motifs end at the same distance from both ends.")  # fmt: skip
+    else:
+        sheet.step(
+            "Mark a square of {corner} in each corner for its motif, and the centre of each side. "
+            "Mark the centres of the {number} motifs between them from the chart.",
+            "the gaps beside both corners of a side are alike.",
+        )
+    sheet.step(
+        "Print the sheet at its actual size. Lay a cross on a centre and the line on the edge, and "
+        "trace the motif; the ovals stand for it, so draw yours over them first."
+    )
+    gaps = [row.gap for row in rows if row.gap is not None]
+    many = " and ".join("{gap" + str(place) + "}" for place in range(len(gaps)))
+    sheet.step(
+        "Work the motifs one by one, fastening off behind each. Press face down on a towel.",
+        f"between two motifs it is {many}." if gaps else "",
+        **{f"gap{place}": gap for place, gap in enumerate(gaps)},
+    )
+
+
+def _draw(sheet: Worksheet, asked: RepeatedMotif, rows: tuple[Row, ...]) -> None:
+    motif = Motif(sheet["motif"], sheet["motif_height"], sheet["above"])
+    divided = [Divided(row.side, row.gap, None, [float(at) for at in row.centres]) for row in rows]
+    if asked.layout == CORNERS:
+        shapes = between_corners(motif, sheet["corner"], *divided)
+    elif asked.layout == ROUND:
+        shapes = round_ring(motif, divided[0])
+    else:
+        shapes = along_edge(motif, divided[0])
+    finished = Scene(
+        sentence("Motifs in their places"),
+        sentence("{number} motifs {motif} wide.", number=sheet["number"], motif=sheet["motif"]),
+        shapes,
+    )
+    narrow = asked.layout == ROUND and is_narrow(motif, divided[0])
+    how = ". The ring is opened at the centre back and unrolled" if narrow else ""
+    row = max(rows, key=lambda each: each.motifs.whole)
+    step = asked.motif + (row.gap.length if row.gap else 0 * asked.motif)
+    fitting = max(1, int((SHEET - asked.motif) / step) + 1)
+    shown = max(1, min(row.motifs.whole, fitting))
+    sheet.pictures.extend(
+        (
+            Picture("finished", sentence(f"Where the motifs come; an oval stands for each{how}."),
+                    finished, True),
+            Picture("placement", sentence("A few motifs, printed at true scale to trace."),
+                    few_motifs(motif, row.gap, min(shown, 3), at_scale=False),
+                    sheet=few_motifs(motif, row.gap, shown, at_scale=True)),
+        )
+    )  # fmt: skip
+
+
+TECHNIQUE = RepeatedMotif
