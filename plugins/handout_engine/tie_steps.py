@@ -31,8 +31,8 @@ def add_sample(sheet: Worksheet, tube: bool) -> None:
     )
 
 
-def add_steps(sheet: Worksheet, tube: bool) -> None:
-    """From the strips to the seam that holds them."""
+def add_steps(sheet: Worksheet, tube: bool, drawn: bool) -> None:
+    """From the strips to what holds them: a seam, or the band that is `drawn` through a casing."""
     add_washing_step(sheet)
     sheet.step("Cut {ties} ties {cut_width} wide and {cut_length} long, along the selvage.")
     if tube:
@@ -52,6 +52,18 @@ def add_steps(sheet: Worksheet, tube: bool) -> None:
             "same once more. Press and stitch close to the inner fold, or hem by hand.",
             "it is {tie_width} wide and {with_end} long.",
         )
+    if drawn:
+        sheet.step(
+            "Lay the raw end of each tie {end_allowance} over an end of the band or elastic that "
+            "runs in the casing, and sew a square across both. Draw the joins into the casing.",
+            "each hangs {tie_length} out of its opening, {longest} at most.",
+        )
+        sheet.step(
+            "Spread the garment, and stitch the band down at the middle of the casing through all "
+            "layers, so that it cannot be pulled out.",
+            "a hard pull at either tie moves nothing.",
+        )
+        return
     sheet.step(
         "Lay a tie on the right side of the garment at each mark, its finished end inward, its raw "
         "end level with the edge, and baste it. A tie wider than its place is laid in a pleat.",

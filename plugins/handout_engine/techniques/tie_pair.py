@@ -104,7 +104,7 @@ class TiePair(ClothInputs, Technique):
         sheet.supplies.append(Supply("fine thread to match"))
         _add_cautions(sheet, self)
         add_sample(sheet, self.made == TUBE)
-        add_steps(sheet, self.made == TUBE)
+        add_steps(sheet, self.made == TUBE, self.place == DRAWN)
         _draw(sheet, self, rules)
         return sheet.finish()
 
@@ -196,8 +196,8 @@ def _draw(sheet: Worksheet, inputs: TiePair, rules: list[Rule]) -> None:
         words = "A tie cut through, its cloth drawn thick, a hem at both edges."
     sheet.pictures.extend(
         (
-            Picture("finished", sentence("The pair sewn in at both sides of a panel; long ties are "
-                                         "drawn shortened."),
+            Picture("finished", sentence("The pair at both sides of a panel, its ends hidden; long "
+                                         "ties are drawn shortened."),
                     sewn_in(tie, hemmed=inputs.made == HEMMED), finished=True),
             strips_picture([strip], "The strip of one tie with its lines."),
             Picture("section", sentence(words), section),

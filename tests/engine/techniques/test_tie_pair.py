@@ -118,3 +118,9 @@ def test_the_finished_tie_is_measured_with_its_end():
     working = work("tie-pair", tie_length="18 in")
     assert length(working, "with_end") == inches("37/2")
     assert sum("18 1/2 in long" in each for each in steps(working)) == 1
+
+
+def test_a_tie_that_is_drawn_through_is_sewn_to_what_runs_in_the_casing():
+    drawn = steps(work("tie-pair", place=DRAWN, tie_length="2 in"))
+    assert any("stitch the band down at the middle" in each for each in drawn)
+    assert not any("Sew the seam over them" in each for each in drawn)
