@@ -92,7 +92,7 @@ def _draw(sheet: Worksheet, drawn: Drawn) -> None:
     seam = sheet.note("back_line", "seam line of the straight piece, from its front raw edge",
                       sheet["crown_depth"].length - sheet["seam_allowance"].length,
                       "{crown_depth} - {seam_allowance}")  # fmt: skip
-    strip = FlatStrip(sentence("straight piece, front edge above"), sheet["crown_depth"],
+    strip = FlatStrip(sentence("front edge"), sheet["crown_depth"],
                       sheet["crown_length"],
                       [Rule(Line.FOLD, sheet["hem_allowance"]),
                        Rule(Line.STITCH, seam)])  # fmt: skip
