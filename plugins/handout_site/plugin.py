@@ -26,7 +26,7 @@ from mkdocs.structure.files import File, Files
 from mkdocs.structure.pages import Page
 
 from handout_engine.markup import element, html
-from handout_site import library, pictures, reference
+from handout_site import checks, library, pictures, reference
 from handout_site.closing import with_closing_parts
 from handout_site.console import main
 from handout_site.content_policy import write_headers
@@ -103,6 +103,8 @@ class HandoutsPlugin(BasePlugin[HandoutsConfig]):
         if reference.ADDRESS in str(config.nav):
             text = reference.reference(main)
             files.append(File.generated(config, reference.ADDRESS, content=text))
+        if checks.ADDRESS in str(config.nav):
+            files.append(checks.file(config, self.entries))
         for file in files.documentation_pages():
             if not _is_text(file):
                 self.slips.append(Slip(_shown_path(file, config), 1, NO_TEXT))

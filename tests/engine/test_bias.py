@@ -29,6 +29,7 @@ from handout_engine.bias import (
 from handout_engine.lengths import ZERO, Length, inches, millimetres
 from handout_engine.refusals import RefusalError
 
+TECHNIQUES = ("bias-strips",)
 NEAR = 1e-6
 CASES = 1000
 sizes = st.fractions(2, 60, max_denominator=16).map(inches)

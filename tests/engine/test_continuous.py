@@ -19,6 +19,7 @@ from handout_engine.continuous import (
 )
 from handout_engine.lengths import inches
 
+TECHNIQUES = ("continuous-bias",)
 NEAR = 1e-6
 sides = st.fractions(4, 60, max_denominator=16).map(inches)
 widths = st.fractions(1, 5, max_denominator=16).map(inches)

@@ -39,6 +39,7 @@ def test_ours_lies_between_the_printed_table_and_gross_area(cloth_width, strip, 
 
 @pytest.mark.parametrize(("cloth_width", "strip", "yards"), BIAS_YIELD)
 def test_cut_strips_lie_between_the_printed_table_and_gross_area(cloth_width, strip, yards):
+    """Printed table of no known origin, arithmetic checked."""
     working = work(
         "bias-strips", width=inches(strip), cloth_across=inches(cloth_width), cloth_along=YARD,
         selvage="0 in", cloth_width="45 in", least_strip="1 in",

@@ -12,6 +12,7 @@ from handout_engine.geometry.points import cosine, sine, turned
 from handout_engine.geometry.polygons import area
 from random_outlines import outline
 
+TECHNIQUES = ("lattice-panel",)
 U_SHAPE = ((0.0, 0.0), (10.0, 0.0), (10.0, 10.0), (7.0, 10.0), (7.0, 4.0), (3.0, 4.0),
            (3.0, 10.0), (0.0, 10.0))  # fmt: skip
 

@@ -21,6 +21,7 @@ from handout_engine.geometry.polygons import area
 from random_outlines import outline
 from shapely_lattice import lattice_by_shapely
 
+TECHNIQUES = ("lattice-panel",)
 SQUARE = ((0.0, 0.0), (40.0, 0.0), (40.0, 40.0), (0.0, 40.0))
 
 

@@ -18,6 +18,7 @@ from handout_engine.geometry.polygons import (
 )
 from random_outlines import outline
 
+TECHNIQUES = ("lattice-panel",)
 L_SHAPE = ((0.0, 0.0), (4.0, 0.0), (4.0, 1.0), (1.0, 1.0), (1.0, 3.0), (0.0, 3.0))
 
 

@@ -32,6 +32,25 @@ def test_a_sample_that_grew_is_refused():
     )
 
 
+def test_a_ruffle_of_batiste_by_hand():
+    """2 to 2 1/2 times 18 in: from 36 in to 45 in, begun between them at 40 1/2 in."""
+    working = work("fullness-advice", gathered="light cotton", edge="18 in")
+    strips = [said(working, f"{name}_strip") for name in ("least", "begin", "most")]
+    assert strips == ["36 in", "40 1/2 in", "45 in"]
+
+
+@given(st.sampled_from(list(ADVICE)), st.integers(1, 700))
+def test_advised_strips_draw_up_to_their_edge_and_none_is_shorter_than_it(gathered, edge):
+    working = work("fullness-advice", gathered=gathered, edge=inches(edge))
+    for name in ("least", "begin", "most"):
+        full = working.named[f"{name}_fullness"].amount
+        assert (
+            length(working, f"{name}_strip") / full
+            == inches(edge)
+            <= length(working, f"{name}_strip")
+        )
+
+
 def test_advice_says_that_it_has_no_source_and_stays_in_its_own_bounds():
     for kind, advice in ADVICE.items():
         working = work("fullness-advice", gathered=kind, edge="10 in")

@@ -1,9 +1,13 @@
 """Puffing: by hand, then joined and measured, then its refusals."""
 
+from fractions import Fraction
+from random import Random
+
 from hypothesis import given
 from hypothesis import strategies as st
 
 from handout_engine.lengths import inches
+from stitching import sewn_width
 from worked import length, refusal, said, work
 
 sizes = st.fractions(1, 12, max_denominator=16).map(inches)
@@ -31,6 +35,26 @@ def test_sewn_between_two_edges_it_measures_its_width_and_loft(width, allowance,
     # two needles, one along each edge: what is left between them is what shows
     upper, lower = allowance, length(working, "cut_width") - allowance
     assert lower - upper == width + loft
+
+
+def test_a_thousand_puffings_between_two_strips_and_gathered_at_both_edges():
+    """Sewn place by place; then the strip laid along its edge in stretches of one gather each."""
+    chance = Random(17)
+    for _ in range(1000):
+        width, allowance, edge = (Fraction(chance.randint(low, high), 16) for low, high in
+                                  ((16, 192), (2, 16), (16, 640)))  # fmt: skip
+        full = Fraction(chance.randint(8, 24), 8)
+        working = work("puffing-strip", width=inches(width), edge_allowance=inches(allowance),
+                       edge=inches(edge), fullness=full, end_allowance="0 in", rows_apart="1/16 in",
+                       cloth_width="120 in")  # fmt: skip
+        cut, seam = length(working, "cut_width").mm, inches(allowance).mm
+        beside = (Fraction(100), Fraction(6), seam)
+        bands = [beside, (cut, seam, seam), (Fraction(100), seam, Fraction(6))]
+        sewn = sewn_width(bands)
+        assert sewn - 2 * (100 - 6 - seam) == inches(width).mm
+        gathers = 2 * int(edge * 8)
+        taken = sum(inches(edge).mm / gathers * full for _ in range(gathers))
+        assert taken == length(working, "ruffle_length").mm
 
 
 def test_rows_that_would_meet_in_a_narrow_strip_are_kept_apart():

@@ -1,0 +1,222 @@
+"""Reads the tests and says which checks each technique has, and against what.
+
+    python tests/checks.py
+
+writes `plugins/handout_site/assets/checks.json`, from which the site makes its page of checks; a
+test holds the file against the tests, so that it cannot drift. Tests need no mark of their own,
+they are read as they are written:
+
+- a test is about the techniques that it, or a helper that it uses, works out by name; else about
+  the technique its file is named after; `TECHNIQUES = (...)` in a module names them where no test
+  does;
+- it is a **simulation** when it measures with one of the independent models beside this file or
+  with a polygon library, or when it is made with a thousand random cases; a **property** when
+  hypothesis draws its measures; **published** when it lies in tests/published/; a **refusal** when
+  it asks for what cannot be sewn; a **worked example** when it says figures found by hand;
+- what holds is its name; against what is its docstring, or the comment at its beginning.
+"""
+
+from __future__ import annotations
+
+import ast
+import json
+import re
+from collections.abc import Iterable, Iterator
+from dataclasses import asdict, dataclass
+from functools import cached_property
+from pathlib import Path
+
+from handout_engine.techniques import keys
+
+TESTS = Path(__file__).parent
+KEPT = TESTS.parent / "plugins" / "handout_site" / "assets" / "checks.json"
+FOLDERS = ("engine/techniques", "published", "engine", "engine/geometry")
+GENERIC = "test_every_technique.py"
+WORKED_OUT_BY = {"work", "refusal", "find", "make"}
+MODELS = (
+    "bias_cutting", "folding", "joining", "lace_geometry", "pleat_folding", "shapely_lattice",
+    "stitching",
+)  # fmt: skip
+POLYGONS = "shapely, a library of polygons"
+MANY = re.compile(r"thousand|1,?000\b|integral")
+
+Function = ast.FunctionDef
+
+
+@dataclass(frozen=True)
+class Check:
+    """One test of a technique: its kind, what holds, and against what."""
+
+    kind: str
+    what: str
+    against: str
+    where: str
+
+
+class Module:
+    """A file of tests, taken apart."""
+
+    def __init__(self, path: Path) -> None:
+        """Read it; nothing in it is run."""
+        self.path = path
+        self.lines = path.read_text(encoding="utf-8").splitlines()
+        self.tree = ast.parse("\n".join(self.lines))
+
+    @cached_property
+    def named(self) -> dict[str, ast.stmt]:
+        """Its helpers and constants by name."""
+        found: dict[str, ast.stmt] = {}
+        for node in self.tree.body:
+            if isinstance(node, ast.FunctionDef | ast.ClassDef):
+                found[node.name] = node
+            if isinstance(node, ast.Assign):
+                found |= {each.id: node for each in node.targets if isinstance(each, ast.Name)}
+        return found
+
+    @cached_property
+    def models(self) -> dict[str, str]:
+        """The names that come from an independent model, and what that is."""
+        found = {}
+        for node in self.tree.body:
+            if isinstance(node, ast.ImportFrom) and node.module:
+                told = _model(node.module)
+                found |= {each.asname or each.name: told for each in node.names if told}
+        return found
+
+    def tests(self) -> Iterator[Function]:
+        """Its tests in order."""
+        for node in self.tree.body:
+            if isinstance(node, Function) and node.name.startswith("test_"):
+                yield node
+
+    def reach(self, test: Function) -> list[ast.AST]:
+        """A test with every helper and constant of its module that it uses, near ones first."""
+        reached, queue = {test.name}, [test]
+        found: list[ast.AST] = []
+        while queue:
+            node = queue.pop(0)
+            found.append(node)
+            for name in sorted(_names(node) & self.named.keys() - reached):
+                reached.add(name)
+                queue.append(self.named[name])  # type: ignore[arg-type]
+        return found
+
+    def techniques(self, test: Function) -> set[str]:
+        """The techniques that a test is about."""
+        own = self.path.stem.removeprefix("test_").replace("_", "-")
+        found = {key for node in self.reach(test) for key in _keys(node)}
+        if own in keys() and self.path.parent.name == "techniques":
+            found.add(own)
+        return found or self._declared()
+
+    def _declared(self) -> set[str]:
+        node = self.named.get("TECHNIQUES")
+        value = node.value if isinstance(node, ast.Assign) else None
+        return set(ast.literal_eval(value)) if value else set()
+
+    def check(self, test: Function) -> Check:
+        """What a test checks."""
+        where = self.path.relative_to(TESTS.parent).as_posix()
+        return Check(self.kind(test), _sentence(test.name), self.against(test), where)
+
+    def kind(self, test: Function) -> str:
+        """The kind of a test, the strongest that fits."""
+        text = f"{test.name} {ast.get_docstring(test) or ''}"
+        called = {name for node in self.reach(test) for name in _names(node)}
+        if self.path.parent.name == "published":
+            return "published"
+        if called & self.models.keys() or "Random" in called or MANY.search(text):
+            return "simulation"
+        if any("given" in _names(each) for each in test.decorator_list):
+            return "property"
+        if called & {"refusal", "RefusalError"}:
+            return "refusal"
+        return "worked example" if "by_hand" in test.name or called & {"said"} else "other"
+
+    def against(self, test: Function) -> str:
+        """Its docstring, its opening comment, or the model that it measures with."""
+        told = (ast.get_docstring(test) or "").split("\n\n")[0] or self._comment(test)
+        called = {name for node in self.reach(test) for name in _names(node)}
+        models = dict.fromkeys(self.models[name] for name in sorted(called & self.models.keys()))
+        if not told and not models and self.kind(test) in {"simulation", "published"}:
+            told = (ast.get_docstring(self.tree) or "").split("\n\n")[0]
+        measured = f"Measured with: {'; '.join(models)}." if models else ""
+        return " ".join(f"{told} {measured}".split())
+
+    def _comment(self, test: Function) -> str:
+        """The comment lines between a test's first line and its first statement."""
+        between = self.lines[test.lineno : test.body[0].lineno - 1]
+        return " ".join(each.strip(" #") for each in between if each.strip().startswith("#"))
+
+
+def _model(module: str) -> str:
+    """What a module measures with, where it is an independent model; else nothing."""
+    if module.split(".", maxsplit=1)[0] == "shapely":
+        return POLYGONS
+    if module not in MODELS:
+        return ""
+    tree = ast.parse((TESTS / f"{module}.py").read_text(encoding="utf-8"))
+    return (ast.get_docstring(tree) or module).split("\n")[0].rstrip(".")
+
+
+def _names(node: ast.AST) -> set[str]:
+    return {each.id for each in ast.walk(node) if isinstance(each, ast.Name)}
+
+
+def _keys(node: ast.AST) -> Iterator[str]:
+    """Techniques that are named: worked out by name, or by a name that can be nothing else."""
+    for each in ast.walk(node):
+        match each:
+            case ast.Call(func=ast.Name(id=name), args=[ast.Constant(value=str(text)), *_]):
+                if name in WORKED_OUT_BY and text in keys():
+                    yield text
+            case ast.Constant(value=str(text)):
+                if "-" in text and text in keys():
+                    yield text
+
+
+def _sentence(name: str) -> str:
+    words = name.removeprefix("test_").replace("_", " ")
+    return re.sub(r"\b(\w+) s\b", r"\1's", words[:1].upper() + words[1:])
+
+
+def modules() -> Iterable[Module]:
+    """Every file of tests that may be about techniques."""
+    for folder in FOLDERS:
+        for path in sorted((TESTS / folder).glob("test_*.py")):
+            if path.name != GENERIC:
+                yield Module(path)
+
+
+def checks() -> dict[str, list[Check]]:
+    """The checks of each technique, in the order of their files."""
+    found: dict[str, list[Check]] = {key: [] for key in keys()}
+    for module in modules():
+        for test in module.tests():
+            for key in module.techniques(test):
+                found[key].append(module.check(test))
+    return found
+
+
+def every() -> list[str]:
+    """What is checked of every technique: the checks of the test that walks the register."""
+    module = Module(TESTS / "engine" / "techniques" / GENERIC)
+    node = module.named["CHECKS"]
+    assert isinstance(node, ast.Assign)
+    listed = [each.id for each in ast.walk(node.value) if isinstance(each, ast.Name)]
+    functions = [module.named[name] for name in listed]
+    return [
+        f"{_sentence(each.name)}: {(ast.get_docstring(each) or '').split(chr(10))[0]}"
+        for each in functions
+        if isinstance(each, Function)
+    ]
+
+
+def written() -> str:
+    """The file that the site reads."""
+    told = {key: [asdict(each) for each in found] for key, found in checks().items()}
+    return json.dumps({"every": every(), "techniques": told}, indent=1, ensure_ascii=False) + "\n"
+
+
+if __name__ == "__main__":
+    KEPT.write_text(written(), encoding="utf-8")

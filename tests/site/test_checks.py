@@ -1,0 +1,102 @@
+"""The page of checks says what the tests say, and every technique has the checks it must have."""
+
+from __future__ import annotations
+
+import ast
+
+import pytest
+
+import checks as read
+from handout_engine.techniques import find, keys
+from handout_site import checks
+
+FOUND = read.checks()
+
+SIMULATED_FAMILIES = {"tucks", "pleats"}
+SIMULATED = {
+    "banded-ruffle", "puffing-strip", "insertion-band", "bias-strips", "continuous-bias",
+    "lattice-panel", "spiral-flounce", "mitred-corner", "hemstitched-edge", "scallop-edge",
+}  # fmt: skip
+"""What must stand against an independent model: folds, joins, bias, lattice, repeats, scallops."""
+
+NOTHING_TO_SIMULATE = {"twin-needle-clearance"}
+
+
+def kinds(key: str) -> set[str]:
+    return {each.kind for each in FOUND[key]}
+
+
+def test_what_is_kept_is_what_the_tests_say():
+    """`python tests/checks.py` writes it again."""
+    assert checks.KEPT.read_text(encoding="utf-8") == read.written()
+
+
+@pytest.mark.parametrize("key", keys())
+def test_every_technique_has_a_worked_example(key):
+    assert "worked example" in kinds(key) or any("by hand" in each.what for each in FOUND[key])
+
+
+@pytest.mark.parametrize("key", keys())
+def test_every_technique_has_what_holds_for_any_measures(key):
+    """A property, or a simulation, which is one for a thousand measures."""
+    assert kinds(key) & {"property", "simulation"}
+
+
+@pytest.mark.parametrize("key", keys())
+def test_folded_joined_and_clipped_cloth_is_simulated(key):
+    wanted = key in SIMULATED or find(key).family in SIMULATED_FAMILIES
+    if wanted and key not in NOTHING_TO_SIMULATE:
+        assert "simulation" in kinds(key)
+
+
+@pytest.mark.parametrize("kind", [each for each in checks.KINDS if each != "other"])
+def test_each_kind_is_met(kind):
+    assert any(kind in kinds(key) for key in keys())
+
+
+def test_every_kind_is_explained():
+    assert {each for key in keys() for each in kinds(key)} <= checks.KINDS.keys()
+
+
+def test_every_published_check_names_its_source():
+    """In its docstring or in a comment at its beginning."""
+    without = {
+        f"{module.path.name}: {test.name}"
+        for module in read.modules()
+        if module.path.parent.name == "published"
+        for test in module.tests()
+        if module.techniques(test) and not module.against(test)
+    }
+    assert without == set()
+
+
+def test_the_page_names_every_technique_and_every_check():
+    page = checks.checks(())
+    assert page.startswith("# What is checked, and against what\n")
+    for key in keys():
+        assert f"(`{key}`)" in page
+    listed = page.split(" techniques\n", 1)[1].count("\n- ")
+    assert listed == sum(map(len, FOUND.values()))
+
+
+def test_a_test_is_read_as_it_is_written(tmp_path):
+    file = tmp_path / "test_small.py"
+    file.write_text(
+        'TECHNIQUES = ("tuck-set",)\n'
+        "def helper():\n    return work('hem')\n"
+        "def test_a_hem_s_depth():\n    # somebody, somewhere\n    assert said(helper(), 'a')\n"
+        "@given(x)\ndef test_any(x):\n    assert x\n"
+        "def test_a_thousand_folds():\n    '''Folded.'''\n    work('piping')\n"
+        "def test_no():\n    assert refusal('bias-tube')\n",
+        encoding="utf-8",
+    )
+    module = read.Module(file)
+    depth, drawn, folds, no = module.tests()
+    assert isinstance(depth, ast.FunctionDef)
+    assert [module.kind(each) for each in (depth, drawn, folds, no)] == [
+        "worked example", "property", "simulation", "refusal",
+    ]  # fmt: skip
+    assert [module.techniques(each) for each in (depth, drawn, folds, no)] == [
+        {"hem"}, {"tuck-set"}, {"piping"}, {"bias-tube"},
+    ]  # fmt: skip
+    assert [module.against(each) for each in (depth, folds)] == ["somebody, somewhere", "Folded."]
