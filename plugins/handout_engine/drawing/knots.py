@@ -23,20 +23,28 @@ from handout_engine.drawing.scene import (
 from handout_engine.values import Value, sentence
 
 MOST_WRAPS = 14
+MOST_ROUND = 160
+"""So many knots are drawn round; more of them as dots."""
+LEAST_ROUND = 0.011
+"""Radius of a knot that is drawn round, at the least, as a share of what is drawn."""
 
 
 @dataclass(frozen=True)
 class KnotPlan:
-    """Where knots lie on the cloth, their measures, and how long a bullion is (0 for a knot)."""
+    """Where knots lie on the cloth, their measures, how thick a knot or how long a bullion is.
+
+    One of the two sizes is 0.
+    """
 
     at: Sequence[Point]
     spacing: Value | None
     length: Value | None
     height: Value | None
     bullion: float
+    thickness: float
 
 
-def knots_placed(plan: KnotPlan) -> tuple[Shape, ...]:
+def knots_placed(plan: KnotPlan, at_scale: bool = False) -> tuple[Shape, ...]:
     """The knots on a piece of cloth, with the distances between them."""
     xs, ys = [x for x, _ in plan.at], [y for _, y in plan.at]
     left, right, top, bottom = min(xs), max(xs), min(ys), max(ys)
@@ -46,8 +54,11 @@ def knots_placed(plan: KnotPlan) -> tuple[Shape, ...]:
     if plan.bullion:
         half = plan.bullion / 2
         shapes.extend(Stroke(((x, y - half), (x, y + half)), Line.CUT) for x, y in plan.at)
-    else:
+    elif at_scale or len(plan.at) > MOST_ROUND:
         shapes.append(Dots(tuple(plan.at)))
+    else:
+        radius = max(plan.thickness / 2, LEAST_ROUND * max(right - left, bottom - top))
+        shapes.extend(_ring(at, radius, radius) for at in plan.at)
     high, low = top - edge, bottom + edge
     if plan.spacing is not None:
         shapes.append(
@@ -60,9 +71,9 @@ def knots_placed(plan: KnotPlan) -> tuple[Shape, ...]:
     return tuple(shapes)
 
 
-def numbered(plan: KnotPlan) -> tuple[Shape, ...]:
+def numbered(plan: KnotPlan, at_scale: bool = False) -> tuple[Shape, ...]:
     """Chosen points with their numbers beside them."""
-    shapes = list(knots_placed(plan))
+    shapes = list(knots_placed(plan, at_scale))
     for number, at in enumerate(plan.at, 1):
         shapes.append(Note(at, sentence(str(number)), anchor="start", above=True))
     return tuple(shapes)
@@ -112,7 +123,7 @@ def wraps_round_needle(wrapped: Wrapped) -> Scene:
 def _ring(at: Point, wide: float, tall: float) -> Area:
     """One wrap seen from the side."""
     points = []
-    for step in range(12):
-        turn = 2 * pi * step / 12
+    for step in range(20):
+        turn = 2 * pi * step / 20
         points.append((at[0] + wide * cos(turn), at[1] + tall * sin(turn)))
     return Area(tuple(points), Tone.SECOND)

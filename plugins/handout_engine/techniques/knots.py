@@ -211,13 +211,14 @@ def _draw(sheet: Worksheet, asked: Knots, laid: Laid) -> None:
     bullion = sheet["size"].mm if asked.kind == BULLIONS else 0.0
     tall = sheet["height"] if asked.arrangement in {GRID, STAGGERED} else None
     plan = KnotPlan(places, None if chosen else sheet["true_spacing"],
-                    None if chosen else sheet["run"], tall, bullion)  # fmt: skip
+                    None if chosen else sheet["run"], tall, bullion,
+                    0.0 if bullion else sheet["size"].mm)  # fmt: skip
     words = sentence("{knots} in their places; bullions stand upright." if bullion
                      else "{knots} knots in their places.", knots=laid.count)  # fmt: skip
     shown = numbered(plan) if chosen and len(places) <= MOST_NUMBERED else knots_placed(plan)
     finished = Scene(sentence("Where they lie"), words, shown, tallest=220.0)
-    at_scale = Scene(sentence("Placement sheet"), words, numbered(plan) if chosen
-                     else knots_placed(plan))  # fmt: skip
+    at_scale = Scene(sentence("Placement sheet"), words, numbered(plan, True) if chosen
+                     else knots_placed(plan, True))  # fmt: skip
     long = sheet["size"] if bullion else None
     wrapped = Wrapped(sheet["needle"], sheet["thread"], sheet["turns"].whole, long)
     some = "some of the wraps" if sheet["turns"].whole > 14 else "the wraps"

@@ -94,7 +94,7 @@ def test_on_a_thousand_grids_as_many_are_worked_as_are_counted():
         down = length(working, "true_row_spacing").mm
         found = counted(run, height, step, down, staggered)
         assert working.values["knots"].amount == len(found)
-        (dots,) = [each for each in working.pictures[0].scene.shapes if isinstance(each, Dots)]
+        (dots,) = [each for each in working.pictures[0].sheet.shapes if isinstance(each, Dots)]
         for (x, y), (wanted_x, wanted_y) in zip(dots.at, found, strict=True):
             assert x == pytest.approx(wanted_x, abs=1e-9)
             assert y == pytest.approx(wanted_y, abs=1e-9)
