@@ -177,6 +177,7 @@ def _keys(node: ast.AST) -> Iterator[str]:
 
 def _sentence(name: str) -> str:
     words = name.removeprefix("test_").replace("_", " ")
+    words = re.sub(r"\b(\d+) (\d{3,})\b", r"\1.\2", words)
     return re.sub(r"\b(\w+) s\b", r"\1's", words[:1].upper() + words[1:])
 
 
@@ -198,6 +199,17 @@ def checks() -> dict[str, list[Check]]:
     return found
 
 
+def shared() -> list[Check]:
+    """The published checks of what all techniques share: units, cloth, paper."""
+    return [
+        module.check(test)
+        for module in modules()
+        if module.path.parent.name == "published"
+        for test in module.tests()
+        if not module.techniques(test)
+    ]
+
+
 def every() -> list[str]:
     """What is checked of every technique: the checks of the test that walks the register."""
     module = Module(TESTS / "engine" / "techniques" / GENERIC)
@@ -215,7 +227,8 @@ def every() -> list[str]:
 def written() -> str:
     """The file that the site reads."""
     told = {key: [asdict(each) for each in found] for key, found in checks().items()}
-    return json.dumps({"every": every(), "techniques": told}, indent=1, ensure_ascii=False) + "\n"
+    whole = {"every": every(), "shared": [asdict(each) for each in shared()], "techniques": told}
+    return json.dumps(whole, indent=1, ensure_ascii=False) + "\n"
 
 
 if __name__ == "__main__":

@@ -48,6 +48,7 @@ class Kept(TypedDict):
     """What was read out of the tests."""
 
     every: list[str]
+    shared: list[Check]
     techniques: dict[str, list[Check]]
 
 
@@ -74,6 +75,9 @@ def _lines(published: Collection[str]) -> Iterable[str]:
     yield "## Of every technique\n"
     yield "With its own measures, and with many drawn at random:\n"
     yield from (f"- {_plain(each)}" for each in kept()["every"])
+    yield "\n## Of what all share\n"
+    yield "Units, cloth and paper, against what is in print:\n"
+    yield from _items(kept()["shared"])
     yield "\n## Kinds of check\n"
     yield from (f"- {words}" for words in KINDS.values())
     every = sorted(map(find, keys()), key=lambda each: (each.family, each.key()))
@@ -101,14 +105,19 @@ def _technique(technique: type[Technique], published: Collection[str]) -> Iterab
 
 
 def _listed(heading: str, found: Sequence[Check]) -> Iterable[str]:
-    """The checks of one kind, each with what it stands against where its test says so."""
+    """The checks of one kind."""
     if not found:
         return
     yield f"**{heading}**\n"
+    yield from _items(found)
+    yield ""
+
+
+def _items(found: Sequence[Check]) -> Iterable[str]:
+    """Each check with what it stands against, where its test says so."""
     for each in found:
         against = f": {each['against']}" if each["against"] else ""
         yield f"- {_plain(each['what'] + against)}"
-    yield ""
 
 
 def _grounds(technique: type[Technique]) -> str:

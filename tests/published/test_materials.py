@@ -13,6 +13,8 @@ from handout_engine.thread_counts import DENIER, NE_ONE, NM_ONE, NUMBERS, WEIGHT
 from handout_engine.units import registry, thread_count
 from worked import said, work
 
+TECHNIQUES = ("cloth-adviser",)
+
 
 @pytest.mark.parametrize("word", sorted(WEIGHTS))
 def test_every_weight_of_a_length_is_pint_s_own(word):
@@ -108,6 +110,8 @@ def test_stitch_types_stand_in_their_class():
     words = {1: "chain", 2: "hand", 3: "lockstitch", 4: "chain", 5: "overedge", 6: "covering"}
     for name, kind in STITCH_TYPES.items():
         assert words[kind.number // 100] in name
+        working = work("thread-amount", stitch=name)
+        assert working.values["type_number"].amount == kind.number
 
 
 def test_batiste_and_lawn_are_often_lighter_than_what_is_exempt_from_testing():

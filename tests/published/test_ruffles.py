@@ -8,6 +8,8 @@ from handout_engine.lengths import inches
 from handout_engine.techniques.fullness_advice import ADVICE
 from worked import length, said, work
 
+TECHNIQUES = ("fullness-advice",)
+
 
 def test_light_cloth_takes_two_to_three_times_the_edge():
     # Utah State University Extension, Clothing construction, "Straight ruffle"
