@@ -223,6 +223,16 @@ def add_smocking_sample(sheet: Worksheet, inputs: SmockingInputs, fullness: Valu
     )
 
 
+def laid_down(sheet: Worksheet) -> str:
+    """How the dot sheet is laid down along the rows, as a step says it."""
+    if sheet["layings"].whole == 1:
+        return "Laid down once, it reaches along the whole row"
+    return (
+        "Lay it down {layings} times along the rows, each time with its first column on the last "
+        "one you traced"
+    )
+
+
 def add_smocking_supplies(sheet: Worksheet) -> None:
     """Threads and needles."""
     sheet.supplies.append(Supply("strong cotton in a colour that shows, to gather with", None))

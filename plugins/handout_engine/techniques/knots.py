@@ -200,7 +200,7 @@ def _add_steps(sheet: Worksheet, asked: Knots) -> None:
         )
     sheet.step(
         "Go on from point to point. Fasten off behind one whenever the next is further away than "
-        "a finger's breadth, and when the needleful is used: {needlefuls} needlefuls.",
+        "a finger's breadth, and when the needleful is used. Needlefuls in all: {needlefuls}.",
         "nothing on the wrong side is loose.",
     )
 

@@ -194,13 +194,17 @@ def _add_steps(sheet: Worksheet, asked: RepeatedMotif, rows: tuple[Row, ...]) ->
         "the height of their centres, {middle} from the edge.",
         middle=asked.above + asked.motif_height / 2,
     )
-    if asked.layout == ROUND:
+    if asked.layout == ROUND and rows[0].motifs.whole == 1:
+        sheet.step("Mark the centre front, and the centre of the one motif from the chart.")
+    elif asked.layout == ROUND:
         where = "between two motifs" if asked.centre == GAP else "where the first motif is centred"
+        last = sheet["step"].length / (2 if asked.centre == GAP else 1)
         back = (rows[0].motifs.whole % 2 == 0) == (asked.centre != GAP)
         sheet.step(
             f"Mark the centre front, {where}. Going round, mark {{number}} centres, {{step}} from "
             f"one to the next; at the centre back there is {'a motif' if back else 'a gap'}.",
-            "the last one lies as far from the centre front as the first step says.",
+            "the last one lies {last} from the centre front.",
+            last=last,
         )
     elif asked.layout == STRAIGHT:
         sheet.step("Mark the centre of the edge, and the centres of the {number} motifs from the "

@@ -25,6 +25,7 @@ from handout_engine.smocking import (
     add_smocking_sample,
     add_smocking_supplies,
     check_pleats,
+    laid_down,
     note_fullness,
     note_rows,
     note_sheet,
@@ -212,10 +213,10 @@ def _add_steps(sheet: Worksheet) -> None:
     )
     sheet.step(
         "Print the dot sheet at its actual size and trace the dots on the wrong side, the first "
-        "row {top} below the raw edge, the first column {opening} from the left back edge; lay the "
-        "sheet down {layings} times.",
-        "a column of dots lies on every seam: after {back_pleats}, {sleeve_pleats}, "
-        "{front_pleats} and {sleeve_pleats} pleats. Where one does not, ease the seam to it.",
+        "row {top} below the raw edge, the first column {opening} from the left back edge. "
+        f"{laid_down(sheet)}.",
+        "a column of dots lies on every seam; from seam to seam it is {back_pleats}, "
+        "{sleeve_pleats}, {front_pleats}, {sleeve_pleats} and {back_pleats} pleats. Where one does not, ease the seam to it.",
     )
     sheet.step(
         "Gather the {all_rows} rows, each with one thread from back edge to back edge, a stitch at "

@@ -29,6 +29,7 @@ from handout_engine.smocking import (
     add_smocking_sample,
     add_smocking_supplies,
     check_pleats,
+    laid_down,
     note_fullness,
     note_rows,
     note_sheet,
@@ -163,9 +164,8 @@ def _add_steps(sheet: Worksheet) -> None:
     )
     sheet.step(
         "Print the dot sheet at its actual size. On the wrong side trace the dots, the first "
-        "column {side} from the left raw edge and the first row {top} below the upper one. Lay the "
-        "sheet down {layings} times along the rows, each time its first column on the last one "
-        "you traced, and stop at {dots} dots.",
+        "column {side} from the left raw edge and the first row {top} below the upper one. "
+        f"{laid_down(sheet)}; stop at {{dots}} dots.",
         "from the first dot of a row to its last it is {flat_width}.",
     )
     sheet.step(
