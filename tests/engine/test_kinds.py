@@ -13,6 +13,8 @@ from handout_engine.kinds import (
     LengthKind,
     PercentageKind,
     RatioKind,
+    ReelKind,
+    ThreadCountKind,
     YardageKind,
 )
 from handout_engine.lengths import NamedLength, Place, inches, millimetres
@@ -32,7 +34,11 @@ SIDES = LengthKind(inches(0), inches(40))
 CORNERS = PlacesKind(SIDES, 3, 5)
 STRIPS = NamedLengthsKind(LengthKind(inches("1/8"), inches(6)), 1, 4, ("lace", "beading"))
 STEP = YardageKind(millimetres(10), inches(72))
-KINDS = [BAND, FULLNESS, SHRINKAGE, MAKE, ENDS, DEPTHS, STEP, TURN, CORNERS, STRIPS]
+THREAD = ThreadCountKind(Fraction(5), Fraction(120))
+SPOOL = ReelKind(millimetres(5000), inches(360000))
+KINDS = [
+    BAND, FULLNESS, SHRINKAGE, MAKE, ENDS, DEPTHS, STEP, TURN, CORNERS, STRIPS, THREAD, SPOOL,
+]  # fmt: skip
 
 
 TRIANGLE = tuple(Place(inches(across), inches(down)) for across, down in ((0, 0), (4, 0), (0, 3)))
