@@ -32,7 +32,7 @@ class SmockingInputs:
     height: Length = length(
         Asked("height of the smocking", "From its first worked row to its last."),
         "1 1/2 in",
-        ("1/4 in", "12 in"),
+        ("1/4 in", "8 in"),
     )
     fullness: Fraction = ratio(
         Asked(
@@ -43,25 +43,34 @@ class SmockingInputs:
         "3",
         ("1.5", "6"),
     )
-    sample_flat: Length | None = optional_length(
-        Asked("sample, flat", "Flat cloth between the first dot and the last of your sample."),
-        "the fullness is used as it is written",
-        ("1 in", "1 yd"),
+    sample_flat: Length = length(
+        Asked(
+            "sample, flat",
+            "Flat cloth between the first dot and the last of your sample.",
+            SEWING,
+            PRACTICE,
+        ),
+        "6 in",
+        ("3 in", "1 yd"),
     )
     sample_smocked: Length | None = optional_length(
-        Asked("sample, smocked", "The same sample smocked, its threads drawn out, at rest."),
+        Asked(
+            "sample, smocked",
+            "The sample smocked, its threads drawn out, at rest; it goes before the fullness.",
+            SEWING,
+        ),
         "the fullness is used as it is written",
-        ("1/4 in", "1 yd"),
+        ("1/4 in", "6 in"),
     )
     dot_spacing: Length = length(
         Asked("dot spacing", "From dot to dot along a row.", SEWING, published("baldt-1916")),
         "1/4 in",
-        ("1/16 in", "1 in"),
+        ("1/16 in", "1/2 in"),
     )
     row_spacing: Length = length(
         Asked("row spacing", "From row to row.", SEWING, published("baldt-1916")),
         "3/8 in",
-        ("1/8 in", "2 in"),
+        ("1/8 in", "1 in"),
     )
     holding_rows: int = count(
         Asked(
@@ -88,13 +97,8 @@ class SmockingInputs:
 def note_fullness(sheet: Worksheet, inputs: SmockingInputs) -> Value:
     """The fullness to work with: from the sample where there is one. Raises RefusalError."""
     flat, smocked = inputs.sample_flat, inputs.sample_smocked
-    if flat is None and smocked is None:
+    if smocked is None:
         return sheet["fullness"]
-    if flat is None or smocked is None:
-        missing = "sample_smocked" if smocked is None else "sample_flat"
-        raise RefusalError(
-            "a sample needs both its measures, flat and smocked; give both or neither", missing
-        )
     if smocked >= flat:
         raise RefusalError(
             f"sample_smocked {TAPE.both(smocked)} is not less than the {TAPE.both(flat)} of flat "

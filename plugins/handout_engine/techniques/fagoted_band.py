@@ -65,7 +65,7 @@ class FagotedBand(ClothInputs, Technique):
         Asked("turned under", "Allowance folded back at each edge that is fagoted.", SEWING,
               PRACTICE),
         "1/4 in",
-        ("1/16 in", "2 in"),
+        ("1/16 in", "3/4 in"),
     )  # fmt: skip
     outer: Length = length(
         Asked("outer allowance", "At the two outer edges of the band.", SEWING, PRACTICE),

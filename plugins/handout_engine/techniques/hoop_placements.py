@@ -59,13 +59,13 @@ class HoopPlacements(ClothInputs, Technique):
         Asked("overlap", "At least so much of two neighbouring placements lies over one another.",
               SEWING, PRACTICE),
         "1/2 in",
-        ("0 in", "4 in"),
+        ("0 in", "2 in"),
     )  # fmt: skip
     frame: Length = length(
         Asked("frame distance", "From the basting frame, round the field, to the stitches.",
               SEWING, PRACTICE),
         "1/8 in",
-        ("0 in", "2 in"),
+        ("0 in", "1 in"),
     )  # fmt: skip
     border: Length = length(
         Asked("round the field", "Cloth that the hoop needs beyond its field at every side.",

@@ -18,6 +18,7 @@ from handout_engine.inputs import (
     SEWING,
     Asked,
     choice,
+    count,
     fine_length,
     length,
     optional_count,
@@ -38,7 +39,6 @@ from handout_engine.knots import (
     note_wraps,
 )
 from handout_engine.lengths import Length, Place
-from handout_engine.refusals import RefusalError
 from handout_engine.sources import PRACTICE
 from handout_engine.technique import Technique
 from handout_engine.values import sentence
@@ -101,13 +101,11 @@ class Knots(Technique):
         "1/2 in",
         ("1/16 in", "2 in"),
     )  # fmt: skip
-    sample_knots: int | None = optional_count(
-        Asked("sample, knots", "How many you worked as a sample.", SEWING),
-        "the thread is reckoned from the wraps",
-        100,
+    sample_knots: int = count(
+        Asked("sample, knots", "How many you worked as a sample.", SEWING, PRACTICE), 10, 100
     )
     sample_thread: Length | None = optional_length(
-        Asked("sample, thread", "How much thread they took, and the way between them.", SEWING),
+        Asked("sample, thread", "How much thread the sample took, with the way between.", SEWING),
         "the thread is reckoned from the wraps",
         ("1/2 in", "10 yd"),
     )
@@ -124,15 +122,11 @@ class Knots(Technique):
 
     def work(self) -> Working:
         """Count, places, thread, steps and placement sheet; raises RefusalError."""
-        if (self.sample_knots is None) != (self.sample_thread is None):
-            missing = "sample_knots" if self.sample_knots is None else "sample_thread"
-            raise RefusalError("a sample needs both its number and its thread; give both or "
-                               "neither", missing)  # fmt: skip
         sheet = Worksheet(self)
         note_wraps(sheet, self.kind, self.wraps)
         note_size(sheet, self.kind)
         laid = lay_knots(sheet, self.arrangement, self.points)
-        thread = note_thread(sheet, laid.count, laid.travel, self.sample_knots is not None)
+        thread = note_thread(sheet, laid.count, laid.travel, self.sample_thread is not None)
         sheet.supplies.append(Supply("stranded cotton or silk for the knots", thread))
         sheet.supplies.append(Supply("a needle no thicker at its eye than along its shaft"))
         sheet.supplies.append(Supply("a marker that washes out, tried on a scrap"))

@@ -16,7 +16,7 @@ from handout_engine.drawing.smocked_necks import (
     pieces_side_by_side,
 )
 from handout_engine.inputs import SEWING, Asked, length, ratio
-from handout_engine.lengths import ZERO, Length, from_float
+from handout_engine.lengths import Length, from_float
 from handout_engine.refusals import RefusalError
 from handout_engine.smocking import (
     MOST_PLEATS,
@@ -172,11 +172,12 @@ def _note_last_row(sheet: Worksheet, neck: SmockedNeckline) -> None:
                         "{neck} + 2 × π × {smocked_depth}")  # fmt: skip
     flat = sheet["flat_width"].length
     if around.length > flat:
-        most = from_float(float(flat - neck.neck) / (2 * pi)) - down.length + neck.height
+        room = from_float(float(flat - neck.neck) / (2 * pi)) - neck.row_spacing * neck.holding_rows
+        rows = max(0, int(room / neck.row_spacing))
+        way = f"use at most {TAPE.both(neck.row_spacing * rows)}, or " if rows else "use "
         raise RefusalError(
             f"height {TAPE.both(neck.height)} would need {TAPE.both(around.length)} of cloth in "
-            f"its last row to lie flat, and there are only {TAPE.both(flat)}; use at most "
-            f"{TAPE.both(max(ZERO, most))}, or more fullness",
+            f"its last row to lie flat, and there are only {TAPE.both(flat)}; {way}more fullness",
             "height",
         )
     sheet.note("last_fullness", "fullness left in the last worked row", flat / around.length,
@@ -216,7 +217,8 @@ def _add_steps(sheet: Worksheet) -> None:
         "row {top} below the raw edge, the first column {opening} from the left back edge. "
         f"{laid_down(sheet)}.",
         "a column of dots lies on every seam; from seam to seam it is {back_pleats}, "
-        "{sleeve_pleats}, {front_pleats}, {sleeve_pleats} and {back_pleats} pleats. Where one does not, ease the seam to it.",
+        "{sleeve_pleats}, {front_pleats}, {sleeve_pleats} and {back_pleats} pleats. "
+        "Where a column misses its seam, ease the seam to it.",
     )
     sheet.step(
         "Gather the {all_rows} rows, each with one thread from back edge to back edge, a stitch at "

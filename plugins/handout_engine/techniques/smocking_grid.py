@@ -56,7 +56,7 @@ class SmockingGrid(SmockingInputs, ClothInputs, Technique):
     finished: Length = length(
         Asked("finished width", "Width of the smocking at rest, from its first pleat to its last."),
         "6 in",
-        ("1 in", "40 in"),
+        ("1 in", "24 in"),
     )
     below: Length = length(
         Asked("cloth below", "From the last row of dots down to the lower raw edge."),

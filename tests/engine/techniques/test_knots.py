@@ -123,7 +123,6 @@ def test_chosen_points_are_walked_in_their_order():
         ({"kind": "bullions", "spacing": "1/8 in"}, "each is 3.5 mm long or thick"),
         ({"spacing": "1/16 in"}, "each is 1.8 mm long or thick"),
         ({"arrangement": "a grid", "run": "30 in", "height": "30 in"}, "more than 1500"),
-        ({"sample_knots": 5}, "give both or neither"),
         ({"needleful": "6 in", "fastening": "5 in", "wraps": 40}, "use at least 11 15/16 in"),
     ],
 )

@@ -88,8 +88,8 @@ def test_on_a_thousand_necks_every_seam_is_met_at_a_dot():
 @pytest.mark.parametrize(
     ("written", "sentence"),
     [
-        ({"height": "12 in"}, "height 12 in (30.5 cm) would need"),
-        ({"sample_smocked": "2 in"}, "give both or neither"),
+        ({"height": "8 in"}, "height 8 in (20.3 cm) would need"),
+        ({"sample_smocked": "6 in"}, "is not less than the 6 in (15.2 cm)"),
         ({"neck": "30 in", "dot_spacing": "1/16 in", "fullness": "6"}, "more than 1500"),
     ],
 )
@@ -98,5 +98,6 @@ def test_what_cannot_be_smocked_is_refused_with_the_way_out(written, sentence):
 
 
 def test_the_height_that_a_refusal_names_can_be_smocked():
-    assert "use at most 2 13/16 in" in refusal("smocked-neck", height="12 in")
-    assert said(work("smocked-neck", height="2 13/16 in"), "pleats") == "120"
+    assert "use at most 2 5/8 in" in refusal("smocked-neck", height="8 in")
+    assert said(work("smocked-neck", height="2 5/8 in"), "pleats") == "120"
+    assert "use at most 2 5/8 in" in refusal("smocked-neck", height="3 in")
