@@ -62,12 +62,6 @@ WORDS = (
          "pins-and-iron"),
 )  # fmt: skip
 
-EXCEPT = {
-    ("buttons: small parts, sew-on strength", "lap-placket"): "its buttons are another handout's",
-    ("loose thread ends inside sleeves and socks", "pillow-cover"): "a pillow has no sleeve",
-}
-"""Where a word is no reason for a caution, with why."""
-
 WANTING = {("lace and eyelets that catch fingers", "shawl-square")}
 """Where a caution is known to be wanting still."""
 
@@ -148,8 +142,6 @@ def keys_of(working: Working) -> set[str]:
 @pytest.mark.parametrize("each", WORDS, ids=lambda each: each.about)
 @pytest.mark.parametrize("key", KEYS)
 def test_what_a_page_speaks_of_it_cautions_about(key, each):
-    if (each.about, key) in EXCEPT:
-        pytest.skip(EXCEPT[each.about, key])
     for working in workings(key):
         if not re.search(each.words, spoken(working)):
             continue
