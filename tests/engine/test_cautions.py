@@ -41,8 +41,9 @@ def rule(about: str, words: str, *keys: str) -> Rule:
 WORDS = (
     rule("buttons: small parts, sew-on strength", "buttons?", "buttons-small-parts",
          "knots-small-parts"),
-    rule("beads, pearls and knots: small parts", "beads?|pearls|for the knots|french knots?|bullions?",
-         "knots-small-parts", "worked-knots", "buttons-small-parts"),
+    rule("beads, pearls and knots: small parts",
+         "beads?|pearls|for the knots|french knots?|bullions?", "knots-small-parts",
+         "worked-knots", "buttons-small-parts"),
     rule("ribbons, ties: neck cords", "ribbons?|ties|drawstrings?", "neck-cords"),
     rule("button loops: fingers and cords", "button loops?", "loops-catch"),
     rule("press fasteners and snaps: small parts, lead and nickel", "press fasteners?|snaps?",
