@@ -170,11 +170,11 @@ def _chart(sheet: Worksheet) -> Chart:
     half = sheet["across"].length / 2
     for down in _centres(sheet, ALONG):
         for right in _centres(sheet, ACROSS):
-            rows.append((f"placement {len(rows) + 1}", right + shift[ACROSS], down + shift[ALONG],
+            rows.append((str(len(rows) + 1), right + shift[ACROSS], down + shift[ALONG],
                          from_centre(right - half)))  # fmt: skip
     return Chart(
-        "Centres of the placements",
-        ("Placement", "From the left raw edge", "From the upper raw edge", "From the centre"),
+        "Centres of the placements, measured from the raw edges",
+        ("No.", "Left raw edge", "Upper raw edge", "From the centre"),
         tuple(rows),
     )
 
