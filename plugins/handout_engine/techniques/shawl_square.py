@@ -11,6 +11,7 @@ from math import sqrt
 from typing import ClassVar
 
 from handout_engine.cautions import (
+    LACE_CATCHES,
     NOTHING_LOOSE_IN_THE_COT,
     NOTHING_UNDER_THE_HARNESS,
     PINS_AND_IRON,
@@ -39,8 +40,7 @@ class ShawlSquare(ClothInputs, Technique):
     title: ClassVar[str] = "Shawl square"
     family: ClassVar[str] = "nursery"
     summary: ClassVar[str] = (
-        "A square to wrap a baby in, hemmed all round with mitred corners, edged with lace if "
-        "you like."
+        "A square to wrap a baby in, hemmed all round with mitred corners, plain or edged."
     )
 
     finished: Length = length(
@@ -166,6 +166,7 @@ def _note_lace(sheet: Worksheet, shawl: ShawlSquare) -> None:
     sheet.supplies.append(
         Supply("flat lace edging", all_lace, sentence("{width} wide", width=sheet["lace_width"]))
     )
+    sheet.cautions.append(LACE_CATCHES)
 
 
 def _add_supplies(sheet: Worksheet) -> None:
