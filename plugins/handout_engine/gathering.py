@@ -105,9 +105,7 @@ def note_gathered_length(sheet: Worksheet) -> Value:
 
 def fullness(sheet: Worksheet) -> Fraction:
     """The fullness that was asked for."""
-    ratio = sheet["fullness"].amount
-    assert isinstance(ratio, Fraction)
-    return ratio
+    return sheet["fullness"].ratio
 
 
 def note_rows(

@@ -207,7 +207,7 @@ def add_smocking_sample(sheet: Worksheet, inputs: SmockingInputs, fullness: Valu
         f"{SAMPLE_PLEATS} × {{dot_spacing}}",
     )
     done = sheet.note("trial_smocked", f"trial of {SAMPLE_PLEATS} pleats, smocked",
-                      flat.length / fullness.amount,  # type: ignore[operator]
+                      flat.length / fullness.ratio,
                       "{trial_flat} / {used}", used=fullness)  # fmt: skip
     sheet.sample.append(
         Step(

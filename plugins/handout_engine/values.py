@@ -9,6 +9,7 @@ from __future__ import annotations
 
 from collections.abc import Iterator, Mapping
 from dataclasses import dataclass, field
+from fractions import Fraction
 from functools import cache
 from string import Formatter
 
@@ -89,6 +90,13 @@ class Value:
         """The amount, where it is a whole number; raises TypeError where it is not."""
         if not isinstance(self.amount, int):
             raise TypeError(f"{self.name} is not a whole number")
+        return self.amount
+
+    @property
+    def ratio(self) -> Fraction:
+        """The amount, where it is a plain ratio; raises TypeError where it is not."""
+        if not isinstance(self.amount, Fraction):
+            raise TypeError(f"{self.name} is not a ratio")
         return self.amount
 
     @property

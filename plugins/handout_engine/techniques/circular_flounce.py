@@ -214,9 +214,7 @@ def _draw(sheet: Worksheet, flounce: CircularFlounce) -> None:
 
 
 def _full(sheet: Worksheet) -> float:
-    full = sheet["hem_fullness"].amount
-    assert isinstance(full, Fraction)
-    return float(full)
+    return float(sheet["hem_fullness"].ratio)
 
 
 TECHNIQUE = CircularFlounce

@@ -155,7 +155,7 @@ def _note_width(sheet: Worksheet, ruffle: OutlineRuffle) -> Value:
 
 def _add_steps(sheet: Worksheet, ruffle: OutlineRuffle) -> None:
     add_washing_step(sheet)
-    if fullness(sheet) < sheet["fullness_needed"].amount:  # type: ignore[operator]
+    if fullness(sheet) < sheet["fullness_needed"].ratio:
         sheet.step(
             "Decide first: at the hem only {hem_fullness} lengths of cloth are left for each "
             "length of line. For {least_hem_fullness} there, work with a fullness of "

@@ -128,7 +128,7 @@ def _draw(sheet: Worksheet, rows: tuple[Value, Value]) -> None:
         sentence("Puffing strip, let in"),
         sentence("Puffing {width} wide between two edges {edge} long.",
                  width=sheet["width"], edge=sheet["edge"]),
-        puffed(sheet["edge"], sheet["width"], float(sheet["fullness"].amount)),  # type: ignore[arg-type]
+        puffed(sheet["edge"], sheet["width"], float(sheet["fullness"].ratio)),
     )  # fmt: skip
     part = shortened_puffing(sheet["edge"], sheet["width"])
     caption = f"The puffing let in between two edges{part}."

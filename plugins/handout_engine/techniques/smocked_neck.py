@@ -122,7 +122,7 @@ class SmockedNeckline(SmockingInputs, Technique):
 def _note_pleats(sheet: Worksheet, neck: SmockedNeckline, fullness: Value) -> Value:
     """Whole pleats for each piece, so that each seam falls on a dot."""
     wanted = sheet.note("flat_wanted", "flat cloth wanted round the neck",
-                        neck.neck * fullness.amount,  # type: ignore[operator]
+                        neck.neck * fullness.ratio,
                         "{neck} × {used}", used=fullness)  # fmt: skip
     parts = sheet.note("all_parts", "parts in all",
                        neck.front_part + neck.back_part + 2 * neck.sleeve_part,
@@ -131,7 +131,7 @@ def _note_pleats(sheet: Worksheet, neck: SmockedNeckline, fullness: Value) -> Va
               "front": (neck.front_part, 1)}  # fmt: skip
     number = 0
     for name, (share, halves) in shares.items():
-        part = share / (halves * parts.amount)  # type: ignore[operator]
+        part = share / (halves * parts.ratio)
         each = -(-(wanted.length * part).mm // neck.dot_spacing.mm)
         whole = "{all_parts}" if halves == 1 else "(2 × {all_parts})"
         share_of = f"{{flat_wanted}} × {{{name}_part}} / {whole}"

@@ -100,7 +100,7 @@ class SmockingGrid(SmockingInputs, ClothInputs, Technique):
 
 def _note_pleats(sheet: Worksheet, panel: SmockingGrid, fullness: Value) -> Value:
     wanted = sheet.note("flat_wanted", "flat cloth wanted",
-                        panel.finished * fullness.amount,  # type: ignore[operator]
+                        panel.finished * fullness.ratio,
                         "{finished} × {used}", used=fullness)  # fmt: skip
     number = -(-wanted.length.mm // panel.dot_spacing.mm)
     check_pleats(number, panel.finished * Fraction(MOST_PLEATS, number), panel, "finished")
@@ -135,7 +135,7 @@ def _check_fits(panel: SmockingGrid, sheet: Worksheet, usable: Value, fullness: 
     if sheet["cut_width"].length <= usable.length:
         return
     spaces = max(0, (usable.length - 2 * panel.side).mm // panel.dot_spacing.mm)
-    most = panel.dot_spacing * spaces / fullness.amount  # type: ignore[operator]
+    most = panel.dot_spacing * spaces / fullness.ratio
     way = f"smock at most {TAPE.both(most)}" if spaces else "leave less at the sides"
     raise RefusalError(
         f"finished {TAPE.both(panel.finished)} takes {TAPE.both(sheet['cut_width'].length)} of "

@@ -97,8 +97,7 @@ def _note_spiral(sheet: Worksheet, flounce: SpiralFlounce) -> tuple[Spiral, floa
 
 def _note_fullness(sheet: Worksheet, flounce: SpiralFlounce) -> None:
     """Note the radius at the end, and the fullness at the hem at both ends."""
-    turns = sheet["turns"].amount
-    assert isinstance(turns, Fraction)
+    turns = sheet["turns"].ratio
     last = sheet.note("end_radius", "seam radius at the end",
                       flounce.start + sheet["cut_depth"].length * turns,
                       "{start} + {turns} × {cut_depth}")  # fmt: skip
@@ -169,9 +168,7 @@ def _draw(sheet: Worksheet, spiral: Spiral, turns: float) -> None:
                  inner=sheet["inner_radius"], depth=sheet["cut_depth"]),
         cut_spiral(spiral, turns, sheet["inner_radius"], sheet["cut_depth"]),
     )  # fmt: skip
-    full = [sheet[name].amount for name in ("first_fullness", "last_fullness")]
-    assert all(isinstance(each, Fraction) for each in full)
-    first, last = (float(each) for each in full)  # type: ignore[arg-type]
+    first, last = (float(sheet[name].ratio) for name in ("first_fullness", "last_fullness"))
     hanging = Scene(
         sentence("Spiral flounce, finished"),
         sentence("It hangs {depth} deep from an edge of {edge}.",
