@@ -1,4 +1,4 @@
-"""Three handouts for the tests of the reader's form: lists, references, metric, a bare block."""
+"""Four handouts to try the reader's form on: lists, references, a bare block, a sheet."""
 
 from __future__ import annotations
 
@@ -60,6 +60,14 @@ It is {{ headed-ruffle.ruffle_length }} long.
 technique: headed-ruffle
 ```
 """
+CORNER_TEXT = """\
+# Mitred lace
+
+```calc
+technique: mitred-lace
+name: corner
+```
+"""
 
 
 def build_reader_site(folder: Path, changed: dict[str, str]) -> Built:
@@ -72,6 +80,7 @@ def build_reader_site(folder: Path, changed: dict[str, str]) -> Built:
         "ruffles/sleeve.md": SLEEVE_TEXT,
         "ruffles/pair.md": PAIR_TEXT,
         "ruffles/headed.md": HEADED_TEXT,
+        "lace/corner.md": CORNER_TEXT,
     }
     site = site_of(folder, {**texts, **changed})
     (folder / "site_src" / "node_modules").symlink_to(REPOSITORY / "site_src" / "node_modules")

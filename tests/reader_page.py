@@ -13,6 +13,7 @@ PATIENCE = 90_000
 SLEEVE = "handouts/ruffles/sleeve.html"
 PAIR = "handouts/ruffles/pair.html"
 HEADED = "handouts/ruffles/headed.html"
+CORNER = "handouts/lace/corner.html"
 RUNTIME = re.compile(r"/assets/(runtime|engine)-")
 
 

@@ -19,7 +19,11 @@ from playwright.sync_api import Browser, BrowserContext, Page, sync_playwright
 sys.path.insert(0, str(Path(__file__).parent.parent))
 
 from browser_reader_sites import build_reader_site
+from handout_engine.lengths import Length
+from handout_engine.reading import read_length
+from handout_engine.refusals import RefusalError
 from reader_page import HEADED, PAIR, PATIENCE, RUNTIME, SLEEVE
+from small_sites import build_real_site
 from strict_server import serve
 
 COLD_STARTS = 5
@@ -43,6 +47,10 @@ CHANGE = """([name, text]) => new Promise((resolve) => {
     control.value = text;
     control.dispatchEvent(new Event("change", { bubbles: true }));
 })"""
+
+
+FIELDS_OF_A_PAGE = """() => [...document.querySelectorAll("#handout-form input")].map(
+    ({ name, value }) => [name, value])"""
 
 
 def change(page: Page, name: str, text: str) -> float:
@@ -78,6 +86,33 @@ def warm(browser: Browser, root: str, address: str) -> list[float]:
     waits = [change(page, FIELDS[address], f"{5 + n}/4 in") for n in range(CHANGES + 4)]
     context.close()
     return waits[4:]
+
+
+def every_handout(browser: Browser, root: str, folder: Path) -> dict[str, list[float]]:
+    """Milliseconds of a few further changes of every handout: its first length, a little longer."""
+    waits: dict[str, list[float]] = {}
+    context = browser.new_context()
+    for path in sorted(folder.glob("handouts/*/*.html")):
+        address = path.relative_to(folder).as_posix()
+        page = context.new_page()
+        page.goto(root + address)
+        fields = page.evaluate(FIELDS_OF_A_PAGE)
+        lengths = [(name, found) for name, text in fields if (found := _length(text))]
+        if lengths:
+            name, length = lengths[0]
+            texts = [f"{float(length.mm) * (1 + n / 50):.1f} mm" for n in range(1, 8)]
+            told = [page.evaluate(CHANGE, [name, text]) for text in texts]
+            waits[address] = [waited for state, waited in told[1:] if state == "shown"]
+        page.close()
+    context.close()
+    return waits
+
+
+def _length(text: str) -> Length | None:
+    try:
+        return read_length(text)
+    except RefusalError:
+        return None
 
 
 def fetched(browser: Browser, root: str, folder: Path) -> dict[str, tuple[int, int]]:
@@ -119,6 +154,15 @@ def main() -> None:
                 last = quantiles(waits, n=20)[-1]
                 print(f"further change of {address}: median {median(waits):.0f} ms, "
                       f"95 of 100 within {last:.0f} ms")  # fmt: skip
+        real = build_real_site(Path(folder) / "real").folder
+        with serve(real) as strict:
+            waits = every_handout(browser, strict.address, real)
+            every = [waited for each in waits.values() for waited in each]
+            print(f"further changes of all {len(waits)} handouts: median {median(every):.0f} ms, "
+                  f"95 of 100 within {quantiles(every, n=20)[-1]:.0f} ms")  # fmt: skip
+            slowest = sorted(waits, key=lambda page: -median(waits[page] or [0]))[:5]
+            for page in slowest:
+                print(f"  {page}: median {median(waits[page]):.0f} ms")
         browser.close()
 
 

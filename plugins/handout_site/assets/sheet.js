@@ -14,12 +14,16 @@ function parsed(html) {
   return found;
 }
 
+const shown = new Map(); // what each place of the page holds, as the engine has written it
+
 // Shows all fragments and inline values; parts that the reader has unfolded stay unfolded.
 export function showSheet({ fragments, values, chosen, sheets }) {
   fragments.forEach((html, number) => {
+    if (shown.get(number) === html) return;
     for (const place of document.querySelectorAll(`[data-place="${number}"]`)) {
       replace(place, parsed(html));
     }
+    shown.set(number, html);
   });
   for (const place of document.querySelectorAll("[data-value]")) {
     const html = values[place.dataset.value];
@@ -29,16 +33,17 @@ export function showSheet({ fragments, values, chosen, sheets }) {
   linkSheets(sheets);
 }
 
+const drawn = []; // the addresses of the sheets that are drawn for the reader now
+
 // The site holds the true-scale sheets of its own measures only. A link to a sheet of the reader's
 // measures leads to the one that the engine has drawn for her.
-const drawn = [];
 function linkSheets(sheets) {
   while (drawn.length) URL.revokeObjectURL(drawn.pop());
   for (const link of document.querySelectorAll("a.sheet-link")) {
-    const text = sheets[link.getAttribute("href")];
-    if (!text) continue;
-    link.download = link.getAttribute("href").split("/").pop();
-    link.href = URL.createObjectURL(new Blob([text], { type: "image/svg+xml" }));
+    const address = (link.dataset.sheet ??= link.getAttribute("href"));
+    if (!(address in sheets)) continue;
+    link.download = address.split("/").pop();
+    link.href = URL.createObjectURL(new Blob([sheets[address]], { type: "image/svg+xml" }));
     drawn.push(link.href);
   }
 }

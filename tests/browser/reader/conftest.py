@@ -1,4 +1,4 @@
-"""Three handouts served strictly, with Python for the reader's browser, once for all tests."""
+"""Four handouts served strictly, with Python for the reader's browser, once for all tests."""
 
 from __future__ import annotations
 
