@@ -64,7 +64,7 @@ class FlounceInputs:
 
 def arc(radius: float, degrees: float) -> list[Point]:
     """Points of an arc about the origin, its middle straight below, from left to right."""
-    steps = max(8, round(STEPS_A_TURN * degrees / 360))
+    steps = 2 * max(4, round(STEPS_A_TURN * degrees / 720))  # even, so that its lowest point is one
     angles = (radians(degrees) * (step / steps - 0.5) for step in range(steps + 1))
     return [(radius * sin(angle), radius * cos(angle)) for angle in angles]
 

@@ -28,6 +28,8 @@ from written_inputs import inputs_of
 KEYS = techniques.keys()
 TAPES = [Tape("inches", 16), Tape("metric", 8)]
 EXAMPLES = settings.default.max_examples // 4
+TRIALS = settings.default.max_examples
+"""Of so many random inputs, the first so many that can be sewn are looked at closely."""
 WITHOUT_FORMULA = {
     Ground.GIVEN, Ground.PRACTICE, Ground.PUBLISHED, Ground.LAYOUT, Ground.DRAWN,
 }  # fmt: skip
@@ -113,19 +115,19 @@ def test_what_it_makes_of_its_defaults_holds(key):
 
 @every_technique
 def test_what_it_makes_of_any_measures_holds(key):
-    """Random inputs make a whole handout or are refused, and a good part of them are made."""
+    """Random inputs make a whole handout or are refused, and at least a tenth of them are made."""
     outcomes: list[bool] = []
 
-    @settings(max_examples=EXAMPLES, phases=[Phase.generate])  # shrinking takes minutes here
+    @settings(max_examples=TRIALS, phases=[Phase.generate])  # shrinking takes minutes here
     @given(random_inputs)
     def work_and_look(data: st.DataObject) -> None:
         working = worked_at_random(data, key)
         outcomes.append(working is not None)
-        for check in CHECKS if working else ():
+        for check in CHECKS if working and sum(outcomes) <= EXAMPLES else ():
             check(working)
 
     work_and_look()
-    assert sum(outcomes) * 6 >= len(outcomes), f"only {sum(outcomes)} of {len(outcomes)} are made"
+    assert sum(outcomes) * 10 >= len(outcomes), f"only {sum(outcomes)} of {len(outcomes)} are made"
 
 
 def every_printed_formula_is_true(working: Working) -> None:
