@@ -8,6 +8,7 @@ from __future__ import annotations
 from dataclasses import dataclass
 from enum import Enum
 from fractions import Fraction
+from functools import lru_cache
 from math import ceil, floor
 from typing import Literal
 
@@ -92,17 +93,23 @@ class Tape:
         return "" if amount is None else str(amount)
 
     def _length(self, length: Length, saying: Saying, system: System) -> str:
-        if length.mm < 0:
-            return "-" + self._length(-length, saying, system)
-        if saying is Saying.FINE:
-            return f"{decimal(length.mm)} mm"
-        if saying is Saying.YARDAGE:
-            return yards(length) if system == "inches" else metres(length)
-        if saying is Saying.STEP and system == "inches" and _eighths(length).denominator == 1:
-            return yards(length)
-        if system == "inches":
-            return _inches(length, saying, self.finest)
-        return _metric(length, saying)
+        return _length(length, saying, system, self.finest)
+
+
+@lru_cache(maxsize=10_000)
+def _length(length: Length, saying: Saying, system: System, finest: int) -> str:
+    """A length in one system; kept, since a page says most of its lengths several times."""
+    if length.mm < 0:
+        return "-" + _length(-length, saying, system, finest)
+    if saying is Saying.FINE:
+        return f"{decimal(length.mm)} mm"
+    if saying is Saying.YARDAGE:
+        return yards(length) if system == "inches" else metres(length)
+    if saying is Saying.STEP and system == "inches" and _eighths(length).denominator == 1:
+        return yards(length)
+    if system == "inches":
+        return _inches(length, saying, finest)
+    return _metric(length, saying)
 
 
 def _fraction(number: Fraction, saying: Saying) -> str:
