@@ -6,7 +6,7 @@ import pytest
 from drawn import check_fragment
 from handout_engine import techniques
 from handout_engine.drawing.scene import Area, Line, Note, Scene, Stroke, Tone, rectangle
-from handout_engine.drawing.svg import PAPER, paper_sheet, svg
+from handout_engine.drawing.svg import PAPER, _number, paper_sheet, svg
 from handout_engine.lengths import inches
 from handout_engine.markup import html, xml
 from handout_engine.saying import Tape
@@ -98,3 +98,10 @@ def test_every_sheet_can_be_printed(key):
     scenes = [picture.scene for picture in work(key).pictures]
     made = cairosvg.svg2pdf(bytestring=xml(paper_sheet(scenes, INCHES, "sheet")).encode())
     assert made.startswith(b"%PDF")
+
+
+@pytest.mark.parametrize("tie", [-52.25, 0.05, 0.35, 7.15, 123.45])
+def test_the_last_bits_of_a_sum_never_show(tie):
+    """Python 3.12 and later add floats more exactly than 3.11: both must write the same."""
+    written = {_number(tie + noise) for noise in (-2e-9, -7e-15, 0.0, 7e-15, 2e-9)}
+    assert len(written) == 1

@@ -161,6 +161,10 @@ def _steps(points: tuple[Point, ...], closed: bool) -> str:
 
 
 def _number(value: float) -> str:
-    """A coordinate to a tenth of a page unit, the same on every machine."""
-    rounded = round(value * 10) / 10
+    """A coordinate to a tenth of a page unit, the same on every machine.
+
+    It is rounded twice: a sum may differ in its last bits from one Python to another, and a value
+    that lies halfway between two tenths must fall to the same side in each.
+    """
+    rounded = round(round(value, 6) * 10) / 10
     return f"{rounded:.1f}".removesuffix(".0") if rounded else "0"
