@@ -104,13 +104,17 @@ def test_a_page_comes_whole_from_its_own_site_and_fits_the_screen(
     with opened(browser, size) as page:
         record = Record(page)
         for address in addresses(built_site):
-            page.goto(f"{served_site}/{address}", wait_until="networkidle")
+            page.goto(f"{served_site}/{address}")
             asked, wrong = record.read()
             assert wrong == [], address
             assert f"{served_site}/{address}" in asked
             assert [url for url in asked if not url.startswith(own)] == [], address
             assert page.locator("h1").first.is_visible(), address
             assert page.evaluate(TOO_WIDE) == [], address
+        page.wait_for_load_state("networkidle")
+        late, wrong = record.read()
+        assert wrong == []
+        assert [url for url in late if not url.startswith(own)] == []
 
 
 @pytest.mark.parametrize("scheme", ["light", "dark"])
