@@ -9,7 +9,7 @@ from __future__ import annotations
 
 from collections.abc import Callable, Sequence
 from dataclasses import dataclass
-from math import floor, sqrt
+from math import floor, fsum, sqrt
 
 from handout_engine.lengths import ZERO, Length, from_float, inches, total
 from handout_engine.refusals import RefusalError
@@ -131,7 +131,7 @@ def usable_lengths(across: Length, along: Length, width: Length) -> list[float]:
         begins, ends = step * number, step * (number + 1)
         middle = (begins + ends) / 2
         centre = min(middle, a, c, a + c - middle)
-        trimmed = sum(min(ends - corner, corner - begins) for corner in (a, c)
+        trimmed = fsum(min(ends - corner, corner - begins) for corner in (a, c)
                       if begins < corner < ends)  # fmt: skip
         lengths.append(max(0.0, centre - trimmed) * sqrt(2))
     return lengths

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 from dataclasses import dataclass
+from math import fsum
 
 from handout_engine.drawing.scene import Dimension, Line, Note, Shape, Side, Stroke, Tag
 from handout_engine.drawing.trims import TrimPlace, trim_face
@@ -59,8 +60,8 @@ def measured_band(strips: Sequence[BandStrip], total: Value, length: float) -> t
 
 def cut_strips(strips: Sequence[BandStrip]) -> tuple[Shape, ...]:
     """Every strip as it is cut, in the order of the band, seam lines dashed."""
-    drawn = 1.2 * max(sum(strip.visible.mm for strip in strips),
-                      0.5 * sum(strip.cut.mm for strip in strips))  # fmt: skip
+    drawn = 1.2 * max(fsum(strip.visible.mm for strip in strips),
+                      0.5 * fsum(strip.cut.mm for strip in strips))  # fmt: skip
     shapes: list[Shape] = []
     top = 0.0
     for strip in strips:

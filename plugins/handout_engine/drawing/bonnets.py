@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Iterable, Mapping
 from dataclasses import dataclass
+from math import fsum
 
 from handout_engine.drawing.scene import (
     Area,
@@ -86,8 +87,8 @@ def _bent(start: Point, by: Point, end: Point) -> list[Point]:
         t = step / STEPS
         shares = ((1 - t) ** 2, 2 * t * (1 - t), t * t)
         corners = (start, by, end)
-        x = sum(share * corner[0] for share, corner in zip(shares, corners, strict=True))
-        y = sum(share * corner[1] for share, corner in zip(shares, corners, strict=True))
+        x = fsum(share * corner[0] for share, corner in zip(shares, corners, strict=True))
+        y = fsum(share * corner[1] for share, corner in zip(shares, corners, strict=True))
         points.append((x, y))
     return points
 

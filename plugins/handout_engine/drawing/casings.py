@@ -76,7 +76,7 @@ def _gathered(casing: Casing) -> Iterable[Shape]:
         (-wide / 2, foot), (-narrow / 2, low),
     )  # fmt: skip
     yield Area(outline)
-    for line in {top, low} - {0.0}:
+    for line in sorted({top, low} - {0.0}):
         yield Stroke(((-narrow / 2, line), (narrow / 2, line)), Line.STITCH)
     for number in range(1, CREASES):
         share = number / CREASES - 0.5

@@ -9,7 +9,7 @@ from __future__ import annotations
 
 from collections.abc import Callable, Iterable, Sequence
 from dataclasses import dataclass
-from math import cos, hypot, sin
+from math import cos, fsum, hypot, sin
 
 from handout_engine.drawing.page import PAGE_WIDTH, SMALL, TEXT, Path, Text
 from handout_engine.drawing.scene import Dimension, Point, Shape, Side, Tag
@@ -38,7 +38,7 @@ class Dimensions:
 
     def room(self, side: Side) -> float:
         """The room that the words at one side take."""
-        return sum(self._width(column) for column in self._columns(side))
+        return fsum(self._width(column) for column in self._columns(side))
 
     def placed(self, at: Callable[[Point], Point]) -> Iterable[Path | Text]:
         """Lines and words, with `at` saying where on the page a point of the scene lies."""
@@ -222,4 +222,4 @@ def spread(wanted: list[float], apart: float) -> list[float]:
 
 
 def _top(group: list[float], apart: float) -> float:
-    return sum(group) / len(group) - (len(group) - 1) * apart / 2
+    return fsum(group) / len(group) - (len(group) - 1) * apart / 2

@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Iterable, Sequence
 from dataclasses import dataclass
 from itertools import pairwise
-from math import pi, sin
+from math import fsum, pi, sin
 
 from handout_engine.drawing.breaks import broken_sides, drawn_parts, freehand, shortened
 from handout_engine.drawing.scene import (
@@ -73,7 +73,7 @@ def _flutes(part: tuple[float, float], deep: float, fullness: tuple[float, float
     left, right = part
     count = max(2, min(18, round((right - left) / deep * 2.2)))
     widths = [WIDTHS[number % len(WIDTHS)] for number in range(count)]
-    unit = (right - left) / sum(widths)
+    unit = (right - left) / fsum(widths)
     flutes, at = [], left
     for number, width in enumerate(widths):
         wide = width * unit

@@ -6,7 +6,7 @@ from collections.abc import Iterable, Sequence
 from dataclasses import dataclass
 from fractions import Fraction
 from itertools import pairwise
-from math import pi, sin
+from math import fsum, pi, sin
 
 from handout_engine.drawing.breaks import broken_sides, drawn_parts, freehand
 from handout_engine.drawing.scene import (
@@ -117,7 +117,7 @@ def _folds(
     """The folds of a stretch, uneven by turns, the fuller the ruffle the rounder."""
     count = max(3, min(most, round((right - left) / deepest * 4.6)))
     widths = [WIDTHS[number % len(WIDTHS)] for number in range(count)]
-    unit = (right - left) / sum(widths)
+    unit = (right - left) / fsum(widths)
     full = min(2.0, max(0.15, float(layer.fullness) - 1))
     share = 0.5 + 0.12 * full
     folds, at = [], left

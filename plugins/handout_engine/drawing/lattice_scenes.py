@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Iterable, Sequence
 from dataclasses import dataclass
-from math import ceil, sqrt
+from math import ceil, fsum, sqrt
 
 from handout_engine.drawing.lattice import Woven, knot, whole_edges, woven
 from handout_engine.drawing.page import PAGE_WIDTH
@@ -191,7 +191,7 @@ def bias_block(block: BiasBlock) -> Scene:
     shapes: list[Shape] = [Area(rectangle(0, 0, across, along), Tone.RIGHT)]
     every = ceil(NUMBER_ON_PAGE / (block.step.mm * PAGE_WIDTH * 0.75 / across))
     for place, (number, points) in enumerate(block.bands):
-        middle = [sum(each) / len(points) for each in zip(*points, strict=True)]
+        middle = [fsum(each) / len(points) for each in zip(*points, strict=True)]
         shapes.append(Area(points, Tone.SECOND, Line.THIN))
         if place % every == 0:
             shapes.append(Note((middle[0], middle[1]), sentence(number)))

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Iterable
-from math import pi, sin
+from math import fsum, pi, sin
 
 from handout_engine.drawing.breaks import broken_sides, drawn_parts, shortened
 from handout_engine.drawing.scene import (
@@ -60,7 +60,7 @@ def _folds(left: float, right: float, deep: float, fullness: float) -> Iterable[
     """Folds side by side, the closer the fuller; some fade out, from one seam and the other."""
     count = max(4, min(40, round((right - left) / deep * 3.2 * fullness)))
     widths = [WIDTHS[number % len(WIDTHS)] for number in range(count)]
-    unit = (right - left) / sum(widths)
+    unit = (right - left) / fsum(widths)
     shade = min(0.4, 0.17 * fullness)
     at = left
     for number, width in enumerate(widths):

@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Sequence
 from fractions import Fraction
 from itertools import pairwise
-from math import sqrt
+from math import fsum, sqrt
 
 from handout_engine.geometry.points import Point
 
@@ -21,7 +21,7 @@ def sides(polygon: Sequence[Point]) -> list[tuple[Point, Point]]:
 def area(polygon: Sequence[Point]) -> float:
     """The area inside, whichever way round the corners stand, in square mm."""
     origin_x, origin_y = polygon[0]
-    doubled = sum(
+    doubled = fsum(
         (x1 - origin_x) * (y2 - origin_y) - (x2 - origin_x) * (y1 - origin_y)
         for (x1, y1), (x2, y2) in sides(polygon)
     )
@@ -30,7 +30,7 @@ def area(polygon: Sequence[Point]) -> float:
 
 def perimeter(polygon: Sequence[Point]) -> float:
     """The length once round, in mm."""
-    return sum(_length(start, end) for start, end in sides(polygon))
+    return fsum(_length(start, end) for start, end in sides(polygon))
 
 
 def extents(polygon: Sequence[Point]) -> tuple[Point, Point]:
