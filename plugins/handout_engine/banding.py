@@ -20,7 +20,6 @@ PUFFING, EMBROIDERED, CLOTH = "puffing", "embroidered", "cloth"
 STRIPS = (LACE, ENTREDEUX, BEADING, PUFFING, EMBROIDERED, CLOTH)
 FINISHED_EDGES = frozenset({LACE, BEADING})
 CUT_FROM_CLOTH = frozenset({PUFFING, CLOTH})
-FRINGED = frozenset({PUFFING, EMBROIDERED, CLOTH})
 
 
 @dataclass(frozen=True, kw_only=True)

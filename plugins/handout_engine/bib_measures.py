@@ -159,7 +159,8 @@ def _note_neck_line(sheet: Worksheet, bib: BibInputs, radius: Length) -> None:
     mm = float(radius)
     along = sheet.note("neck_line", "neck edge from end to end",
                        from_float(2 * mm * (pi - asin(float(bib.gap) / 2 / mm))),
-                       "2 × {neck_radius} × π × (180 - arcsin({gap} / (2 × {neck_radius}))) / 180")  # fmt: skip # noqa: E501
+                       "2 × {neck_radius} × π × (180 - arcsin({gap} / (2 × {neck_radius}))) "
+                       "/ 180")  # fmt: skip
     closed = sheet.note("closed_neck", "neck edge when it is closed", along.length - bib.overlap,
                         "{neck_line} - {overlap}")  # fmt: skip
     if closed.length <= bib.neck:

@@ -14,7 +14,6 @@ REFERENCE = re.compile(r"(?P<block>[a-z][a-z0-9-]{0,39})\.(?P<value>[a-z][a-z0-9
 PAGE, LIBRARY, GARMENT = "page", "library", "garment"
 TAKEN_NAMES = frozenset({PAGE, LIBRARY, GARMENT})
 RESERVED = frozenset({"technique", "name", "of", "show"})
-EVERY_PART = tuple(PARTS)
 
 Written = str | Sequence[str]
 

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from abc import ABC, abstractmethod
-from collections.abc import Callable, Mapping
+from collections.abc import Mapping
 from dataclasses import dataclass
 from typing import ClassVar, TypeVar
 
@@ -44,7 +44,6 @@ class Technique(ABC):
 
 
 Made = TypeVar("Made", bound=Technique)
-Lookup = Callable[[str], Raw]
 
 
 def make(technique: type[Made], written: Mapping[str, Raw]) -> Made:
