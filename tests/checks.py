@@ -26,7 +26,7 @@ from dataclasses import asdict, dataclass
 from functools import cached_property
 from pathlib import Path
 
-from handout_engine.techniques import keys
+from handout_engine.register import keys
 
 TESTS = Path(__file__).parent
 KEPT = TESTS.parent / "plugins" / "handout_site" / "assets" / "checks.json"

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from handout_engine import techniques
+from handout_engine import register
 from handout_engine.kinds import Raw
 from handout_engine.lengths import Length
 from handout_engine.refusals import RefusalError, RefusalsError
@@ -15,7 +15,7 @@ INCHES = Tape(finest=32)
 
 def work(technique: str, **written: Raw) -> Working:
     """The working of a technique with these inputs, the others left to their default."""
-    return make(techniques.find(technique), written).work()
+    return make(register.find(technique), written).work()
 
 
 def said(working: Working, name: str) -> str:

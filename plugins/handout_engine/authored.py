@@ -10,8 +10,8 @@ from typing import Any, Literal, get_args
 from handout_engine.blocks import Block, Written, read_block
 from handout_engine.inputs import Input, declared_inputs
 from handout_engine.pages import Inline, Page, work_page
+from handout_engine.register import find
 from handout_engine.saying import Finest, System, Tape
-from handout_engine.techniques import find
 
 Paper = Literal["a4", "letter"]
 PAPERS: tuple[Paper, ...] = get_args(Paper)

@@ -132,7 +132,7 @@ def note_cloth(sheet: Worksheet, name: str, cloth: Cloth, prefix: str = "") -> V
     items = [
         Item(piece.name, *piece.extents, number, piece.on_fold)
         for number, piece in enumerate(sheet.pieces, 1)
-        if piece.cloth == name
+        if piece.cloth == name and not piece.worked
         for _ in range(piece.count)
     ]
     layout = lay(name, cloth.usable, items, cloth.order)

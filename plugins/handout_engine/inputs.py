@@ -31,10 +31,11 @@ from handout_engine.saying import Amount
 from handout_engine.sources import GIVEN, USUAL, Basis
 from handout_engine.thread_counts import read_thread_count
 
+BODY = "Baby"
 MEASURES = "Measures"
 SEWING = "Sewing"
 CLOTH = "Cloth"
-GROUPS = (MEASURES, SEWING, CLOTH)
+GROUPS = (BODY, MEASURES, SEWING, CLOTH)
 
 
 @dataclass(frozen=True)
@@ -217,8 +218,8 @@ def count(asked: Asked, default: int, most: int) -> int:
     return found
 
 
-def choice(asked: Asked, *choices: str) -> str:
-    """Declare a choice; the first named is the default."""
+def choice(asked: Asked, *choices: str, default: str = "") -> str:
+    """Declare a choice; without a default the first named is it."""
     usual = asked if asked.basis != GIVEN else replace(asked, basis=USUAL)
-    found: str = _field(usual, ChoiceKind(choices), choices[0])
+    found: str = _field(usual, ChoiceKind(choices), default or choices[0])
     return found

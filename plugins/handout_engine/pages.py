@@ -18,9 +18,9 @@ from handout_engine.inputs import declared_inputs
 from handout_engine.kinds import Raw
 from handout_engine.markup import element, html
 from handout_engine.refusals import RefusalError, RefusalsError, nearest_name, quoted
+from handout_engine.register import find
 from handout_engine.saying import Tape
 from handout_engine.technique import Technique, make
-from handout_engine.techniques import find
 from handout_engine.workings import Working
 
 

@@ -17,8 +17,8 @@ from handout_engine.kinds import ChoiceKind
 from handout_engine.pages import Page, Problem
 from handout_engine.reading import UNITS
 from handout_engine.refusals import RefusalError
+from handout_engine.register import find
 from handout_engine.saying import Amount, Saying, Tape
-from handout_engine.techniques import find
 from handout_engine.values import Value
 
 METRIC = {word for word, factor in UNITS.items() if factor.denominator == 1}

@@ -31,6 +31,7 @@ class Ground(Enum):
     PRACTICE = "common practice, no source"
     LAYOUT = "measured on the layout of the pieces on the cloth"
     DRAWN = "measured on the outline as it is drawn"
+    ESTIMATE = "an estimate from the proportions of other measures; no figure for babies was found"
 
 
 @dataclass(frozen=True)
@@ -54,6 +55,7 @@ GEOMETRY = Basis(Ground.GEOMETRY)
 PRACTICE = Basis(Ground.PRACTICE)
 LAYOUT = Basis(Ground.LAYOUT)
 DRAWN = Basis(Ground.DRAWN)
+ESTIMATE = Basis(Ground.ESTIMATE)
 
 
 def published(key: str) -> Basis:
@@ -205,6 +207,27 @@ _ALL = (
         "ISO 1144 and ISO 2947, Textiles: universal system for designating linear density (tex)",
         "Tex is the weight in grams of 1,000 m; denier is 9 tex; tex × Ne is 590.54 and tex × Nm "
         "is 1,000. Rounded tex stay within about 2 %.",
+    ),
+    Source(
+        "snyder-1977",
+        "Snyder, Schneider, Owings, Reynolds, Golomb and Schork",
+        "Anthropometry of Infants, Children, and Youths to Age 18 for Product Safety Design "
+        "(UM-HSRI-77-17, 1977; tables at NIST)",
+        "Means of children measured in the United States, 27 to 45 infants in each age band, "
+        "smoothed here over body length; size 50 lies below the measured infants.",
+    ),
+    Source(
+        "cdc-2000",
+        "United States, Centers for Disease Control and Prevention",
+        "CDC Growth Charts (2000), Vital and Health Statistics series 11 no. 246",
+        "Head and weight at the age at which the median length is the size, boys and girls "
+        "averaged; ages are a guide only.",
+    ),
+    Source(
+        "en-13402",
+        "European Committee for Standardization",
+        "EN 13402, Size designation of clothes",
+        "A baby's size is the body length in cm, in steps of 6 cm (from memory of the standard).",
     ),
     Source(
         "iso-4915",

@@ -38,7 +38,9 @@ class Piece:
 
     `outline`, for a piece that is no rectangle, is its closed outline in mm: x along its length,
     y along its width, inside that rectangle. A piece `on_fold` is half of what is cut: its long
-    straight edge lies at the fold of the cloth.
+    straight edge lies at the fold of the cloth. `seam_outline` is the line it is sewn on and
+    `notches` are points of the seams that must meet, both in the outline's coordinates. A piece
+    `worked` first is cut from cloth that another block makes up, so no cloth is bought for it.
     """
 
     name: str
@@ -50,6 +52,9 @@ class Piece:
     marks: tuple[Mark, ...] = ()
     outline: tuple[Point, ...] = ()
     on_fold: bool = False
+    seam_outline: tuple[Point, ...] = ()
+    notches: tuple[Point, ...] = ()
+    worked: bool = False
 
     @property
     def extents(self) -> tuple[Length, Length]:

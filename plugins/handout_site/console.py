@@ -14,10 +14,10 @@ from mkdocs.utils.meta import get_data
 from handout_engine.drawing.svg import paper_sheet
 from handout_engine.markup import xml
 from handout_engine.refusals import RefusalError, RefusalsError
+from handout_engine.register import find, keys
 from handout_engine.saying import Tape
 from handout_engine.sheets import sheets
 from handout_engine.technique import Technique, make
-from handout_engine.techniques import find, keys
 from handout_engine.workings import Working
 from handout_site.reading import NO_TEXT, first_line, front_matter_slips, read_handout
 from handout_site.slips import Slip

@@ -11,10 +11,10 @@ import click
 
 from handout_engine.fragments import LIBRARY_PARTS, PAGE_PARTS, PARTS
 from handout_engine.inputs import Input, declared_inputs
+from handout_engine.register import find, keys
 from handout_engine.saying import Tape
 from handout_engine.sources import Ground
 from handout_engine.technique import Technique, make
-from handout_engine.techniques import find, keys
 from handout_site.scenario import KEYS
 
 ADDRESS = "reference.md"

@@ -10,8 +10,8 @@ from typing import Any
 from handout_engine.inputs import declared_inputs
 from handout_engine.kinds import Kind
 from handout_engine.refusals import RefusalError, nearest_name, quoted
+from handout_engine.register import find, keys
 from handout_engine.saying import Tape
-from handout_engine.techniques import find, keys
 from handout_site.mappings import (
     Document,
     DocumentError,

@@ -20,8 +20,8 @@ from handout_engine.fragments.form import chosen, form
 from handout_engine.inputs import declared_inputs
 from handout_engine.pages import Inline, work_page
 from handout_engine.questions import Asked
+from handout_engine.register import find, keys
 from handout_engine.saying import Tape
-from handout_engine.techniques import find, keys
 
 SLEEVE = {"technique": "banded-ruffle", "name": "sleeve", "edge": "9 in", "shows": "1 1/2 in"}
 HEM = {"technique": "gathered-ruffle", "name": "hem", "edge": "sleeve.ruffle_length"}

@@ -10,7 +10,7 @@ from pathlib import Path
 
 import pytest
 
-from handout_engine import techniques
+from handout_engine import register
 from handout_engine.drawing.svg import svg
 from handout_engine.markup import xml
 from handout_engine.saying import Tape
@@ -30,7 +30,7 @@ def drawing_to_keep(key: str) -> str:
     return kept.replace("><", ">\n<") + "\n"
 
 
-@pytest.mark.parametrize("key", techniques.keys())
+@pytest.mark.parametrize("key", register.keys())
 def test_the_drawing_is_the_one_that_was_looked_at(key):
     drawing, kept = drawing_to_keep(key), GOLDEN / f"{key}.svg"
     if os.environ.get("RENEW_DRAWINGS"):
@@ -40,4 +40,4 @@ def test_the_drawing_is_the_one_that_was_looked_at(key):
 
 
 def test_no_drawing_is_kept_of_what_is_gone():
-    assert {each.stem for each in GOLDEN.glob("*.svg")} <= set(techniques.keys())
+    assert {each.stem for each in GOLDEN.glob("*.svg")} <= set(register.keys())

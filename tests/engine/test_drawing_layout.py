@@ -8,7 +8,7 @@ from hypothesis import given
 from hypothesis import strategies as st
 
 from drawn import check_drawing, points, texts
-from handout_engine import techniques
+from handout_engine import register
 from handout_engine.drawing.dimensions import STACK, spread
 from handout_engine.drawing.layout import lay_out
 from handout_engine.drawing.page import PAGE_WIDTH, Path, Text
@@ -127,7 +127,7 @@ def test_words_and_lines_stay_on_the_page(shapes, tape):
     check_drawing(scene(STRIP, *shapes), tape)
 
 
-@pytest.mark.parametrize("key", techniques.keys())
+@pytest.mark.parametrize("key", register.keys())
 def test_the_hatching_and_the_faces_of_every_technique_are_numbers(key):
     for picture in work(key).pictures:
         for x, y in points(lay_out(picture.scene, Tape())):

@@ -4,7 +4,7 @@ from xml.etree.ElementTree import fromstring
 import pytest
 
 from drawn import check_fragment
-from handout_engine import techniques
+from handout_engine import register
 from handout_engine.drawing.scene import Area, Line, Note, Scene, Stroke, Tone, rectangle
 from handout_engine.drawing.svg import PAPER, _number, paper_sheet, svg
 from handout_engine.lengths import inches
@@ -77,7 +77,7 @@ def test_coordinates_are_whole_tenths():
     assert re.fullmatch(r"M(-?\d+(\.\d)?[ L]?)+", path.get("d", ""))
 
 
-@pytest.mark.parametrize("key", techniques.keys())
+@pytest.mark.parametrize("key", register.keys())
 def test_every_drawing_is_well_formed_on_screen_and_on_paper(key):
     working = work(key)
     for picture in working.pictures:
@@ -91,7 +91,7 @@ def test_every_drawing_is_well_formed_on_screen_and_on_paper(key):
                 assert "var(" not in text
 
 
-@pytest.mark.parametrize("key", techniques.keys())
+@pytest.mark.parametrize("key", register.keys())
 def test_every_sheet_can_be_printed(key):
     """The PDF maker needs a library of the machine, which may be missing."""
     cairosvg = pytest.importorskip("cairosvg", exc_type=OSError)

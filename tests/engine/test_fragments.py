@@ -5,7 +5,7 @@ from xml.etree.ElementTree import Element, fromstring
 import pytest
 
 from drawn import check_fragment
-from handout_engine import techniques
+from handout_engine import register
 from handout_engine.blocks import read_block
 from handout_engine.fragments import PAGE_PARTS, PARTS, block, page_parts
 from handout_engine.markup import html
@@ -84,7 +84,7 @@ def test_one_part_alone_has_no_title_and_several_have():
     assert titles == ["Cut", "Sew"]
 
 
-@pytest.mark.parametrize("key", techniques.keys())
+@pytest.mark.parametrize("key", register.keys())
 def test_every_part_of_every_technique_is_well_formed(key):
     for tape in (Tape(), Tape("metric", 8)):
         check_fragment(block(work(key), PARTS, tape, "b0-x", "x"))

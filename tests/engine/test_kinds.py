@@ -4,7 +4,7 @@ import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
-from handout_engine import techniques
+from handout_engine import register
 from handout_engine.inputs import declared_inputs
 from handout_engine.kinds import (
     AngleKind,
@@ -175,9 +175,9 @@ def test_what_lies_within_the_bounds_is_accepted_as_it_is(data, kind):
     assert kind.read(amount) == amount
 
 
-@pytest.mark.parametrize("key", techniques.keys())
+@pytest.mark.parametrize("key", register.keys())
 def test_every_declared_default_is_accepted_and_helped(key):
-    for each in declared_inputs(techniques.find(key)):
+    for each in declared_inputs(register.find(key)):
         assert each.help.endswith("."), each.name
         assert each.label == each.label.strip() != ""
         assert each.kind.bounds(Tape())

@@ -6,7 +6,7 @@ import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
-from handout_engine import techniques
+from handout_engine import register
 from handout_engine.blocks import read_block
 from handout_engine.inputs import declared_inputs
 from handout_engine.lengths import inches
@@ -203,9 +203,9 @@ hostile = st.sampled_from(
      "1/0 in", "ring", "2", "5 %", "{{ a.b }}", "'\"&", "a" * 300]
 ) | st.text(max_size=20)  # fmt: skip
 names = st.sampled_from(["sleeve", "hem", "page", "", "<b>", "banded-ruffle"])
-KEYS = techniques.keys()
+KEYS = register.keys()
 registered = st.sampled_from([*KEYS[:4], "gathered-ruffle", ""]) | st.text(max_size=9)
-every = [techniques.find(key) for key in KEYS]
+every = [register.find(key) for key in KEYS]
 input_names = sorted({each.name for technique in every for each in declared_inputs(technique)})
 fields = st.dictionaries(
     st.sampled_from(input_names) | st.text(max_size=8), hostile | st.lists(hostile, max_size=3),

@@ -6,8 +6,8 @@ import pytest
 
 from handout_engine.inputs import declared_inputs
 from handout_engine.lengths import inches
+from handout_engine.register import find
 from handout_engine.sources import PRACTICE, published
-from handout_engine.techniques import find
 from worked import length, said, work
 
 

@@ -7,7 +7,7 @@ import ast
 import pytest
 
 import checks as read
-from handout_engine.techniques import find, keys
+from handout_engine.register import find, keys
 from handout_site import checks
 
 FOUND = read.checks()

@@ -11,7 +11,7 @@ from xml.etree import ElementTree
 import pytest
 from click.testing import CliRunner, Result
 
-from handout_engine.techniques import keys
+from handout_engine.register import keys
 from handout_site.console import main
 
 BANDED = ("compute", "banded-ruffle", "edge=9 in", "shows=1 in", "band=1/4 in", "fullness=2")

@@ -6,8 +6,8 @@ from hypothesis import example, given
 from hypothesis import strategies as st
 
 from handout_engine.inputs import declared_inputs
+from handout_engine.register import find, keys
 from handout_engine.saying import Tape
-from handout_engine.techniques import find, keys
 from handout_site.fences import scan
 from handout_site.mappings import DocumentError, read_mapping
 from handout_site.reading import Handout, read_handout

@@ -8,15 +8,15 @@ from urllib.parse import urljoin
 
 import pytest
 
-from handout_engine import techniques
+from handout_engine import register
 from handout_engine.drawing.scene import Dimension, Note, Tag
 from handout_engine.fragments.gallery import family_title, thumbnail
 from handout_engine.technique import make
 from small_sites import REPOSITORY, Built, build_real_site, site_of
 from written_pages import calc, page, ruffle
 
-KEYS = techniques.keys()
-FAMILIES = sorted({techniques.find(key).family for key in KEYS})
+KEYS = register.keys()
+FAMILIES = sorted({register.find(key).family for key in KEYS})
 GALLERY = "handouts/index.html"
 ENTRY = re.compile(r'<li class="gallery-entry".*?</li>', re.DOTALL)
 
@@ -30,7 +30,7 @@ def site(tmp_path_factory: pytest.TempPathFactory) -> Built:
 
 
 def name_of(key: str) -> str:
-    return f"{techniques.find(key).family}/{key}"
+    return f"{register.find(key).family}/{key}"
 
 
 def entries(site: Built) -> dict[str, str]:
@@ -58,7 +58,7 @@ def test_the_gallery_leads_to_each_handout_and_to_nothing_else(site: Built):
 
 @every_technique
 def test_an_entry_shows_drawing_title_and_sentence(site: Built, key: str):
-    technique = techniques.find(key)
+    technique = register.find(key)
     entry = entries(site)[f"handouts/{name_of(key)}.html"]
     assert entry.count("<svg") == 1
     assert f'<span class="gallery-title">{technique.title}</span>' in entry
@@ -90,7 +90,7 @@ def test_the_gallery_is_no_heavier_than_a_photograph(site: Built):
 
 @every_technique
 def test_a_small_drawing_has_no_words_and_keeps_every_face_and_line(key: str):
-    scene = make(techniques.find(key), {}).work().pictures[0].scene
+    scene = make(register.find(key), {}).work().pictures[0].scene
     small = thumbnail(scene).shapes
     words = [each for each in scene.shapes if isinstance(each, Dimension | Tag | Note)]
     assert len(small) == len(scene.shapes) - len(words)

@@ -12,7 +12,7 @@ from zipfile import ZipFile
 
 import pytest
 
-from handout_engine.techniques import keys
+from handout_engine.register import keys
 from handout_site import runtime
 from handout_site.engine_archive import engine_archive
 from small_sites import REPOSITORY, small_site

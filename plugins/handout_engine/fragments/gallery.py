@@ -11,9 +11,9 @@ from xml.etree.ElementTree import Element
 from handout_engine.drawing.scene import Area, Dimension, Note, Point, Scene, Stroke, Tag
 from handout_engine.drawing.svg import svg
 from handout_engine.markup import element
+from handout_engine.register import find, keys
 from handout_engine.saying import Tape
 from handout_engine.technique import Technique, make
-from handout_engine.techniques import find, keys
 
 FAMILY_TITLES = {
     "lace": "Lace and insertions",

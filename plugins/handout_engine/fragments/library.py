@@ -8,9 +8,9 @@ from handout_engine.drawing.legend import legend
 from handout_engine.drawing.svg import svg
 from handout_engine.fragments.tables import table
 from handout_engine.markup import element
+from handout_engine.register import find, keys
 from handout_engine.saying import Tape
 from handout_engine.sources import SOURCES
-from handout_engine.techniques import find, keys
 
 
 def all_techniques() -> Element:

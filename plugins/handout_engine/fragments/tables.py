@@ -53,7 +53,8 @@ def cuts(working: Working, tape: Tape, identity: str) -> Element | None:
 
 
 def _cut(piece: Piece, tape: Tape) -> Sequence[Cell]:
-    detail = f"{piece.cloth}; {piece.grain.value}"
+    cloth = f"from the worked {piece.cloth}" if piece.worked else piece.cloth
+    detail = f"{cloth}; {piece.grain.value}"
     named: list[Child] = [piece.name, element("span", detail, class_="detail")]
     return named, str(piece.count), pair(piece.width, piece.length, tape)
 

@@ -21,8 +21,8 @@ from handout_engine.inputs import declared_inputs
 from handout_engine.kinds import Kind, PercentageKind, Raw, ThreadCountKind
 from handout_engine.lengths import Length
 from handout_engine.pages import work_page
+from handout_engine.register import find, keys
 from handout_engine.saying import Tape
-from handout_engine.techniques import find, keys
 from reader_page import ReaderPage
 from written_inputs import inputs_of
 

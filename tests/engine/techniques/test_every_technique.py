@@ -13,7 +13,7 @@ from hypothesis import strategies as st
 
 from arithmetic import exact, work_out
 from drawn import check_drawing, check_fragment
-from handout_engine import techniques
+from handout_engine import register
 from handout_engine.fragments import PARTS, block
 from handout_engine.lengths import ZERO, Length
 from handout_engine.refusals import RefusalError
@@ -25,7 +25,7 @@ from handout_engine.workings import Grain, Working
 from worked import work
 from written_inputs import inputs_of
 
-KEYS = techniques.keys()
+KEYS = register.keys()
 TAPES = [Tape("inches", 16), Tape("metric", 8)]
 EXAMPLES = settings.default.max_examples // 4
 TRIALS = settings.default.max_examples
@@ -40,7 +40,7 @@ random_inputs = st.data()
 
 def worked_at_random(data: st.DataObject, key: str) -> Working | None:
     """The technique with random inputs; None when they cannot be sewn, which it says itself."""
-    technique = techniques.find(key)
+    technique = register.find(key)
     try:
         return make(technique, data.draw(inputs_of(technique))).work()
     except RefusalError as refusal:
@@ -65,7 +65,7 @@ def sentences(working: Working) -> Iterator[Sentence]:
 def test_the_register_names_each_module_and_finds_it():
     assert tuple(sorted(KEYS)) == KEYS
     for key in KEYS:
-        assert techniques.find(key).key() == key
+        assert register.find(key).key() == key
 
 
 @pytest.mark.parametrize(
@@ -79,13 +79,13 @@ def test_the_register_names_each_module_and_finds_it():
 )
 def test_an_unknown_technique_is_refused_with_the_nearest_name(name, sentence):
     with pytest.raises(RefusalError) as refused:
-        techniques.find(name)
+        register.find(name)
     assert refused.value.message.startswith(sentence)
 
 
 @every_technique
 def test_it_says_what_it_is(key):
-    technique = techniques.find(key)
+    technique = register.find(key)
     assert issubclass(technique, Technique)
     assert technique.title and technique.family
     assert technique.summary.endswith(".")

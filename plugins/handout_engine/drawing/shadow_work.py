@@ -1,0 +1,167 @@
+"""Shadow work drawn: the band from its right side, and its threads from the wrong side."""
+
+from __future__ import annotations
+
+from collections.abc import Iterable
+from dataclasses import dataclass
+from itertools import pairwise
+
+from handout_engine.drawing.breaks import broken_sides, drawn_parts
+from handout_engine.drawing.scene import (
+    Area,
+    Dimension,
+    Dots,
+    Line,
+    Note,
+    Point,
+    Scene,
+    Shape,
+    Side,
+    Stroke,
+    Tone,
+    rectangle,
+)
+from handout_engine.values import Value, sentence
+
+LONGEST = 3.2
+"""An edge longer than so many times what is drawn of its depth is drawn broken."""
+MARGINS = 5
+"""But so many margins of it are always drawn."""
+SHOWN = 5
+EDGE_ON_GUIDE = 100.0
+"""The finished edge stands on the guide where it lies no further off, in mm."""
+
+
+@dataclass(frozen=True)
+class ShadowBand:
+    """A band: rows of a channel between two lines of holes, along an edge.
+
+    `margin` is None where the row goes round, or from end to end.
+    """
+
+    gap: Value
+    repeat: Value
+    edge: Value
+    from_edge: Value
+    rows: Value
+    between: Value
+    margin: Value | None
+
+    @property
+    def tall(self) -> float:
+        """What is drawn of the cloth, in mm, from above the rows to the finished edge."""
+        rows = self.rows.whole
+        return self.from_edge.mm + (rows + 1) * self.gap.mm + (rows - 1) * self.between.mm
+
+    @property
+    def span(self) -> float:
+        """How much of the edge is drawn, in mm."""
+        free = self.margin.mm if self.margin else 0.0
+        return min(self.edge.mm, max(LONGEST * self.tall, MARGINS * free))
+
+    def channel(self, row: int) -> tuple[float, float]:
+        """Height of the far and of the near line of a row in that drawing."""
+        near = self.tall - self.from_edge.mm - row * (self.gap.mm + self.between.mm)
+        return near - self.gap.mm, near
+
+
+def finished(band: ShadowBand) -> tuple[Shape, ...]:
+    """The band from its right side: two lines of back stitch, the colour between them."""
+    parts, span, tall = drawn_parts(band.edge, band.span), band.span, band.tall
+    free = band.margin.mm if band.margin else 0.0
+    shapes: list[Shape] = []
+    for left, right in parts:
+        shapes.append(Area(rectangle(left, 0, right - left, tall), outline=None))
+        shapes.append(Stroke(((left, tall), (right, tall)), Line.CUT))
+        shapes.append(Stroke(((left, 0), (right, 0)), Line.THIN))
+        start, end = max(left, free), min(right, span - free)
+        for row in range(band.rows.whole):
+            shapes.extend(_row(band.channel(row), start, end))
+    shapes.extend(broken_sides(parts, 0.0, tall))
+    shapes.extend(_measures(band))
+    return tuple(shapes)
+
+
+def _row(lines: tuple[float, float], start: float, end: float) -> Iterable[Shape]:
+    far, near = lines
+    yield Area(rectangle(start, far, end - start, near - far), Tone.SECOND, outline=None)
+    for height in lines:
+        yield Stroke(((start, height), (end, height)), Line.STITCH)
+
+
+def _measures(band: ShadowBand) -> Iterable[Shape]:
+    span, tall = band.span, band.tall
+    far, near = band.channel(0)
+    yield Dimension((0, tall), (span, tall), band.edge, Side.BELOW)
+    yield Dimension((0, near), (0, tall), band.from_edge, Side.LEFT)
+    yield Dimension((span, far), (span, near), band.gap, Side.RIGHT)
+    if band.rows.whole > 1:
+        yield Dimension((0, band.channel(1)[1]), (0, far), band.between, Side.LEFT)
+    if band.margin:
+        top = band.channel(band.rows.whole - 1)[0]
+        yield Stroke(((band.margin.mm, 0), (band.margin.mm, top)), Line.HIDDEN)
+        yield Dimension((0, 0), (band.margin.mm, 0), band.margin, Side.ABOVE)
+
+
+def entries(repeats: int, gap: float, repeat: float) -> tuple[Point, ...]:
+    """Where the thread goes in and out on the wrong side, in order; the near line is at `gap`."""
+    points = []
+    for number in range(1, repeats + 1):
+        for height in (gap, 0.0):
+            points.append((number * repeat, height))
+            points.append(((number - 1) * repeat, height))
+    return tuple(points)
+
+
+def threads(band: ShadowBand) -> Scene:
+    """A few repeats from the wrong side, their stitches numbered in the order of work."""
+    gap, repeat = band.gap.mm, band.repeat.mm
+    reach = SHOWN * repeat
+    aside = 0.22 * max(gap, repeat)
+    outside = 2 * aside
+    shapes: list[Shape] = [
+        Area(rectangle(-0.5 * repeat, -outside, reach + repeat, gap + 2 * outside), Tone.WRONG,
+             Line.THIN),
+    ]  # fmt: skip
+    thread = entries(SHOWN, gap, repeat)
+    for place, (start, end) in enumerate(pairwise(thread)):
+        shapes.append(Stroke((start, end), Line.CUT if place % 2 else Line.HIDDEN))
+    holes = {(number * repeat, height) for number in range(SHOWN + 1) for height in (0.0, gap)}
+    shapes.append(Dots(tuple(sorted(holes))))
+    for number in range(2 * SHOWN):
+        x = (number // 2 + 0.5) * repeat
+        y = -aside if number % 2 else gap + aside
+        shapes.append(Note((x, y), sentence(str(number + 1))))
+    shapes.append(Dimension((0, -outside), (repeat, -outside), band.repeat, Side.ABOVE))
+    shapes.append(Dimension((-0.5 * repeat, 0), (-0.5 * repeat, gap), band.gap, Side.LEFT))
+    return Scene(
+        sentence("The threads, from the wrong side"),
+        sentence("Lines {gap} apart, a hole every {repeat} on both; stitches numbered as worked.",
+                 gap=band.gap, repeat=band.repeat),
+        tuple(shapes),
+        tallest=190.0,
+    )  # fmt: skip
+
+
+def guide(band: ShadowBand, repeats: int) -> Scene:
+    """The sheet to lay under the cloth: both lines, their holes, the edge where it is near."""
+    gap, repeat = band.gap.mm, band.repeat.mm
+    reach, edge = repeats * repeat, gap + band.from_edge.mm
+    shapes: list[Shape] = [
+        Stroke(((0, height), (reach, height)), Line.THIN) for height in (0.0, gap)
+    ]
+    shapes.append(
+        Dots(tuple((n * repeat, height) for height in (0.0, gap) for n in range(repeats + 1)))
+    )
+    shapes.append(Dimension((reach, 0), (reach, gap), band.gap, Side.RIGHT))
+    if band.from_edge.mm <= EDGE_ON_GUIDE:
+        shapes.append(Stroke(((0, edge), (reach, edge)), Line.CUT))
+        shapes.append(Dimension((reach, gap), (reach, edge), band.from_edge, Side.RIGHT))
+        shapes.append(Note((reach / 2, edge + 5), sentence("finished edge")))
+    return Scene(
+        sentence("Guide for shadow work"),
+        sentence("Lines {gap} apart, a hole every {repeat} on both, the near line {from_edge} from "
+                 "the finished edge.", gap=band.gap, repeat=band.repeat,
+                 from_edge=band.from_edge),
+        tuple(shapes),
+    )  # fmt: skip

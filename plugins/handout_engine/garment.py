@@ -1,0 +1,34 @@
+"""What every garment is: a technique that is sized to a baby.
+
+A garment's inputs are the size, the body measures it goes by, its ease and style, and its cloth;
+what it works out are its finished edges, which techniques refer to (`garment.neck_edge`), and the
+outlines of its pieces.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Mapping
+from dataclasses import dataclass
+
+from handout_engine.bodies import LENGTHS, MEASURES, body_length, figure, size_choice
+from handout_engine.cloth import ClothInputs
+from handout_engine.inputs import declared_inputs
+from handout_engine.lengths import Length
+from handout_engine.saying import Amount
+from handout_engine.technique import Technique
+
+
+@dataclass(frozen=True, kw_only=True)
+class Garment(ClothInputs, Technique):
+    """A garment with a size; it declares with `measured` the body measures it goes by."""
+
+    size: str = size_choice()
+    body_length: Length = body_length()
+
+    @property
+    def usual(self) -> Mapping[str, Amount]:
+        """The table's figures for the body length, wherever the baby's own are not given."""
+        length = self.body_length or LENGTHS[self.size]
+        declared = {each.name for each in declared_inputs(type(self))}
+        table = {name: figure(name, length) for name in MEASURES if name in declared}
+        return {"body_length": length, **table}
