@@ -6,12 +6,13 @@ from abc import ABC, abstractmethod
 from collections.abc import Sequence
 from dataclasses import dataclass
 from fractions import Fraction
+from math import ceil, floor
 from typing import ClassVar, Generic, TypeVar, cast
 
 from handout_engine.lengths import Length
 from handout_engine.reading import read_angle, read_count, read_length, read_percentage, read_ratio
 from handout_engine.refusals import RefusalError, nearest_name, quoted
-from handout_engine.saying import Amount, Saying, Tape
+from handout_engine.saying import Amount, Rounding, Saying, Tape, exactly
 from handout_engine.thread_counts import read_thread_count
 
 Raw = Amount | Sequence[str]
@@ -53,17 +54,32 @@ class Quantity(Kind, Generic[T]):
             raise RefusalError(f"{seen(raw)} is not {self.word}")
         found = cast(T, amount)
         if found < self.least:
-            raise RefusalError(f"{written(raw)} is too small; use at least {self._say(self.least)}")
+            least = self._in_both(self.least, ceil)
+            raise RefusalError(f"{written(raw)} is too small; use at least {least}")
         if found > self.most:
-            raise RefusalError(f"{written(raw)} is too large; use at most {self._say(self.most)}")
+            most = self._in_both(self.most, floor)
+            raise RefusalError(f"{written(raw)} is too large; use at most {most}")
         return found
 
     def bounds(self, tape: Tape) -> str:
-        """`from 1/4 in to 20 yd`."""
-        return f"from {tape.say(self.least, self.saying)} to {tape.say(self.most, self.saying)}"
+        """`from 1/4 in to 20 yd`, each as `bound` says it."""
+        return f"from {self.bound(self.least, ceil, tape)} to {self.bound(self.most, floor, tape)}"
 
-    def _say(self, amount: T) -> str:
-        return Tape(finest=32).both(amount, self.saying)
+    def bound(self, amount: T, rounding: Rounding, tape: Tape) -> str:
+        """The least rounded up or the most rounded down, so that what is said is accepted."""
+        said = tape.say(amount, self.saying, rounding)
+        within = self.least <= cast(T, self.parse(said)) <= self.most
+        return said if within else self.exactly(amount)
+
+    def exactly(self, amount: T) -> str:
+        """A bound where no mark of the tape lies between the two."""
+        return Tape().say(amount, self.saying)
+
+    def _in_both(self, amount: T, rounding: Rounding) -> str:
+        """The bound by a fine tape, in inches and in metric where the two differ."""
+        said = self.bound(amount, rounding, Tape("inches", 32))
+        beside = self.bound(amount, rounding, Tape("metric", 32))
+        return said if beside == said else f"{said} ({beside})"
 
 
 class LengthKind(Quantity[Length]):
@@ -76,6 +92,10 @@ class LengthKind(Quantity[Length]):
     def parse(text: str) -> Length:
         """Read a length from text."""
         return read_length(text)
+
+    def exactly(self, amount: Length) -> str:
+        """A bound in millimetres and their parts, unrounded."""
+        return exactly(amount)
 
 
 class YardageKind(LengthKind):

@@ -131,7 +131,7 @@ def test_a_ratio_that_was_referred_to_as_a_whole_number_becomes_a_ratio():
             [NamedLength("braid", inches(1))],
             'there is no strip called "braid"; known: beading, lace',
         ),
-        (STEP, "5 yd", "5 yd is too large; use at most 2 yd (182.9 cm)"),
+        (STEP, "5 yd", "5 yd is too large; use at most 2 yd (182.8 cm)"),
         (STEP, "1 mm", "1 mm is too small; use at least 13/32 in (10 mm)"),
     ],
 )

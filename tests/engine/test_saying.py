@@ -54,6 +54,22 @@ def test_what_must_not_be_too_little_is_said_up():
     assert TAPE.both(inches(1), Saying.UP) == "1 in (26 mm)"
 
 
+def test_what_must_not_be_too_much_is_said_down():
+    assert TAPE.both(inches("17/16") - millimetres("0.02"), Saying.DOWN) == "1 in (26 mm)"
+    assert TAPE.both(inches(1), Saying.DOWN) == "1 in (25 mm)"
+
+
+def test_what_is_less_than_a_mark_is_said_down_in_hundredths_of_a_millimetre():
+    assert TAPE.both(inches("1/25"), Saying.DOWN) == "1.01 mm (1 mm)"
+    assert TAPE.both(millimetres("0.349"), Saying.DOWN) == "0.34 mm"
+    assert TAPE.both(ZERO, Saying.DOWN) == "0 in (0 mm)"
+
+
+def test_a_refusal_names_a_length_that_is_enough_and_one_that_is_not_too_much():
+    assert TAPE.no_less(inches("33/32")) == "1 1/16 in (27 mm)"
+    assert TAPE.no_more(inches("33/32")) == "1 in (26 mm)"
+
+
 def test_cloth_is_ordered_up():
     assert yards(inches(37)) == "1 1/8 yd"
     assert yards(inches(36)) == "1 yd"
@@ -117,6 +133,16 @@ def test_said_up_is_never_less_and_never_a_whole_mark_more(length, parts):
         assert ZERO <= over < mark
 
 
+@given(positive.filter(bool), finest)
+def test_said_down_is_never_more_and_never_a_whole_mark_less(length, parts):
+    for tape, mark in (
+        (Tape(finest=parts), inches(Fraction(1, parts))),
+        (METRIC, millimetres(1)),
+    ):
+        under = length - read_length(tape.say(length, Saying.DOWN))
+        assert ZERO <= under < mark
+
+
 @given(positive)
 def test_yards_and_metres_are_never_too_little(length):
     assert ZERO <= read_length(yards(length)) - length < inches(Fraction(36, 8))
@@ -141,7 +167,7 @@ def test_a_mixed_fraction_is_in_lowest_terms(number):
 @given(positive, positive)
 def test_a_longer_length_is_never_said_shorter(first, second):
     shorter, longer = sorted((first, second))
-    for saying in (Saying.NEAREST, Saying.UP):
+    for saying in (Saying.NEAREST, Saying.UP, Saying.DOWN):
         marks = [Tape(finest=16).say(each, saying) for each in (shorter, longer)]
         read = [ZERO if said.startswith("under") else read_length(said) for said in marks]
         assert read[0] <= read[1]
