@@ -7,9 +7,10 @@ from collections.abc import Mapping, Sequence
 from dataclasses import dataclass, field, replace
 from typing import Any, Literal, get_args
 
-from handout_engine.blocks import Block, Written, read_block
+from handout_engine.blocks import GARMENT, SIZES, Block, Written, read_block
 from handout_engine.inputs import Input, declared_inputs
-from handout_engine.pages import Inline, Page, work_page
+from handout_engine.pages import Page, work_page
+from handout_engine.problems import Inline
 from handout_engine.register import find
 from handout_engine.saying import Finest, System, Tape
 
@@ -89,7 +90,9 @@ def _block_to_plain(block: Block) -> dict[str, Any]:
     fields = {
         name: text if isinstance(text, str) else list(text) for name, text in block.fields.items()
     }
-    plain = {"technique": block.technique, "name": block.name, "of": block.of}
+    kind = GARMENT if block.is_garment else "technique"
+    name = "" if block.name == GARMENT else block.name
+    plain = {kind: block.technique, "name": name, "of": block.of, SIZES: list(block.sizes)}
     return {**fields, **{key: text for key, text in plain.items() if text}, "show": block.show}
 
 

@@ -22,7 +22,7 @@ from typing import Any
 from handout_engine.authored import Authored, Choices, from_plain, read_paper, read_tape
 from handout_engine.fragments.form import chosen, form
 from handout_engine.markup import html
-from handout_engine.pages import Problem
+from handout_engine.problems import Problem
 from handout_engine.questions import Asked, plain_sentence
 
 LONGEST_TEXT = 200

@@ -8,6 +8,7 @@ depends on nothing else, so equal ones share a result.
 from __future__ import annotations
 
 from collections.abc import Mapping
+from dataclasses import replace
 from functools import lru_cache
 
 from handout_engine.fragments import block
@@ -17,8 +18,11 @@ from handout_engine.sheets import sheets
 from handout_engine.technique import Technique
 from handout_engine.workings import Working
 
+Column = tuple[str, Technique | str]
+"""A size, and the technique there, or why it cannot be sewn there."""
 
-@lru_cache(maxsize=100)
+
+@lru_cache(maxsize=400)
 def working(technique: Technique) -> Working:
     """The working of a technique; raises RefusalError when it cannot be sewn."""
     return technique.work()
@@ -26,13 +30,23 @@ def working(technique: Technique) -> Working:
 
 @lru_cache(maxsize=100)
 def fragment(
-    technique: Technique, show: tuple[str, ...], tape: Tape, number: int, name: str
+    technique: Technique,
+    show: tuple[str, ...],
+    tape: Tape,
+    number: int,
+    name: str,
+    columns: tuple[Column, ...] = (),
 ) -> str:
     """The HTML of the shown parts of a technique, as the block with that number on its page.
 
+    `columns` are the same at other sizes, for the part that shows them side by side.
+
     `data-place` tells the reader's browser which block's place it is.
     """
-    made = block(working(technique), show, tape, f"b{number}-{name}", name)
+    graded = tuple(
+        (size, each if isinstance(each, str) else working(each)) for size, each in columns
+    )
+    made = block(replace(working(technique), graded=graded), show, tape, f"b{number}-{name}", name)
     made.set("data-place", str(number))
     return html(made)
 

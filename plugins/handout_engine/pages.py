@@ -7,39 +7,24 @@ from __future__ import annotations
 
 from collections.abc import Mapping, Sequence
 from dataclasses import dataclass, field, replace
-from graphlib import CycleError, TopologicalSorter
 from xml.etree.ElementTree import Element
 
 from handout_engine import kept
-from handout_engine.blocks import GARMENT, LIBRARY, PAGE, REFERENCE, Block, Written
+from handout_engine.blocks import GARMENT, LIBRARY, PAGE, REFERENCE, SIZES, Block, Written
+from handout_engine.bodies import LENGTHS
 from handout_engine.fragments import library_parts, page_parts
 from handout_engine.fragments.words import amount
 from handout_engine.inputs import declared_inputs
 from handout_engine.kinds import Raw
 from handout_engine.markup import element, html
+from handout_engine.ordering import in_order, named, twins
+from handout_engine.problems import Inline, Problem
 from handout_engine.refusals import RefusalError, RefusalsError, nearest_name, quoted
-from handout_engine.register import find
+from handout_engine.register import find_of_kind
 from handout_engine.saying import Tape
+from handout_engine.sized import following, sized
 from handout_engine.technique import Technique, make
 from handout_engine.workings import Working
-
-
-@dataclass(frozen=True)
-class Problem:
-    """Something an author or reader must mend: where, in which block and field, and what."""
-
-    line: int
-    text: str
-    block: str = ""
-    field: str = ""
-
-
-@dataclass(frozen=True)
-class Inline:
-    """A `{{ name.value }}` in running text and its source line."""
-
-    reference: str
-    line: int = 1
 
 
 @dataclass
@@ -51,6 +36,12 @@ class Page:
     techniques: dict[str, Technique] = field(default_factory=dict)
     workings: dict[str, Working] = field(default_factory=dict)
     problems: list[Problem] = field(default_factory=list)
+    graded: Mapping[str, Page] = field(default_factory=dict)
+
+    @property
+    def garment(self) -> Block | None:
+        """The garment that the page is sized by: its first."""
+        return next((each for each in self.blocks if each.is_garment), None)
 
     def fragment(self, number: int) -> str:
         """The HTML of the block with that number, counted from 0; empty if it has a problem."""
@@ -60,7 +51,20 @@ class Page:
         name = block.of or block.name
         if name not in self.techniques:
             return ""
-        return kept.fragment(self.techniques[name], block.show, self.tape, number, name)
+        columns = self._columns(name) if SIZES in block.show else ()
+        return kept.fragment(self.techniques[name], block.show, self.tape, number, name, columns)
+
+    def _columns(self, name: str) -> tuple[kept.Column, ...]:
+        """A block at each size of the page: its technique there, or why it is impossible."""
+        return tuple(
+            (size, page.techniques.get(name) or page.reason(name))
+            for size, page in self.graded.items()
+        )
+
+    def reason(self, name: str) -> str:
+        """Why a block could not be worked out; a block that only waits gives the first reason."""
+        own = [problem.text for problem in self.problems if problem.block == name]
+        return next(iter(own or [problem.text for problem in self.problems]), "")
 
     def _closing_part(self, number: int) -> str:
         block = self.blocks[number]
@@ -97,77 +101,36 @@ def work_page(
     inlines: Sequence[Inline] = (),
 ) -> Page:
     """Work out all blocks of a page; `defaults` replace the techniques' own where they apply."""
-    page = Page(_named(blocks), tape)
-    _refuse_twins(page)
-    for block in _in_order(page):
+    page = Page(following(named(blocks)), tape)
+    page.problems.extend(twins(page.blocks))
+    for block in in_order(page.blocks, page.problems):
         _work(page, block, defaults or {})
     _check_mentions(page, inlines)
     page.problems.sort(key=lambda problem: problem.line)
+    _grade(page, defaults or {})
     return page
 
 
-def _named(blocks: Sequence[Block]) -> tuple[Block, ...]:
-    """Each working block with a name: its own, or its technique's with a number if taken."""
-    taken = {block.name for block in blocks if block.name}
-    named = []
-    for block in blocks:
-        if block.technique and not block.name:
-            name, number = block.technique, 2
-            while name in taken:
-                name, number = f"{block.technique}-{number}", number + 1
-            taken.add(name)
-            block = replace(block, name=name)  # noqa: PLW2901
-        named.append(block)
-    return tuple(named)
-
-
-def _refuse_twins(page: Page) -> None:
-    first: dict[str, Block] = {}
-    for block in page.blocks:
-        if block.technique and first.setdefault(block.name, block) is not block:
-            line = first[block.name].line
-            text = f"{block.title}: the name is taken by the block in line {line}; give it another"
-            page.problems.append(Problem(block.lines.get("name", block.line), text, block.name))
-
-
-def _in_order(page: Page) -> list[Block]:
-    """Working blocks, each after those it refers to; a circle is a problem of its first block.
-
-    What refers into a circle waits for it in vain, and says nothing (`_looked_up`).
-    """
-    by_name: dict[str, Block] = {}
-    for block in page.blocks:
-        if block.technique:
-            by_name.setdefault(block.name, block)
-    graph = {
-        name: [each for each in by_name if each in block.mentioned]
-        for name, block in by_name.items()
-    }  # lists, since a set of names has another order in every run
-    while True:
-        try:
-            return [by_name[name] for name in TopologicalSorter(graph).static_order()]
-        except CycleError as error:
-            circle = error.args[1]
-            first = min((by_name[name] for name in circle), key=lambda found: found.line)
-            text = f"{first.title}: these blocks refer to each other in a circle: "
-            page.problems.append(Problem(first.line, text + ", ".join(circle), first.name))
-            graph = _without(graph, set(circle))
-            by_name = {name: by_name[name] for name in graph}
-
-
-def _without(graph: Mapping[str, Sequence[str]], names: set[str]) -> dict[str, list[str]]:
-    """The graph without these names; references to them are dropped."""
-    return {
-        name: [each for each in mentioned if each not in names]
-        for name, mentioned in graph.items()
-        if name not in names
+def _grade(page: Page, defaults: Mapping[str, str]) -> None:
+    """Work the page out at each of its sizes, where a block shows them side by side."""
+    shown = [block for block in page.blocks if SIZES in block.show]
+    if not shown:
+        return
+    if page.garment is None:
+        text = "show: sizes needs a garment on the page; take it out, or name one"
+        page.problems.extend(Problem(block.line, text, block.name) for block in shown)
+        return
+    plain = [replace(block, show=()) for block in page.blocks]
+    page.graded = {
+        size: work_page(sized(plain, size), page.tape, defaults)
+        for size in page.garment.sizes or LENGTHS
     }
 
 
 def _work(page: Page, block: Block, defaults: Mapping[str, str]) -> None:
     """Work one block out, or note what is wrong with it."""
     try:
-        technique = find(block.technique)
+        technique = find_of_kind(block.technique, garment=block.is_garment)
         known = {each.name for each in declared_inputs(technique)}
         usual = {name: text for name, text in defaults.items() if name in known}
         amounts = _looked_up(page, {**usual, **block.fields})

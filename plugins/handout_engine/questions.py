@@ -14,7 +14,8 @@ from handout_engine.authored import FINEST, PAPERS, SYSTEMS, Authored, Choices
 from handout_engine.blocks import REFERENCE, Block, Written
 from handout_engine.inputs import Input, declared_inputs
 from handout_engine.kinds import ChoiceKind
-from handout_engine.pages import Page, Problem
+from handout_engine.pages import Page
+from handout_engine.problems import Problem
 from handout_engine.reading import UNITS
 from handout_engine.refusals import RefusalError
 from handout_engine.register import find

@@ -14,9 +14,20 @@ def keys() -> tuple[str, ...]:
 
 def find(key: str) -> type[Technique]:
     """The technique or the garment of that name; raises RefusalError when there is none."""
-    if key in garments.keys():
+    if key in set(garments.keys()):
         return garments.find(key)
-    if key in techniques.keys():
+    if key in set(techniques.keys()):
         return techniques.find(key)
     near = nearest_name(key, keys())
-    raise RefusalError(f'there is no technique or garment "{quoted(key)}"{near}', "technique")
+    raise RefusalError(f'there is no technique "{quoted(key)}"{near}', "technique")
+
+
+def find_of_kind(key: str, *, garment: bool) -> type[Technique]:
+    """The garment, or else the technique; raises RefusalError where it is the other."""
+    if garment:
+        if key in set(techniques.keys()):
+            raise RefusalError(f"{key} is a technique; write technique: {key}", "garment")
+        return garments.find(key)
+    if key in set(garments.keys()):
+        raise RefusalError(f"{key} is a garment; write garment: {key}", "technique")
+    return find(key)

@@ -121,7 +121,10 @@ class Picture:
 
 @dataclass(frozen=True)
 class Working:
-    """The whole result of one block."""
+    """The whole result of one block.
+
+    `graded` is the same at other sizes: the size, and the working or why there is none.
+    """
 
     technique: str
     title: str
@@ -136,6 +139,7 @@ class Working:
     cautions: tuple[Caution, ...]
     charts: tuple[Chart, ...] = ()
     layouts: tuple[Layout, ...] = ()
+    graded: tuple[tuple[str, Working | str], ...] = ()
 
     @property
     def named(self) -> Mapping[str, Value]:

@@ -6,7 +6,7 @@ import re
 
 from handout_site.fences import OF_PAGE, scan
 
-_TECHNIQUE = re.compile(r"^\s*technique\s*:", re.MULTILINE)
+_TECHNIQUE = re.compile(r"^\s*(?:technique|garment)\s*:", re.MULTILINE)
 
 CLOSING = {
     "cautions": "\n\n## Cautions\n\n```calc\nof: page\nshow: cautions\n```\n",

@@ -12,7 +12,8 @@ from dataclasses import dataclass, field
 import yaml
 
 from handout_engine.blocks import REFERENCE, Block, Written, read_block
-from handout_engine.pages import Inline, Page, work_page
+from handout_engine.pages import Page, work_page
+from handout_engine.problems import Inline
 from handout_engine.refusals import RefusalsError, quoted
 from handout_engine.saying import Tape
 from handout_site.fences import OF_PAGE, Fence, Mention, Scan, scan, signature

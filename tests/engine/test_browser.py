@@ -18,7 +18,8 @@ from handout_engine.blocks import read_block
 from handout_engine.browser import answer
 from handout_engine.fragments.form import chosen, form
 from handout_engine.inputs import declared_inputs
-from handout_engine.pages import Inline, work_page
+from handout_engine.pages import work_page
+from handout_engine.problems import Inline
 from handout_engine.questions import Asked
 from handout_engine.register import find, keys
 from handout_engine.saying import Tape

@@ -12,7 +12,7 @@ from functools import cache
 
 import pytest
 
-from handout_engine import cautions, techniques
+from handout_engine import cautions, register
 from handout_engine.cautions import Caution
 from handout_engine.inputs import declared_inputs
 from handout_engine.kinds import ChoiceKind
@@ -21,7 +21,7 @@ from handout_engine.saying import Tape
 from handout_engine.workings import Working
 from worked import work
 
-KEYS = techniques.keys()
+KEYS = register.keys()
 EVERY = {each.key: each for each in vars(cautions).values() if isinstance(each, Caution)}
 
 
@@ -69,7 +69,7 @@ FAMILIES = {
         {"fullness-advice", "fullness-sample", "twin-needle-clearance", "fagoted-band"},
     ),
     "pins counted, blades and hot irons": (
-        "pins-and-iron", {techniques.find(key).family for key in KEYS}, set(),
+        "pins-and-iron", {register.find(key).family for key in KEYS}, set(),
     ),
     "a ruffle is not sleepwear": (
         "not-sleepwear", {"ruffles"}, {"fullness-advice", "fullness-sample"},
@@ -104,7 +104,7 @@ PLACES = [
 def workings(key: str) -> tuple[Working, ...]:
     """The technique as it is, and once with each other choice that it offers."""
     written = [{}]
-    for asked in declared_inputs(techniques.find(key)):
+    for asked in declared_inputs(register.find(key)):
         if isinstance(asked.kind, ChoiceKind):
             written += [{asked.name: each} for each in asked.kind.choices if each != asked.default]
     return tuple(each for each in (worked(key, choice) for choice in written) if each)
@@ -124,7 +124,7 @@ def spoken(working: Working) -> str:
 
 
 def _spoken(working: Working) -> Iterator[str]:
-    tape, technique = Tape(), techniques.find(working.technique)
+    tape, technique = Tape(), register.find(working.technique)
     yield from (technique.title, technique.summary)
     for step in (*working.sample, *working.steps):
         yield step.text.text(tape)
@@ -153,7 +153,7 @@ def test_a_whole_family_carries_its_caution(about):
     without = {
         key
         for key in KEYS
-        if techniques.find(key).family in families
+        if register.find(key).family in families
         and key not in advisers
         and wanted not in keys_of(work(key))
     }

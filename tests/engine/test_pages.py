@@ -10,7 +10,8 @@ from handout_engine import register
 from handout_engine.blocks import read_block
 from handout_engine.inputs import declared_inputs
 from handout_engine.lengths import inches
-from handout_engine.pages import Inline, work_page
+from handout_engine.pages import work_page
+from handout_engine.problems import Inline
 from handout_engine.refusals import RefusalsError
 from worked import INCHES
 

@@ -16,6 +16,7 @@ from handout_engine.fragments.gallery import gallery
 from handout_engine.fragments.library import all_sources, all_techniques, key_to_drawings
 from handout_engine.fragments.sewing import sample, steps
 from handout_engine.fragments.shopping import page_layout, shopping_list
+from handout_engine.fragments.sizes import sizes
 from handout_engine.fragments.tables import charts, cuts, marks, measures, numbers, supplies
 from handout_engine.markup import element
 from handout_engine.saying import Tape
@@ -46,6 +47,7 @@ PARTS: dict[str, Part] = {
     "chart": Part("Chart", "Tables of the technique's own, such as a marking chart.", charts),
     "drawing": Part("Drawings", "All drawings but that of the finished thing.", drawings),
     "steps": Part("Sew", "Numbered steps with checkpoints.", steps),
+    "sizes": Part("By size", "The values at each size of the page's garment.", sizes),
     "numbers": Part(
         "Where the numbers come from", "Every value: formula, numbers put in, basis.", numbers
     ),
