@@ -8,21 +8,20 @@ one repeat further on, and comes back two repeats further on.
 from __future__ import annotations
 
 from fractions import Fraction
-from math import floor, sqrt
+from math import sqrt
 
-from handout_engine.lengths import MILLIMETRES_PER_INCH, Length, from_float
+from handout_engine.lengths import Length, from_float, inches
 from handout_engine.refusals import RefusalError
 from handout_engine.saying import Saying, Tape
 from handout_engine.values import Value
 from handout_engine.workings import Chart
 from handout_engine.worksheet import Worksheet
 
-GUIDE = Length(Fraction(170))
+GUIDE = Length(Fraction(150))
 """The printed guide is about so long; it is moved along the edge."""
 LEAST = 2
 """Threads cross one another from the second stitch of a line on."""
-MARK = MILLIMETRES_PER_INCH / 32
-NARROWEST = Length(2 * MARK)
+NARROWEST = inches("1/16")
 TAPE = Tape(finest=32)
 
 
@@ -50,8 +49,11 @@ def note_holes(sheet: Worksheet, ring: bool) -> None:
 def note_crossings(sheet: Worksheet) -> None:
     """Note both crossings behind the cloth. Raises RefusalError where one would catch."""
     gap, step = sheet["gap"].length, sheet["repeat_edge"].length
-    for name, label, repeats in (("crossing_over", "crossing to the far line", 1),
-                                 ("crossing_back", "crossing back to the near line", 2)):  # fmt: skip
+    crossings = (
+        ("crossing_over", "crossing to the far line", 1),
+        ("crossing_back", "crossing back to the near line", 2),
+    )
+    for name, label, repeats in crossings:
         along = "" if repeats == 1 else f"{repeats * repeats} × "
         sheet.note(name, label, from_float(_slanting(gap, step * repeats)),
                    f"√({{gap}} × {{gap}} + {along}{{repeat_edge}} × {{repeat_edge}})",
@@ -68,10 +70,9 @@ def _slanting(across: Length, along: Length) -> float:
 def _refuse_crossing(sheet: Worksheet, step: Length, longest: Length) -> None:
     """Say which channel would do with these stitches, or which stitches if none does."""
     crossing = sheet["crossing_back"].length
-    room = max(0.0, float(longest) ** 2 - 4 * float(step) ** 2)
-    widest = Length(floor(sqrt(room) / float(MARK)) * MARK)
+    widest = from_float(sqrt(max(0.0, float(longest) ** 2 - 4 * float(step) ** 2)))
     way = (
-        f"a channel of at most {TAPE.both(widest)}, shorter stitches"
+        f"a channel of at most {TAPE.no_more(widest)}, shorter stitches"
         if widest >= NARROWEST
         else f"stitches much shorter than {TAPE.say(longest / 2, Saying.FINE)}"
     )
@@ -84,7 +85,10 @@ def _refuse_crossing(sheet: Worksheet, step: Length, longest: Length) -> None:
 
 
 def note_thread(sheet: Worksheet, ring: bool) -> Value:
-    """Note the thread on both sides of all rows, and what to have ready; returns that."""
+    """Note the thread of a row on both sides, and what to have ready; returns that.
+
+    Every row is begun with a needleful of its own: thread carried from one to the next would show.
+    """
     number, step = sheet["repeats_edge"].whole, sheet["repeat_edge"].length
     over, back = sheet["crossing_over"].length, sheet["crossing_back"].length
     front = sheet.note("thread_front", "thread on the right side, each row", step * 2 * number,
@@ -96,19 +100,21 @@ def note_thread(sheet: Worksheet, ring: bool) -> Value:
         over * number + back * (number if ring else number - 1),
         crossed + ("{repeats_edge}" if ring else "({repeats_edge} - 1)") + " × {crossing_back}",
     )
-    laid = sheet.note("thread_laid", "thread of all rows, laid straight",
-                      (front.length + behind.length) * sheet["rows"].whole,
-                      "{rows} × ({thread_front} + {thread_behind})")  # fmt: skip
-    used = sheet.note("thread_used", "thread worked up",
+    laid = sheet.note("thread_laid", "thread of each row, laid straight",
+                      front.length + behind.length,
+                      "{thread_front} + {thread_behind}")  # fmt: skip
+    used = sheet.note("thread_used", "thread worked up in each row",
                       laid.length * (1 + sheet["take_up"].ratio),
                       "{thread_laid} × (1 + {take_up})", saying=Saying.UP)  # fmt: skip
     useful = sheet.note("useful", "of each needleful, worked up",
                         sheet["needleful"].length - sheet["fastening"].length,
                         "{needleful} - {fastening}")  # fmt: skip
-    fills = sheet.note("needlefuls", "needlefuls", -int(-used.length.mm // useful.length.mm),
+    fills = sheet.note("needlefuls", "needlefuls of each row",
+                       -int(-used.length.mm // useful.length.mm),
                        "{thread_used} / {useful}, rounded up")  # fmt: skip
-    return sheet.note("thread", "thread to have ready", sheet["needleful"].length * fills.whole,
-                      "{needlefuls} × {needleful}", saying=Saying.UP)  # fmt: skip
+    return sheet.note("thread", "thread to have ready",
+                      sheet["needleful"].length * fills.whole * sheet["rows"].whole,
+                      "{rows} × {needlefuls} × {needleful}", saying=Saying.UP)  # fmt: skip
 
 
 def lines_chart(sheet: Worksheet) -> Chart:

@@ -85,7 +85,7 @@ def _add_stitching(sheet: Worksheet) -> None:
     sheet.step(
         "When the needleful is used, run its end along one line, under the ends of the crossing "
         "threads, and cut it close. Begin the next under them too. Nothing may lie outside the "
-        "lines: it would show. Needlefuls in all: {needlefuls}.",
+        "lines: it would show. Needlefuls of each row: {needlefuls}.",
     )
 
 
@@ -100,9 +100,15 @@ def _add_ending(sheet: Worksheet, ring: bool) -> None:
         sheet.step(
             "End with a stitch in at the last hole of the far line, and run the end and the tail "
             "of the beginning in.",
-            "{repeats_edge} stitches on each line of a row.",
+            "{repeats_edge} stitches on each line.",
+        )
+    if sheet["rows"].whole > 1:
+        sheet.step(
+            "Work the other rows alike, each with thread of its own: a thread carried from row to "
+            "row would show.",
         )
     sheet.step(
-        "Wash the marks out in cold water before any iron touches them. Press face down on a towel.",
+        "Wash the marks out in cold water before any iron touches them. Press face down on a "
+        "towel.",
         "the lines are {gap} apart and the cloth between them is smooth.",
     )

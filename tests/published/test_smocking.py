@@ -36,3 +36,16 @@ def test_three_to_one_is_called_a_habit():
                    if each.name == "fullness"]  # fmt: skip
     assert fullness.kind.read(fullness.default) == Fraction(3)
     assert fullness.basis == PRACTICE
+
+
+@pytest.mark.parametrize("name", ["gap", "repeat", "longest_crossing", "take_up"])
+def test_the_measures_of_shadow_work_are_called_a_habit(name):
+    """Common practice, no source."""
+    assert work("shadow-work").inputs[name].basis == PRACTICE
+
+
+def test_shadow_work_has_back_stitch_in_front_and_crosses_behind():
+    """Common practice, no source: of each stitch the front shows one repeat, the rest is behind."""
+    working = work("shadow-work", margin="0 in", edge="10 in", repeat="2.54 mm", gap="1/8 in")
+    assert length(working, "thread_front") == 2 * inches(10)
+    assert length(working, "thread_behind") > length(working, "thread_front")

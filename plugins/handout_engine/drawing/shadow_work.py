@@ -6,7 +6,7 @@ from collections.abc import Iterable
 from dataclasses import dataclass
 from itertools import pairwise
 
-from handout_engine.drawing.breaks import broken_sides, drawn_parts
+from handout_engine.drawing.breaks import broken_sides, drawn_parts, freehand
 from handout_engine.drawing.scene import (
     Area,
     Dimension,
@@ -27,7 +27,11 @@ LONGEST = 3.2
 """An edge longer than so many times what is drawn of its depth is drawn broken."""
 MARGINS = 5
 """But so many margins of it are always drawn."""
+DEEPEST = 8
+"""Cloth below the rows deeper than so many times the rows is drawn broken."""
 SHOWN = 5
+LEGIBLE = 0.12
+"""Stitches shorter than this part of the channel have room for the first two numbers only."""
 EDGE_ON_GUIDE = 100.0
 """The finished edge stands on the guide where it lies no further off, in mm."""
 
@@ -50,8 +54,23 @@ class ShadowBand:
     @property
     def tall(self) -> float:
         """What is drawn of the cloth, in mm, from above the rows to the finished edge."""
+        return self.below + self.deep + self.gap.mm
+
+    @property
+    def deep(self) -> float:
+        """All rows with what is between them, in mm."""
         rows = self.rows.whole
-        return self.from_edge.mm + (rows + 1) * self.gap.mm + (rows - 1) * self.between.mm
+        return rows * self.gap.mm + (rows - 1) * self.between.mm
+
+    @property
+    def below(self) -> float:
+        """What is drawn between the finished edge and the first row, in mm."""
+        return min(self.from_edge.mm, DEEPEST * self.deep)
+
+    @property
+    def shortened(self) -> bool:
+        """Whether part of the cloth is left out."""
+        return self.span < self.edge.mm or self.below < self.from_edge.mm
 
     @property
     def span(self) -> float:
@@ -61,7 +80,7 @@ class ShadowBand:
 
     def channel(self, row: int) -> tuple[float, float]:
         """Height of the far and of the near line of a row in that drawing."""
-        near = self.tall - self.from_edge.mm - row * (self.gap.mm + self.between.mm)
+        near = self.tall - self.below - row * (self.gap.mm + self.between.mm)
         return near - self.gap.mm, near
 
 
@@ -78,6 +97,8 @@ def finished(band: ShadowBand) -> tuple[Shape, ...]:
         for row in range(band.rows.whole):
             shapes.extend(_row(band.channel(row), start, end))
     shapes.extend(broken_sides(parts, 0.0, tall))
+    if band.below < band.from_edge.mm:
+        shapes.extend(_break_below(span, tall, band.below))
     shapes.extend(_measures(band))
     return tuple(shapes)
 
@@ -87,6 +108,14 @@ def _row(lines: tuple[float, float], start: float, end: float) -> Iterable[Shape
     yield Area(rectangle(start, far, end - start, near - far), Tone.SECOND, outline=None)
     for height in lines:
         yield Stroke(((start, height), (end, height)), Line.STITCH)
+
+
+def _break_below(span: float, tall: float, below: float) -> Iterable[Shape]:
+    """A break from side to side, through the middle of the cloth below the rows."""
+    out, half, middle = 0.02 * span, 0.05 * below, tall - below / 2
+    yield Area(rectangle(-out, middle - half, span + 2 * out, 2 * half), Tone.GROUND, outline=None)
+    for height in (middle - half, middle + half):
+        yield Stroke(freehand((-out, height), (span + out, height)), Line.THIN)
 
 
 def _measures(band: ShadowBand) -> Iterable[Shape]:
@@ -117,7 +146,7 @@ def threads(band: ShadowBand) -> Scene:
     """A few repeats from the wrong side, their stitches numbered in the order of work."""
     gap, repeat = band.gap.mm, band.repeat.mm
     reach = SHOWN * repeat
-    aside = 0.22 * max(gap, repeat)
+    aside = max(0.15 * gap, 0.22 * repeat)
     outside = 2 * aside
     shapes: list[Shape] = [
         Area(rectangle(-0.5 * repeat, -outside, reach + repeat, gap + 2 * outside), Tone.WRONG,
@@ -126,9 +155,11 @@ def threads(band: ShadowBand) -> Scene:
     thread = entries(SHOWN, gap, repeat)
     for place, (start, end) in enumerate(pairwise(thread)):
         shapes.append(Stroke((start, end), Line.CUT if place % 2 else Line.HIDDEN))
-    holes = {(number * repeat, height) for number in range(SHOWN + 1) for height in (0.0, gap)}
-    shapes.append(Dots(tuple(sorted(holes))))
-    for number in range(2 * SHOWN):
+    for number in range(SHOWN + 1):
+        for height, way in ((0.0, -1), (gap, 1)):
+            x = number * repeat
+            shapes.append(Stroke(((x, height), (x, height + way * 0.3 * aside)), Line.THIN))
+    for number in range(2 * SHOWN if repeat >= LEGIBLE * gap else 2):
         x = (number // 2 + 0.5) * repeat
         y = -aside if number % 2 else gap + aside
         shapes.append(Note((x, y), sentence(str(number + 1))))
@@ -139,7 +170,7 @@ def threads(band: ShadowBand) -> Scene:
         sentence("Lines {gap} apart, a hole every {repeat} on both; stitches numbered as worked.",
                  gap=band.gap, repeat=band.repeat),
         tuple(shapes),
-        tallest=190.0,
+        tallest=230.0,
     )  # fmt: skip
 
 

@@ -169,7 +169,7 @@ def _draw(sheet: Worksheet, work: ShadowWork) -> None:
         finished(band),
     )  # fmt: skip
     laid = ", laid out flat" if work.ring else ""
-    short = ", shortened at the break lines" if band.span < work.edge.mm else ""
+    short = ", shortened at the break lines" if band.shortened else ""
     repeats = int(sheet["guide_length"].length / sheet["repeat_edge"].length)
     sheet.pictures.extend(
         (
