@@ -174,6 +174,30 @@ def threads(band: ShadowBand) -> Scene:
     )  # fmt: skip
 
 
+def cut_across(band: ShadowBand) -> Scene:
+    """The channel cut across: back stitches on the cloth, one crossing thread beneath it."""
+    gap = band.gap.mm
+    thick, beside = 0.06 * gap, 0.8 * gap
+    beneath, knob = 1.9 * thick, 0.5 * thick
+    shapes: list[Shape] = [
+        Area(rectangle(-beside, 0, gap + 2 * beside, thick)),
+        Stroke(((0, -knob), (0, beneath), (gap, beneath), (gap, -knob)), Line.CUT),
+    ]
+    for x in (0.0, gap):
+        shapes.append(Area(rectangle(x - 1.5 * knob, -2 * knob, 3 * knob, 2 * knob), Tone.SECOND))
+    shapes.append(Dimension((0, -2 * knob), (gap, -2 * knob), band.gap, Side.ABOVE))
+    out = gap + beside
+    shapes.append(Note((out, -2 * knob), sentence("right side"), anchor="end", above=True))
+    shapes.append(Note((out, 2 * beneath), sentence("wrong side"), anchor="end"))
+    return Scene(
+        sentence("The channel, cut across"),
+        sentence("Back stitches on the cloth {gap} apart, the thread beneath it from one to the "
+                 "other.", gap=band.gap),
+        tuple(shapes),
+        tallest=90.0,
+    )  # fmt: skip
+
+
 def guide(band: ShadowBand, repeats: int) -> Scene:
     """The sheet to lay under the cloth: both lines, their holes, the edge where it is near."""
     gap, repeat = band.gap.mm, band.repeat.mm

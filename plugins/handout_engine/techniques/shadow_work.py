@@ -8,7 +8,7 @@ from typing import ClassVar
 
 from handout_engine.cautions import LONG_FLOATS, PINS_AND_IRON, THIN_COTTON
 from handout_engine.drawing.scene import Scene
-from handout_engine.drawing.shadow_work import ShadowBand, finished, guide, threads
+from handout_engine.drawing.shadow_work import ShadowBand, cut_across, finished, guide, threads
 from handout_engine.inputs import SEWING, Asked, choice, count, fine_length, length, percentage
 from handout_engine.lengths import ZERO, Length
 from handout_engine.refusals import RefusalError
@@ -149,8 +149,8 @@ def _note_run(sheet: Worksheet, work: ShadowWork) -> Value:
 
 def _add_supplies(sheet: Worksheet, thread: Value) -> None:
     sheet.supplies.append(Supply("stranded cotton, in a shade stronger than is to show", thread,
-                                 sentence("Of one strand; for two strands in the needle twice as "
-                                          "much.")))  # fmt: skip
+                                 sentence("of one strand; for two strands in the needle, "
+                                          "twice as much")))  # fmt: skip
     sheet.supplies.append(Supply("sheer cloth that the colour shows through: organdy, batiste"))
     sheet.supplies.append(Supply("a fine needle with a sharp point and an eye no thicker than the "
                                  "thread needs"))  # fmt: skip
@@ -181,6 +181,9 @@ def _draw(sheet: Worksheet, work: ShadowWork) -> None:
                                         "they are worked. The sheet at true scale has the lines "
                                         "and the holes to trace."),
                     threads(band), sheet=guide(band, repeats)),
+            Picture("channel", sentence("The channel cut across, thicknesses enlarged: what shows "
+                                        "between the lines is the thread beneath the cloth."),
+                    cut_across(band)),
         )
     )  # fmt: skip
 
