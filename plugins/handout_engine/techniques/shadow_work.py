@@ -93,12 +93,12 @@ class ShadowWork(RepeatInputs, Technique):
     needleful: Length = length(
         Asked("needleful", "Length of thread that you work with.", SEWING, PRACTICE),
         "18 in",
-        ("8 in", "40 in"),
+        ("10 in", "40 in"),
     )
     fastening: Length = length(
         Asked("fastening", "Of each needleful, for both its ends.", SEWING, PRACTICE),
         "4 in",
-        ("1 in", "4 in"),
+        ("1 in", "5 in"),
     )
 
     @property
