@@ -21,7 +21,6 @@ from handout_engine.drawing.scene import (
     Note,
     Point,
     Shape,
-    Side,
     Stroke,
     Tag,
     Tone,
@@ -49,10 +48,15 @@ FACES = {
 
 @dataclass(frozen=True)
 class Rule:
-    """A line of one of the kinds that `scene.Line` names."""
+    """A line of one of the kinds that `scene.Line` names.
+
+    `offset` is how far into its dashes it begins, in mm: so that the parts of a line that was cut
+    have their dashes where the whole line has them.
+    """
 
     points: tuple[Point, ...]
     line: Line
+    offset: float = 0.0
 
     @property
     def reach(self) -> Window:

@@ -61,7 +61,7 @@ def _kind(ink: Ink) -> object:
 def _element(ink: Ink) -> Element:
     match ink:
         case Rule():
-            return path(steps(ink.points), ink.line)
+            return path(steps(ink.points), ink.line, ink.offset)
         case Face():
             return element("path", d=steps((*ink.points, ink.points[0])), fill=ink.colour)
         case Spots():
