@@ -32,6 +32,19 @@ NOT_SLEEPWEAR = Caution(
     "where it is used; in the United States a ruffle rules out tight-fitting sleepwear.",
     (SOURCES["cfr-1615"],),
 )
+GARMENT_IS_DAYWEAR = Caution(
+    "garment-daywear",
+    "This garment is for the day, while someone watches. What a child sleeps in must meet the "
+    "rules of the place where it is used: in the United States those for children's sleepwear, "
+    "which a loose gown of plain cotton does not meet.",
+    (SOURCES["cfr-1615"],),
+)
+MEASURE_THE_BABY = Caution(
+    "measure-the-baby",
+    "A size is an average, and some of its figures are estimates. Measure the baby, and sew the "
+    "first one in plain cotton before you cut silk or lace.",
+    (SOURCES["snyder-1977"],),
+)
 THIN_COTTON = Caution(
     "thin-cotton",
     "Thin cotton burns fast, and gathers burn faster: keep the garment away from open flame and "

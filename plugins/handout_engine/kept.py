@@ -29,7 +29,7 @@ def working(technique: Technique) -> Working:
 
 
 @lru_cache(maxsize=100)
-def fragment(
+def fragment(  # noqa: PLR0913, PLR0917 - all that a fragment hangs on
     technique: Technique,
     show: tuple[str, ...],
     tape: Tape,

@@ -1,0 +1,239 @@
+"""The body block: neck, shoulder, armhole and side of a woven garment, drafted from measures.
+
+The centre is at x = 0 and the point where the neck meets the shoulder at y = 0; front and back
+differ in the depth of the neck only. The factors are common practice, and inputs.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Mapping
+from dataclasses import dataclass
+from fractions import Fraction
+from functools import cached_property
+from math import fsum, hypot
+from typing import ClassVar
+
+from handout_engine.bodies import LENGTHS, measured
+from handout_engine.drafting.curves import Line, bend, run, solved
+from handout_engine.garment import Garment
+from handout_engine.geometry.points import Point, snapped
+from handout_engine.inputs import SEWING, Asked, length, length_by_choice, ratio
+from handout_engine.lengths import Length, from_float, millimetres
+from handout_engine.reading import read_length
+from handout_engine.refusals import RefusalError
+from handout_engine.saying import Amount, Saying, Tape
+from handout_engine.sources import DRAWN, PRACTICE
+from handout_engine.worksheet import Worksheet
+
+TAPE = Tape(finest=32)
+ROUND = 0.55
+"""How far the guide of a curve reaches towards its corner: near to a quarter of an ellipse."""
+LEAST_SHOULDER = millimetres(20)
+
+
+@dataclass(frozen=True, kw_only=True)
+class BlockInputs(Garment):
+    """The inputs of every garment that is drafted on the body block.
+
+    `eases` of a garment are its usual chest ease up to size 56, and above.
+    """
+
+    eases: ClassVar[tuple[str, str]] = ("10 cm", "8 cm")
+
+    neck: Length = measured("neck")
+    chest: Length = measured("chest")
+    shoulder_breadth: Length = measured("shoulder_breadth")
+    chest_ease: Length = length_by_choice(
+        Asked("chest ease", "Added to the chest for room to move.", basis=PRACTICE),
+        "usual for the garment and size",
+        ("1 cm", "40 cm"),
+    )
+    neck_ease: Length = length(
+        Asked("neck ease", "Added to the neck for the finished neck edge.", basis=PRACTICE),
+        "3 cm",
+        ("0.5 cm", "15 cm"),
+    )
+    neck_drop: Length = length(
+        Asked("neck drop", "How much deeper the front neck is than half the neck is wide.",
+              basis=PRACTICE),
+        "3 mm",
+        ("0 mm", "6 cm"),
+    )  # fmt: skip
+    back_neck_depth: Length = length(
+        Asked("back neck depth", "From the neck point down to the centre back.", basis=PRACTICE),
+        "1 cm",
+        ("3 mm", "8 cm"),
+    )
+    shoulder_share: Fraction = ratio(
+        Asked("shoulder share", "From the centre to the end of the shoulder seam, for each unit of "
+              "shoulder breadth.", basis=PRACTICE),
+        "0.45",
+        ("0.3", "0.6"),
+    )  # fmt: skip
+    shoulder_drop: Length = length_by_choice(
+        Asked("shoulder drop", "How far the shoulder seam falls to its end.", basis=PRACTICE),
+        "from 1.5 cm at size 50 to 2 cm at size 98",
+        ("0 cm", "5 cm"),
+    )
+    armhole_ease: Length = length(
+        Asked("armhole ease", "Added to a quarter of the chest for the depth of the armhole.",
+              basis=PRACTICE),
+        "1.5 cm",
+        ("0 cm", "8 cm"),
+    )  # fmt: skip
+    seam_allowance: Length = length(
+        Asked("seam allowance", "Cut beyond every seam.", SEWING, PRACTICE),
+        "1/4 in",
+        ("1/8 in", "3/4 in"),
+    )
+
+    @property
+    def usual(self) -> Mapping[str, Amount]:
+        """The table's figures, and the ease and the drop of the shoulder for the body length."""
+        usual = super().usual
+        body = self.body_length or LENGTHS[self.size]
+        small, other = self.eases
+        return {
+            **usual,
+            "chest_ease": read_length(small if body <= LENGTHS["56"] else other),
+            "shoulder_drop": millimetres(15) + (body - LENGTHS["50"]) * Fraction(5, 480),
+        }
+
+
+@dataclass(frozen=True)
+class BodyBlock:
+    """The corners of the block in mm; the lines between them are made from these."""
+
+    quarter: float
+    neck_half: float
+    front_neck: float
+    back_neck: float
+    shoulder: Point
+    depth: float
+
+    @property
+    def neck_point(self) -> Point:
+        """Where the neck meets the shoulder."""
+        return (self.neck_half, 0.0)
+
+    @property
+    def underarm(self) -> Point:
+        """Where the armhole meets the side."""
+        return (self.quarter, self.depth)
+
+    @cached_property
+    def front_neckline(self) -> Line:
+        """From the centre front to the neck point."""
+        return self._neckline(self.front_neck)
+
+    @cached_property
+    def back_neckline(self) -> Line:
+        """From the centre back to the neck point."""
+        return self._neckline(self.back_neck)
+
+    def _neckline(self, depth: float) -> Line:
+        """Level at the fold and square to the shoulder, so that front and back join smoothly."""
+        (half, _), (end, drop) = self.neck_point, self.shoulder
+        along = hypot(end - half, drop)
+        aside, down = -drop / along, (end - half) / along
+        reach = ROUND * depth
+        return bend(
+            (0.0, depth),
+            (ROUND * half, depth),
+            (half + aside * reach, down * reach),
+            self.neck_point,
+        )
+
+    @cached_property
+    def armhole(self) -> Line:
+        """From the end of the shoulder down to the underarm; square to both seams there."""
+        (x, y), (side, low) = self.shoulder, self.underarm
+        down = (low - y) * ROUND
+        slope = y / (x - self.neck_half)
+        towards = (x - slope * down, y + down)
+        return bend(self.shoulder, towards, (side - (side - x) * 0.85, low), self.underarm)
+
+    @property
+    def neckline(self) -> float:
+        """Once round the neck."""
+        return snapped(2 * fsum((run(self.front_neckline), run(self.back_neckline))))
+
+
+def note_block(sheet: Worksheet, garment: BlockInputs) -> BodyBlock:
+    """Note the block's figures, and draft it; raises RefusalError where it cannot be."""
+    chest = sheet.note("finished_chest", "chest of the garment",
+                       garment.chest + garment.chest_ease, "{chest} + {chest_ease}")  # fmt: skip
+    quarter = sheet.note("quarter_chest", "a quarter of the garment's chest",
+                         chest.length / 4, "{finished_chest} / 4")  # fmt: skip
+    neck = sheet.note("neck_edge", "neck edge", garment.neck + garment.neck_ease,
+                      "{neck} + {neck_ease}")  # fmt: skip
+    half = _neck_half(garment, neck.mm)
+    sheet.note("neck_half_width", "half the width of the neck", half, "", basis=DRAWN)
+    front = sheet.note("front_neck_depth", "depth of the front neck", half + garment.neck_drop,
+                       "{neck_half_width} + {neck_drop}")  # fmt: skip
+    end = sheet.note("shoulder_end", "from the centre to the end of the shoulder",
+                     garment.shoulder_breadth * garment.shoulder_share,
+                     "{shoulder_breadth} × {shoulder_share}", basis=PRACTICE)  # fmt: skip
+    depth = sheet.note("armhole_depth", "from the neck point down to the underarm",
+                       garment.chest / 4 + garment.armhole_ease,
+                       "{chest} / 4 + {armhole_ease}", basis=PRACTICE)  # fmt: skip
+    _check(garment, half, end.length, quarter.length, depth.length)
+    block = BodyBlock(
+        quarter.mm,
+        float(half),
+        front.mm,
+        float(garment.back_neck_depth),
+        (end.mm, float(garment.shoulder_drop)),
+        depth.mm,
+    )
+    along = from_float(run((block.neck_point, block.shoulder)))
+    sheet.note("shoulder_seam", "shoulder seam", along, "", basis=DRAWN)
+    sheet.note("armhole_edge", "one armhole, front and back", from_float(2 * run(block.armhole)),
+               "", basis=DRAWN, saying=Saying.NEAREST)  # fmt: skip
+    return block
+
+
+def _neck_half(garment: BlockInputs, neck: float) -> Length:
+    """The half width of the neck at which its curves are as long as the neck edge."""
+
+    shoulder = (
+        float(garment.shoulder_breadth * garment.shoulder_share),
+        float(garment.shoulder_drop),
+    )
+
+    def around(half: float) -> float:
+        drop, back = float(garment.neck_drop), float(garment.back_neck_depth)
+        return BodyBlock(0, half, half + drop, back, shoulder, 0).neckline
+
+    try:
+        return from_float(solved(around, neck, 1.0, shoulder[0] - 1.0))
+    except ValueError:
+        raise RefusalError(
+            f"a neck edge of {TAPE.both(from_float(neck))} cannot be drawn between the shoulders, "
+            f"which end {TAPE.both(from_float(shoulder[0]))} from the centre, with neck_drop "
+            f"{TAPE.say(garment.neck_drop)}; give neck_ease less for a smaller neck, or "
+            "neck_drop and back_neck_depth less for a shallower one",
+            "neck_ease",
+        ) from None
+
+
+def _check(garment: BlockInputs, half: Length, end: Length, quarter: Length, depth: Length) -> None:
+    if end - half < LEAST_SHOULDER:
+        raise RefusalError(
+            f"the shoulder seam would be {TAPE.both(end - half)} long, less than "
+            f"{TAPE.both(LEAST_SHOULDER)}; give neck_ease or the neck less, or shoulder_share more",
+            "neck_ease",
+        )
+    if end >= quarter:
+        raise RefusalError(
+            f"the shoulder reaches {TAPE.both(end)} from the centre, beyond the side at "
+            f"{TAPE.both(quarter)}; give chest_ease more than "
+            f"{TAPE.both(4 * end - garment.chest, Saying.UP)}, or shoulder_share less",
+            "chest_ease",
+        )
+    if depth <= garment.shoulder_drop + millimetres(30):
+        raise RefusalError(
+            f"the armhole would be only {TAPE.both(depth - garment.shoulder_drop)} deep; give "
+            "armhole_ease more, or shoulder_drop less",
+            "armhole_ease",
+        )

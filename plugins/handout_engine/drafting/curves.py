@@ -1,0 +1,96 @@
+"""The curves of a draft, as rows of points close enough together to be measured and cut.
+
+Everything is in mm, x to the right and y downward.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Callable, Sequence
+from itertools import pairwise
+from math import fsum, hypot
+
+from handout_engine.geometry.points import Point, snapped
+
+STEPS = 40
+HALVINGS = 60
+
+Line = tuple[Point, ...]
+
+
+def bend(start: Point, towards: Point, from_: Point, end: Point) -> Line:
+    """A smooth curve that leaves `start` towards one point and comes to `end` from another.
+
+    It is the cubic curve of those four points (Bezier's).
+    """
+    return tuple(
+        (
+            snapped(_cubic(step / STEPS, start[0], towards[0], from_[0], end[0])),
+            snapped(_cubic(step / STEPS, start[1], towards[1], from_[1], end[1])),
+        )
+        for step in range(STEPS + 1)
+    )
+
+
+def _cubic(at: float, start: float, towards: float, from_: float, end: float) -> float:
+    left = 1 - at
+    return fsum(
+        (
+            left * left * left * start,
+            3 * left * left * at * towards,
+            3 * left * at * at * from_,
+            at * at * at * end,
+        )
+    )
+
+
+def run(line: Sequence[Point]) -> float:
+    """The length of a line from its first point to its last."""
+    return snapped(fsum(hypot(x2 - x1, y2 - y1) for (x1, y1), (x2, y2) in pairwise(line)))
+
+
+def split_at_level(line: Line, level: float) -> tuple[Line, Line]:
+    """A line that runs downward, in the parts above and below a level; both hold the point there.
+
+    Raises ValueError where the line does not reach the level.
+    """
+    for number, ((x1, y1), (x2, y2)) in enumerate(pairwise(line), 1):
+        if y1 <= level <= y2 and y1 < y2:
+            at = (snapped(x1 + (x2 - x1) * (level - y1) / (y2 - y1)), snapped(level))
+            above = tuple(dict.fromkeys((*line[:number], at)))
+            below = tuple(dict.fromkeys((at, *line[number:])))
+            return above, below
+    raise ValueError(f"the line does not reach {level}")
+
+
+def point_along(line: Sequence[Point], distance: float) -> Point:
+    """The point so far along a line from its first; its last where it is shorter."""
+    left = distance
+    for (x1, y1), (x2, y2) in pairwise(line):
+        step = hypot(x2 - x1, y2 - y1)
+        if step and left <= step:
+            return snapped(x1 + (x2 - x1) * left / step), snapped(y1 + (y2 - y1) * left / step)
+        left -= step
+    return line[-1]
+
+
+def shifted(line: Sequence[Point], across: float = 0.0, down: float = 0.0) -> Line:
+    """A line moved to another place."""
+    return tuple((snapped(x + across), snapped(y + down)) for x, y in line)
+
+
+def mirrored(line: Sequence[Point]) -> Line:
+    """A line seen in the mirror at x = 0, from its last point to its first."""
+    return tuple((snapped(-x), y) for x, y in reversed(line))
+
+
+def solved(length: Callable[[float], float], wanted: float, low: float, high: float) -> float:
+    """The number between two others at which a length that grows with it is the wanted one.
+
+    Raises ValueError when it is shorter than wanted at the higher, or longer at the lower.
+    """
+    if not length(low) <= wanted <= length(high):
+        raise ValueError(f"no number from {low} to {high} gives {wanted}")
+    for _ in range(HALVINGS):
+        middle = (low + high) / 2
+        low, high = (middle, high) if length(middle) < wanted else (low, middle)
+    return snapped((low + high) / 2)
