@@ -80,7 +80,7 @@ def note_take_up(sheet: Worksheet, inputs: BiasInputs) -> Value:
         tape = Tape(finest=32)
         raise RefusalError(
             f"least_strip {tape.say(inputs.least_strip)} would be used up by its join; use more "
-            f"than {tape.both(takes)}",
+            f"than {tape.no_less(takes)}",
             "least_strip",
         )
     return sheet.note(
@@ -184,8 +184,8 @@ def _refuse_too_long(shortest: Length, usable: Length) -> None:
         tape = Tape(finest=32)
         raise RefusalError(
             f"cloth {tape.say(usable)} wide between its selvages gives no strip of "
-            f"{tape.both(shortest)} without a join; the longest is {tape.both(longest)}: use wider "
-            "cloth, or shorter strips",
+            f"{tape.both(shortest)} without a join; the longest is {tape.no_more(longest)}: use "
+            "wider cloth, or shorter strips",
             "cloth_width",
         )
 

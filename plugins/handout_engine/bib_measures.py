@@ -125,31 +125,31 @@ def _check(bib: BibInputs, radius: Length, outer: Length, wide: Length, drop: Le
     if wide <= 2 * outer:
         raise RefusalError(
             f"the front, {TAPE.both(wide)}, would be no wider than the neck with its straps; use a "
-            f"width of more than {TAPE.both(2 * outer)}, or narrower straps",
+            f"width of more than {TAPE.no_less(2 * outer)}, or narrower straps",
             "width",
         )
     if bib.corner > min(wide / 2, drop):
         raise RefusalError(
             f"corner {TAPE.say(bib.corner)} rounds more than the front allows; use at most "
-            f"{TAPE.both(min(wide / 2, drop))}",
+            f"{TAPE.no_more(min(wide / 2, drop))}",
             "corner",
         )
     if 2 * bib.allowance >= radius:
         raise RefusalError(
             f"seam_allowance {TAPE.say(bib.allowance)} fills the neck, whose radius is "
-            f"{TAPE.both(radius)}; use less than {TAPE.both(radius / 2)}",
+            f"{TAPE.both(radius)}; use less than {TAPE.no_more(radius / 2)}",
             "seam_allowance",
         )
     if bib.gap < 2 * bib.allowance:
         raise RefusalError(
             f"gap {TAPE.say(bib.gap)} leaves no room for the allowances of both ends; use at least "
-            f"{TAPE.both(2 * bib.allowance)}, or bind the edge",
+            f"{TAPE.no_less(2 * bib.allowance)}, or bind the edge",
             "gap",
         )
     if bib.gap > radius:
         raise RefusalError(
             f"gap {TAPE.say(bib.gap)} opens more of the neck than a strap can bridge; use at most "
-            f"{TAPE.both(radius)}",
+            f"{TAPE.no_more(radius)}",
             "gap",
         )
 
@@ -168,7 +168,7 @@ def _note_neck_line(sheet: Worksheet, bib: BibInputs, radius: Length) -> None:
         raise RefusalError(
             f"closed, the neck would measure {TAPE.both(closed.length)}, not more than the baby's "
             f"own {TAPE.both(bib.neck)}; make neck_ease more than "
-            f"{TAPE.both(bib.neck_ease + lacking)}, or overlap and opening smaller",
+            f"{TAPE.no_less(bib.neck_ease + lacking)}, or overlap and opening smaller",
             "neck_ease",
         )
     sheet.note("neck_room", "room between neck and bib", closed.length - bib.neck,

@@ -92,10 +92,10 @@ def note_seam(sheet: Worksheet, inputs: BindingInputs) -> Value:
     seam = inputs.binding if inputs.seam_allowance is None else inputs.seam_allowance
     if seam > inputs.binding and inputs.after == FILLED:
         tape = Tape(finest=32)
-        binding = tape.say(inputs.binding)
+        binding, most = tape.say(inputs.binding), tape.say(inputs.binding, Saying.DOWN)
         raise RefusalError(
             f"seam_allowance {tape.say(seam)} is wider than binding {binding}; the edge cannot lie "
-            f"inside it (use at most {binding}, or trim it after sewing: after: "
+            f"inside it (use at most {most}, or trim it after sewing: after: "
             f'"{TRIMMED}")',
             "seam_allowance",
         )

@@ -166,7 +166,7 @@ def _note_circle(sheet: Worksheet, bonnet: BonnetInputs) -> None:
         raise RefusalError(
             f"the circle is {TAPE.both(seam.length)} round, longer than the edge of "
             f"{TAPE.both(front)} that is gathered to it; use a circle of at most "
-            f"{TAPE.both(from_float(float(front) / pi))} across",
+            f"{TAPE.no_more(from_float(float(front) / pi))} across",
             "circle",
         )
     sheet.note("back_height", "circle at the back, up and down", across.length, "{back_width}")
@@ -189,7 +189,7 @@ def _note_horseshoe(sheet: Worksheet, bonnet: BonnetInputs) -> None:
         raise RefusalError(
             f"a horseshoe {TAPE.both(wide.length)} wide has a half circle of "
             f"{TAPE.both(half_circle)}, longer than the whole back seam, "
-            f"{TAPE.both(seam.length)}; use a nape of at most {TAPE.both(widest)}, or less "
+            f"{TAPE.both(seam.length)}; use a nape of at most {TAPE.no_more(widest)}, or less "
             "fullness",
             "nape",
         )
@@ -210,8 +210,8 @@ def note_neck(sheet: Worksheet, bonnet: BonnetInputs) -> None:
         deeper = (drawn.length - sheet["flat_nape"].length) / 2
         raise RefusalError(
             f"the neck edge is only {TAPE.both(edge.length)} and cannot be gathered to "
-            f"{TAPE.both(drawn.length)}; make the depth at least {TAPE.both(deeper)}, or the neck "
-            "ease smaller",
+            f"{TAPE.both(drawn.length)}; make the depth at least {TAPE.no_less(deeper)}, or the "
+            "neck ease smaller",
             "depth",
         )
     sheet.note("neck_gathers", "fullness of the neck edge", edge.length / drawn.length,

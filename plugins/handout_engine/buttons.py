@@ -18,11 +18,6 @@ FINE, BULKY = "thin", "bulky"
 BY_THICKNESS, FLAT = "diameter and thickness", "flat button"
 
 
-def no_less(least: Length) -> str:
-    """A least length as a refusal names it: rounded up, so that what is named is enough."""
-    return TAPE.both(least, Saying.UP)
-
-
 @dataclass(frozen=True, kw_only=True)
 class ButtonInputs:
     """The button, and how far the cloth reaches beyond it."""
@@ -58,7 +53,8 @@ def note_extension(sheet: Worksheet, inputs: ButtonInputs) -> Value:
         raise RefusalError(
             f"extension {TAPE.say(inputs.extension)} is too little for a button of "
             f"{TAPE.say(inputs.button)}, which would stand within {TAPE.say(inputs.clearance)} of "
-            f"the edge; use at least {no_less(least.length)}, a smaller button or less clearance",
+            f"the edge; use at least {TAPE.no_less(least.length)}, a smaller button or less "
+            "clearance",
             "extension",
         )
     return sheet.note("beyond_centre", label, inputs.extension, "", basis=GIVEN)

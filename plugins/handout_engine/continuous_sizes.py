@@ -93,7 +93,7 @@ def _note_other_side(sheet: Worksheet, names: tuple[str, str], width: Length, jo
     if fixed.length <= 3 * join:
         raise RefusalError(
             f"cloth_{given} {Tape().say(fixed.length)} is used up by the seams; use more than "
-            f"{Tape().both(3 * join)}",
+            f"{Tape().no_less(3 * join)}",
             f"cloth_{given}",
         )
     rows = whole_rows(fixed.length, width, join)

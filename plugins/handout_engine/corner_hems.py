@@ -75,7 +75,7 @@ def note_hem_takes(sheet: Worksheet) -> Value:
     if turn > depth:
         raise RefusalError(
             f"turn {TAPE.say(turn)} is deeper than the hem itself, {TAPE.say(depth)}, and would "
-            f"reach past its outer fold; use at most {TAPE.both(depth)}",
+            f"reach past its outer fold; use at most {TAPE.no_more(depth)}",
             "turn",
         )
     return sheet.note("hem_takes", "taken by the hem on each side", depth + turn,
@@ -88,8 +88,8 @@ def check_room(sheet: Worksheet, name: str) -> None:
     if 2 * depth >= side:
         raise RefusalError(
             f"two hems of {TAPE.say(depth)} leave nothing between them on {name} "
-            f"{TAPE.say(side)}; use hems of less than {TAPE.both(side / 2)}, or more than "
-            f"{TAPE.both(2 * depth)} for {name}",
+            f"{TAPE.say(side)}; use hems of less than {TAPE.no_more(side / 2)}, or more than "
+            f"{TAPE.no_less(2 * depth)} for {name}",
             "hem_depth",
         )
 
@@ -100,7 +100,7 @@ def note_mitre(sheet: Worksheet) -> None:
     if allowance > depth:
         raise RefusalError(
             f"mitre_allowance {TAPE.say(allowance)} is wider than the hem, {TAPE.say(depth)}, and "
-            f"would be caught in the turned edge; use at most {TAPE.both(depth)}",
+            f"would be caught in the turned edge; use at most {TAPE.no_more(depth)}",
             "mitre_allowance",
         )
     takes = sheet["hem_takes"].length

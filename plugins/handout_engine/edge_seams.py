@@ -54,7 +54,7 @@ def note_edge_line(sheet: Worksheet) -> Value:
         tape = Tape(finest=32)
         raise RefusalError(
             f"edge_allowance {tape.say(allowance.amount)} is too much to roll; use at most "
-            f"{tape.both(THICKEST_ROLL)}, or another edge_seam",
+            f"{tape.no_more(THICKEST_ROLL)}, or another edge_seam",
             "edge_allowance",
         )
     if kind != FRENCH:

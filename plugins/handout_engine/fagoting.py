@@ -23,7 +23,7 @@ def note_repeats(sheet: Worksheet, edge: Length, repeat: Length, tolerance: Frac
     if number > MOST_REPEATS:
         raise RefusalError(
             f"repeat {TAPE.both(repeat)} gives {number} stitches, more than {MOST_REPEATS}; "
-            f"use at least {TAPE.both(edge / MOST_REPEATS)}",
+            f"use at least {TAPE.no_less(edge / MOST_REPEATS)}",
             "repeat",
         )
     adjusted = edge / number

@@ -121,7 +121,7 @@ def note_rows(
         tape = Tape(finest=32)
         raise RefusalError(
             f"rows_apart {tape.say(distance)} puts one row off the edge; "
-            f"use less than {tape.both(2 * room.length)}",
+            f"use less than {tape.no_more(2 * room.length)}",
             "rows_apart",
         )
     basis = published("utah-ruffle") if given is None else GIVEN

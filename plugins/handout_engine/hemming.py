@@ -102,7 +102,7 @@ def note_hem_made(sheet: Worksheet, inputs: StraightHemInputs) -> Value:
     if inputs.hem != SINGLE and inputs.turn > made.length:
         raise RefusalError(
             f"turn {TAPE.say(inputs.turn)} is deeper than the hem, {TAPE.say(made.amount)}; use at "
-            f"most {TAPE.both(made.length)}, or a single hem",
+            f"most {TAPE.no_more(made.length)}, or a single hem",
             "turn",
         )
     if inputs.hem == FACED:

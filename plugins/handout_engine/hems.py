@@ -67,7 +67,7 @@ def note_hem(sheet: Worksheet, inputs: Hemmed, depth: Value) -> Value:
         tape = Tape(finest=32)
         raise RefusalError(
             f"hem_depth {tape.say(turn)} is deeper than {depth.label} {tape.say(depth.amount)}; "
-            f"use at most {tape.both(depth.amount)}",
+            f"use at most {tape.no_more(depth.length)}",
             "hem_depth",
         )
     basis = PRACTICE if inputs.hem_depth is None else GIVEN

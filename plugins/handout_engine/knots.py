@@ -71,7 +71,7 @@ def _note_spaces(sheet: Worksheet, name: str, prefix: str) -> Value:
     if number > MOST_KNOTS:
         raise RefusalError(
             f"{name} {TAPE.both(sheet[name].length)} takes more than {MOST_KNOTS} knots; set them "
-            f"at least {TAPE.both(sheet[name].length / MOST_KNOTS)} apart",
+            f"at least {TAPE.no_less(sheet[name].length / MOST_KNOTS)} apart",
             "spacing",
         )
     return sheet.note(f"{prefix}spaces", f"spaces {'down' if prefix else 'along a line'}", number,
@@ -169,7 +169,7 @@ def note_thread(sheet: Worksheet, knots: Value, travel: Value, sample: bool) -> 
     if useful.length < each.length:
         raise RefusalError(
             f"needleful {TAPE.both(sheet['needleful'].length)} does not last for one; use at least "
-            f"{TAPE.both(each.length + sheet['fastening'].length)}",
+            f"{TAPE.no_less(each.length + sheet['fastening'].length)}",
             "needleful",
         )
     fills = sheet.note("needlefuls", "needlefuls", -int(-needed.length.mm // useful.length.mm),

@@ -67,7 +67,7 @@ def _loop(sheet: Worksheet, across: Value, height: Value) -> ShapeLines:
         tape = Tape(finest=32)
         raise RefusalError(
             f"a loop {tape.say(across.amount)} wide must be higher than that to close at its foot; "
-            f"use a height of more than {tape.both(across.amount)}, or a smaller shape_width",
+            f"use a height of more than {tape.no_less(across.length)}, or a smaller shape_width",
             "height",
         )
     radius = sheet.note("radius", "radius of the centre line", across.length / 2, "{across} / 2",
@@ -94,7 +94,7 @@ def _check_radius(sheet: Worksheet, radius: Value) -> None:
         raise RefusalError(
             f"lace_width {tape.say(width)} is too wide for a curve of {tape.say(radius.amount)} "
             f"radius, its inner edge would cross itself; use lace narrower than "
-            f"{tape.both(2 * radius.length)}, or larger shapes",
+            f"{tape.no_more(2 * radius.length)}, or larger shapes",
             "lace_width",
         )
 
@@ -138,7 +138,7 @@ def _diamond(sheet: Worksheet, across: Value, height: Value) -> ShapeLines:
         widest = centre.length / (2 * ratio)
         raise RefusalError(
             f"lace_width {tape.say(sheet['lace_width'].amount)} fills the whole diamond; use lace "
-            f"narrower than {tape.both(widest)}, or larger shapes",
+            f"narrower than {tape.no_more(widest)}, or larger shapes",
             "lace_width",
         )
     outer = sheet.note("outer_edge", "outer edge of one shape", centre.length + points.length,

@@ -47,8 +47,8 @@ def note_strip_width(sheet: Worksheet, inputs: TubeInputs) -> Value:
         tape = Tape(finest=32)
         raise RefusalError(
             f"tube_allowance {tape.say(allowance)} is wider than the tube and cannot lie flat in "
-            f"it; use at most {tape.both(inputs.tube_width)}, or trim it to that after sewing and "
-            "write that",
+            f"it; use at most {tape.no_more(inputs.tube_width)}, or trim it to that after sewing "
+            "and write that",
             "tube_allowance",
         )
     basis = PRACTICE if given is None else GIVEN

@@ -144,7 +144,7 @@ def _refuse_too_many(panel: Panel, weave: Weave) -> None:
         raise RefusalError(
             f"about {tube_count} tubes with {ceil(crossing_count)} crossings are more than one "
             f"panel can show ({MOST_TUBES} and {MOST_CROSSINGS}); use a gap of about "
-            f"{Tape().both(gap, Saying.UP)}, wider tubes, or a smaller panel",
+            f"{Tape().no_less(gap)}, wider tubes, or a smaller panel",
             "gap",
         )
 

@@ -8,7 +8,7 @@ from __future__ import annotations
 
 from dataclasses import dataclass
 from fractions import Fraction
-from math import radians, tan
+from math import floor, radians, tan
 
 from handout_engine.drawing.mitres import MitreWalk
 from handout_engine.inputs import SEWING, Asked, angle, choice, length, lengths
@@ -74,7 +74,7 @@ def check_shape(lace: MitreInputs) -> None:
     if lace.turn > most:
         raise RefusalError(
             f"turn {Tape().say(lace.turn, Saying.DEGREES)} at {corners} corners goes more than "
-            f"once round; use at most {Tape().say(most, Saying.DEGREES)}",
+            f"once round; use at most {Tape().say(most, Saying.DEGREES, floor)}",
             "turn",
         )
     if lace.ends == RING:
@@ -144,7 +144,7 @@ def _check_inner(lace: MitreInputs, number: int, given: Length, away: Length) ->
         widest = lace.lace_width * (given / away)
         raise RefusalError(
             f"lace_width {tape.say(lace.lace_width)} leaves nothing of side {number} inside, "
-            f"{tape.say(given)} on the outer line; use lace narrower than {tape.both(widest)}",
+            f"{tape.say(given)} on the outer line; use lace narrower than {tape.no_more(widest)}",
             "lace_width",
         )
 

@@ -87,7 +87,7 @@ def _check_row(row: RowWanted, most: int) -> None:
         shortest = 2 * row.clear.length + (row.least if row.corners else row.motif)
         raise RefusalError(
             f"{row.side.name} {TAPE.both(row.side.length)} leaves no room between its ends; use at "
-            f"least {TAPE.both(shortest)}",
+            f"least {TAPE.no_less(shortest)}",
             row.side.name,
         )
     wanted = {MOTIF: 1, GAP: 0 if row.corners else 2, EITHER: 0 if row.corners else 1}[row.centre]
@@ -96,7 +96,7 @@ def _check_row(row: RowWanted, most: int) -> None:
         raise RefusalError(
             f"{row.side.name} {TAPE.both(row.side.length)} holds too few motifs "
             f"{TAPE.both(row.motif)} wide for {row.centre} at its centre; use at least "
-            f"{TAPE.both(shortest)}, a smaller gap or a smaller motif",
+            f"{TAPE.no_less(shortest)}, a smaller gap or a smaller motif",
             row.side.name,
         )
     _check_most(most)
@@ -119,7 +119,7 @@ def _note_number(sheet: Worksheet, row: RowWanted, fitting: Value) -> Value:
             best = fitting.whole - (1 if fitting.whole % 2 == wrong else 0)
             raise RefusalError(
                 f"motifs {row.given} cannot be laid with {row.centre} at the centre and gaps of at "
-                f"least {TAPE.both(row.least)}; use {best}, or a smaller gap",
+                f"least {TAPE.no_less(row.least)}; use {best}, or a smaller gap",
                 "motifs",
             )
         return sheet.note(f"{row.prefix}number", f"{row.words}motifs", row.given, "", basis=GIVEN)
@@ -141,7 +141,7 @@ def note_ring(sheet: Worksheet, side: Value, wanted: RowWanted) -> Row:
     if most < 1:
         raise RefusalError(
             f"{side.name} {TAPE.both(side.length)} does not hold one motif and its gap; use at "
-            f"least {TAPE.both(wanted.motif + wanted.least)}",
+            f"least {TAPE.no_less(wanted.motif + wanted.least)}",
             side.name,
         )
     _check_most(most)

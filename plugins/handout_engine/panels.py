@@ -124,19 +124,19 @@ def _yoke(asked: PanelInputs) -> Panel:
     if hollow > asked.width:
         raise RefusalError(
             f"neck_width {TAPE.say(hollow)} is wider than the inset; use at most its width, "
-            f"{TAPE.both(asked.width)}",
+            f"{TAPE.no_more(asked.width)}",
             "neck_width",
         )
     if sag > hollow / 2:
         raise RefusalError(
             f"neck_depth {TAPE.say(sag)} is more than a half circle; use at most half of the "
-            f"hollow's width, {TAPE.both(hollow / 2)}",
+            f"hollow's width, {TAPE.no_more(hollow / 2)}",
             "neck_depth",
         )
     if sag >= asked.depth:
         raise RefusalError(
             f"neck_depth {TAPE.say(sag)} cuts the inset in two; use less than its depth, "
-            f"{TAPE.both(asked.depth)}",
+            f"{TAPE.no_more(asked.depth)}",
             "neck_depth",
         )
     _refuse_cut_sides(asked, lower, hollow, sag)
@@ -154,7 +154,7 @@ def _refuse_cut_sides(asked: PanelInputs, lower: Length, hollow: Length, sag: Le
     if hollow > at_sag:
         raise RefusalError(
             f"lower_width {TAPE.say(lower)} brings the sides into the hollow of the neck; use a "
-            f"neck_width of at most {TAPE.both(at_sag)}, or a wider lower edge",
+            f"neck_width of at most {TAPE.no_more(at_sag)}, or a wider lower edge",
             "lower_width",
         )
 
@@ -167,14 +167,14 @@ def _pocket(asked: PanelInputs) -> Panel:
     if sag < ZERO:
         raise RefusalError(
             f"side_depth {TAPE.say(side)} is deeper than the middle; use at most the depth, "
-            f"{TAPE.both(asked.depth)}",
+            f"{TAPE.no_more(asked.depth)}",
             "side_depth",
         )
     if sag > asked.width / 2:
         least = asked.depth - asked.width / 2
         raise RefusalError(
             f"side_depth {TAPE.say(side)} makes the lower edge more than a half circle; use at "
-            f"least {TAPE.both(least)}",
+            f"least {TAPE.no_less(least)}",
             "side_depth",
         )
     shape = outlines.pocket_top(float(asked.width), float(side), float(asked.depth))

@@ -106,8 +106,8 @@ def check_gaps(panel: FoldedPanel, allowance: Length, overlap: str, field: str) 
             fits = gap.length / 2 if _both_lie(panel, gap.before) else gap.length
             raise RefusalError(
                 f"{lying} behind {TAPE.say(gap.length)} of pleat, {TAPE.say(gap.covered)} in all, "
-                f"so the folds would overlap; make them at most {TAPE.both(fits)} deep, or write "
-                f"overlap: {ALLOWED}",
+                f"so the folds would overlap; make them at most {TAPE.no_more(fits)} deep, or "
+                f"write overlap: {ALLOWED}",
                 field,
             )
     for gap in (gaps[0], gaps[-1]):
@@ -115,8 +115,8 @@ def check_gaps(panel: FoldedPanel, allowance: Length, overlap: str, field: str) 
             raise RefusalError(
                 f"the outermost pleat has {TAPE.say(gap.length)} to the seam and lies "
                 f"{TAPE.say(gap.covered)} behind it, so it would be caught in the seam; make the "
-                f"finished width {TAPE.both(2 * (gap.covered - gap.length))} wider, or the pleats "
-                "shallower",
+                f"finished width {TAPE.no_less(2 * (gap.covered - gap.length))} wider, or the "
+                "pleats shallower",
                 field,
             )
 
@@ -134,7 +134,7 @@ def note_margin(sheet: Worksheet, inputs: PleatInputs, given: Length | None) -> 
     if 2 * margin >= inputs.finished_width:
         raise RefusalError(
             f"margins of {TAPE.say(margin)} leave nothing to pleat; use less than "
-            f"{TAPE.both(inputs.finished_width / 2)}",
+            f"{TAPE.no_more(inputs.finished_width / 2)}",
             "margin",
         )
     return sheet.note("pleat_margin", label, margin, "", basis=PRACTICE if given is None else GIVEN)

@@ -111,7 +111,7 @@ def _note_shown(sheet: Worksheet, quilt: QuiltInputs) -> None:
     if quilt.binding > most:
         raise RefusalError(
             f"binding {TAPE.say(quilt.binding)} would cover the border and some of the blocks; use "
-            f"at most {TAPE.both(most)}, or a wider border",
+            f"at most {TAPE.no_more(most)}, or a wider border",
             "binding",
         )
     sheet.note("border_shown", "border that shows beside the binding", most - quilt.binding,

@@ -73,7 +73,7 @@ def note_scallops(sheet: Worksheet, inputs: ScallopInputs) -> None:
     if inputs.gap >= pitch.length:
         raise RefusalError(
             f"gap {TAPE.say(inputs.gap)} leaves nothing of the {TAPE.say(pitch.amount)} from one "
-            f"scallop to the next; use less than {TAPE.both(pitch.length)}, or fewer scallops",
+            f"scallop to the next; use less than {TAPE.no_more(pitch.length)}, or fewer scallops",
             "gap",
         )
     chord = sheet.note("chord", "chord of one scallop", pitch.length - inputs.gap,
@@ -120,8 +120,8 @@ def _check_turning(inputs: ScallopInputs, chord: Value, rise: Value) -> None:
     if rise.length > most and inputs.gap < inputs.least_gap:
         raise RefusalError(
             f"rise {TAPE.say(rise.amount)} on a chord of {TAPE.say(chord.amount)} is too deep to "
-            f"face and turn where scallops touch; use at most {TAPE.both(most)}, a gap of "
-            f"{TAPE.both(inputs.least_gap)}, or satin stitch",
+            f"face and turn where scallops touch; use at most {TAPE.no_more(most)}, a gap of "
+            f"{TAPE.no_less(inputs.least_gap)}, or satin stitch",
             "rise",
         )
 
@@ -141,8 +141,8 @@ def _check_neighbours(sheet: Worksheet, inputs: ScallopInputs, chord: Value, ris
     if inputs.gap < bulge.length:
         raise RefusalError(
             f"rise {TAPE.say(rise.amount)} is more than half of the chord, so each scallop bulges "
-            f"over its neighbour; use at most {TAPE.both(chord.length / 2)}, or a gap of at least "
-            f"{TAPE.both(bulge.length)} with fewer scallops",
+            f"over its neighbour; use at most {TAPE.no_more(chord.length / 2)}, or a gap of at "
+            f"least {TAPE.no_less(bulge.length)} with fewer scallops",
             "rise",
         )
 

@@ -178,22 +178,22 @@ def _check(inputs: SeamInputs) -> None:
     if inputs.seam == FRENCH and trim is not None and trim >= inputs.french_second:
         raise RefusalError(
             f"french_trim {tape.say(trim)} would show beyond the second seam; trim to less than "
-            f"{tape.both(inputs.french_second)}, or sew the second seam deeper",
+            f"{tape.no_more(inputs.french_second)}, or sew the second seam deeper",
             "french_trim",
         )
     least = inputs.french_second / 2 if trim is None else trim
     if inputs.seam == FRENCH and least > inputs.french_first:
         raise RefusalError(
             f"french_first {tape.say(inputs.french_first)} leaves less than the "
-            f"{tape.say(least)} it is trimmed to; sew the first seam at least {tape.both(least)} "
-            "from the edge",
+            f"{tape.say(least)} it is trimmed to; sew the first seam at least "
+            f"{tape.no_less(least)} from the edge",
             "french_first",
         )
     if inputs.seam == FLAT_FELL and turn is not None and turn > inputs.fell_width:
         raise RefusalError(
             f"fell_turn {tape.say(turn)} is wider than fell_width {tape.say(inputs.fell_width)}; "
             "the turned edge would reach past the seam (use at most "
-            f"{tape.both(inputs.fell_width)})",
+            f"{tape.no_more(inputs.fell_width)})",
             "fell_turn",
         )
 

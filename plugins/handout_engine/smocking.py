@@ -118,14 +118,14 @@ def check_pleats(pleats: int, widest: Length, inputs: SmockingInputs, field: str
         closer = inputs.dot_spacing * Fraction(pleats, FEWEST_PLEATS + 1)
         raise RefusalError(
             f"{field} would take {pleats} pleats, fewer than {FEWEST_PLEATS}, which is no "
-            f"smocking; set the dots at most {TAPE.both(closer)} apart, or smock a wider piece",
+            f"smocking; set the dots at most {TAPE.no_more(closer)} apart, or smock a wider piece",
             "dot_spacing",
         )
     if pleats > MOST_PLEATS:
         raise RefusalError(
             f"{field} would take {pleats} pleats, more than {MOST_PLEATS}; set the dots "
-            f"{TAPE.both(inputs.dot_spacing * Fraction(pleats, MOST_PLEATS))} apart or further, or "
-            f"smock at most {TAPE.both(widest)}",
+            f"{TAPE.no_less(inputs.dot_spacing * Fraction(pleats, MOST_PLEATS))} apart or further, "
+            f"or smock at most {TAPE.no_more(widest)}",
             field,
         )
 
@@ -138,8 +138,8 @@ def note_rows(sheet: Worksheet, inputs: SmockingInputs) -> Value:
     if inputs.height < inputs.row_spacing:
         raise RefusalError(
             f"height {TAPE.both(inputs.height)} does not hold two rows "
-            f"{TAPE.both(inputs.row_spacing)} apart; use at least {TAPE.both(inputs.row_spacing)}, "
-            "or set the rows closer",
+            f"{TAPE.both(inputs.row_spacing)} apart; use at least "
+            f"{TAPE.no_less(inputs.row_spacing)}, or set the rows closer",
             "height",
         )
     spaces = sheet.note("row_spaces", "spaces between the worked rows",
@@ -181,8 +181,8 @@ def note_sheet(sheet: Worksheet, inputs: SmockingInputs, pleats: Value) -> Pictu
         most = max(1, MOST_DOTS_ON_SHEET // rows - 1) * inputs.dot_spacing
         raise RefusalError(
             f"sheet_width {TAPE.both(inputs.sheet_width)} would hold {(columns + 1) * rows} dots, "
-            f"more than {MOST_DOTS_ON_SHEET}; use a sheet at most {TAPE.both(most)} wide, or set "
-            "dots or rows further apart",
+            f"more than {MOST_DOTS_ON_SHEET}; use a sheet at most {TAPE.no_more(most)} wide, or "
+            "set dots or rows further apart",
             "sheet_width",
         )
     sheet.note("layings", "times the dot sheet is laid down along a row",

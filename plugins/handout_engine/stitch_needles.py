@@ -4,12 +4,13 @@ from __future__ import annotations
 
 from collections.abc import Mapping
 from dataclasses import dataclass
+from math import floor
 
 from handout_engine.cautions import WIDE_STITCH, WING_NEEDLE
 from handout_engine.inputs import SEWING, Asked, choice, fine_length, optional_fine_length
 from handout_engine.lengths import Length, millimetres
 from handout_engine.refusals import RefusalError
-from handout_engine.saying import Saying, decimal
+from handout_engine.saying import Rounding, Saying, Tape, nearest
 from handout_engine.sources import GIVEN, PRACTICE
 from handout_engine.values import Value
 from handout_engine.workings import Supply
@@ -80,18 +81,18 @@ def note_needle(sheet: Worksheet, inputs: NeedleInputs) -> Value:
 
 def _refuse(inputs: NeedleInputs, opening: Length, spread: Length) -> None:
     most = opening - spread - inputs.clearance
-    ways = "use a plate and a foot with a wider opening"
+    ways = "a plate and a foot with a wider opening"
     if most.mm > 0:
-        ways = f"use a stitch of at most {_mm(most)}, or a plate and a foot with a wider opening"
+        ways = f"a stitch of at most {_mm(most, floor)}, or {ways}"
     raise RefusalError(
         f"stitch_width {_mm(inputs.stitch_width)} with a needle {_mm(spread)} wide strikes an "
-        f"opening of {_mm(opening)} and breaks; {ways}",
+        f"opening of {_mm(opening)} and breaks; use {ways}",
         "stitch_width",
     )
 
 
-def _mm(measured: Length) -> str:
-    return f"{decimal(measured.mm)} mm"
+def _mm(measured: Length, rounding: Rounding = nearest) -> str:
+    return Tape().say(measured, Saying.FINE, rounding)
 
 
 def add_needle_supplies(sheet: Worksheet, inputs: NeedleInputs) -> None:

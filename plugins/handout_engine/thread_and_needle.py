@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from dataclasses import dataclass
 from fractions import Fraction
-from math import ceil, pi, sqrt
+from math import ceil, floor, pi, sqrt
 
 from handout_engine.inputs import SEWING, Asked, percentage, ratio
 from handout_engine.lengths import from_float, millimetres
@@ -88,7 +88,8 @@ def _sold(asked: ThreadInputs, thick: Value, wanted: int) -> int:
     most = Fraction(int(250 * pi * float(asked.thread_density) * passing**2 * 10), 10)
     raise RefusalError(
         f"a thread {decimal(thick.length.mm)} mm thick passes no needle up to number {largest}; "
-        f"use a thread of at most {Tape().say(most, TEX)}, or let it fill more of the needle",
+        f"use a thread of at most {Tape().say(most, TEX, floor)}, or let it fill more of the "
+        "needle",
         "thread_at_hand",
     )
 

@@ -87,7 +87,7 @@ def check_gaps(panel: FoldedPanel, allowance: Length, overlap: str, field: str) 
             raise RefusalError(
                 f"tucks {gap.before} and {gap.before + 1} stand {TAPE.say(gap.length)} apart, and "
                 f"{TAPE.say(gap.covered)} of tuck would lie over that gap; set {field} to at least "
-                f"{TAPE.both(gap.covered)}, make them shallower, or write overlap: {ALLOWED}",
+                f"{TAPE.no_less(gap.covered)}, make them shallower, or write overlap: {ALLOWED}",
                 field,
             )
 
@@ -107,10 +107,10 @@ def check_margins(panel: FoldedPanel, allowance: Length, symmetrical: bool) -> N
             raise RefusalError(
                 f"the margin at the left is {TAPE.say(gap.length)}, and the tuck that lies over "
                 f"it would be caught in the seam; set first_margin to at least "
-                f"{TAPE.both(gap.covered)}, or press the tucks the other way",
+                f"{TAPE.no_less(gap.covered)}, or press the tucks the other way",
                 "first_margin",
             )
-        wider = TAPE.both(lacking * (2 if symmetrical else 1))
+        wider = TAPE.no_less(lacking * (2 if symmetrical else 1))
         found = (
             f"the tucks leave a margin of {TAPE.say(gap.length)} at the {side}, and the last one "
             "would be caught in the seam"

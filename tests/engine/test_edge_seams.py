@@ -64,7 +64,8 @@ def test_a_french_seam_is_sewn_twice_and_its_rows_stand_at_the_first():
 
 def test_a_roll_as_thick_as_a_rope_is_refused():
     assert refusal("gathered-ruffle", edge_seam="rolled and whipped", edge_allowance="1/2 in") == (
-        "edge_allowance 1/2 in is too much to roll; use at most 1/4 in (6 mm), or another edge_seam"
+        "edge_allowance 1/2 in is too much to roll; use at most 7/32 in (6 mm), or another "
+        "edge_seam"
     )
 
 

@@ -51,7 +51,7 @@ def test_rows_draw_together_where_the_allowance_is_narrow():
 
 def test_a_row_off_the_edge_is_refused():
     assert refusal("gathered-ruffle", rows_apart="1/2 in") == (
-        "rows_apart 1/2 in puts one row off the edge; use less than 1/2 in (13 mm)"
+        "rows_apart 1/2 in puts one row off the edge; use less than 1/2 in (12 mm)"
     )
     assert said(work("gathered-ruffle", rows_apart="7/16 in"), "first_row") == "1/32 in"
 

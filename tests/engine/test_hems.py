@@ -39,7 +39,7 @@ def test_a_strip_folded_in_half_is_twice_depth_and_allowance():
 
 def test_a_hem_deeper_than_the_ruffle_is_refused():
     assert refusal("gathered-ruffle", depth="1/2 in", hem_depth="3/4 in") == (
-        "hem_depth 3/4 in is deeper than finished depth 1/2 in; use at most 1/2 in (13 mm)"
+        "hem_depth 3/4 in is deeper than finished depth 1/2 in; use at most 1/2 in (12 mm)"
     )
     assert refusal("headed-ruffle", heading="1/8 in") == (
         "hem_depth 1/4 in is deeper than heading 1/8 in; use at most 1/8 in (3 mm)"

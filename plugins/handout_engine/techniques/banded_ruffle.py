@@ -40,7 +40,7 @@ from handout_engine.inputs import (
 )
 from handout_engine.lengths import ZERO, Length, inches
 from handout_engine.refusals import RefusalError
-from handout_engine.saying import Tape
+from handout_engine.saying import Saying, Tape
 from handout_engine.sources import GIVEN, PRACTICE
 from handout_engine.technique import Technique
 from handout_engine.values import Value
@@ -139,10 +139,10 @@ def _note_seam(sheet: Worksheet, ruffle: BandedRuffle) -> Value:
     seam = usual if ruffle.seam_allowance is None else ruffle.seam_allowance
     if ruffle.press == INTO_BAND and seam > ruffle.band:
         tape = Tape(finest=32)
-        band = tape.say(ruffle.band)
+        band, most = tape.say(ruffle.band), tape.say(ruffle.band, Saying.DOWN)
         raise RefusalError(
             f"seam_allowance {tape.say(seam)} is wider than band {band}; it cannot lie flat "
-            f"inside it (use at most {band}, trim it to {band} after sewing and write that, or "
+            f"inside it (use at most {most}, trim it to {most} after sewing and write that, or "
             f'press it away: press: "{AWAY}")',
             "seam_allowance",
         )

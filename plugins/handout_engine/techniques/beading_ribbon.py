@@ -128,13 +128,13 @@ def _check(beading: BeadingRibbon) -> None:
         raise RefusalError(
             f"ribbon {tape.say(beading.ribbon)} is wider than the opening "
             f"{tape.say(beading.slot)} and would fold in it; use ribbon of at most "
-            f"{tape.both(beading.slot)}",
+            f"{tape.no_more(beading.slot)}",
             "ribbon",
         )
     if beading.slot >= beading.beading_width:
         raise RefusalError(
             f"slot {tape.say(beading.slot)} is as wide as the beading itself; give the height of "
-            f"one opening, less than {tape.both(beading.beading_width)}",
+            f"one opening, less than {tape.no_more(beading.beading_width)}",
             "slot",
         )
     if beading.ends == BOW and beading.place == NECK:
@@ -145,8 +145,8 @@ def _check(beading: BeadingRibbon) -> None:
         )
     if beading.ends == BOW and beading.place == WAIST and beading.tie > LONGEST_TIE:
         raise RefusalError(
-            f"tie {tape.say(beading.tie)} is longer than {tape.both(LONGEST_TIE)}, the most that "
-            "may hang free at waist or hem; shorten it, or catch the ends in the seams",
+            f"tie {tape.say(beading.tie)} is longer than {tape.no_more(LONGEST_TIE)}, the most "
+            "that may hang free at waist or hem; shorten it, or catch the ends in the seams",
             "tie",
         )
 

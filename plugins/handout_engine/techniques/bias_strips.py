@@ -124,7 +124,7 @@ def _too_small(inputs: BiasStrips, strips: Strips) -> str:
     return (
         f"the longest strip is {tape.both(longest)}, shorter than the least useful strip "
         f"{tape.say(inputs.least_strip)}; use a shorter least_strip, narrower strips, or more "
-        f"cloth (no strip of this cloth can be longer than {tape.both(shorter)})"
+        f"cloth (no strip of this cloth can be longer than {tape.no_more(shorter)})"
     )
 
 

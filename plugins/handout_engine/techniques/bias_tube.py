@@ -114,7 +114,7 @@ def _note_seam(sheet: Worksheet, inputs: BiasTube) -> Value:
         way = f'trim it, or put the seam on an edge: seam: "{ON_EDGE}"' if back else "trim it"
         raise RefusalError(
             f"seam_allowance {tape.say(seam)} cannot lie flat in a tube {tape.say(inputs.finished)}"
-            f" wide with its seam {inputs.seam}; use at most {tape.both(most)} ({way})",
+            f" wide with its seam {inputs.seam}; use at most {tape.no_more(most)} ({way})",
             "seam_allowance",
         )
     basis = PRACTICE if inputs.seam_allowance is None else GIVEN

@@ -130,7 +130,7 @@ def _note_box(sheet: Worksheet, pleats: BoxPleats) -> Value:
             most = int(room / pleats.box)
             raise RefusalError(
                 f"{pleats.pleats} boxes of {TAPE.say(pleats.box)} do not fit in "
-                f"{TAPE.say(room)}; make them at most {TAPE.both(period.length)} wide"
+                f"{TAPE.say(room)}; make them at most {TAPE.no_more(period.length)} wide"
                 + (f", or make at most {most}" if most else ""),
                 "box",
             )

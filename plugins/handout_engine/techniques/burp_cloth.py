@@ -102,7 +102,7 @@ def _check(cloth: BurpCloth) -> None:
         which = "the two bands" if cloth.bands > 1 else "the band"
         raise RefusalError(
             f"{which} would cover more than the pad, {tape.both(cloth.pad_length)} long; use a "
-            f"band of at most {tape.both(cloth.pad_length / cloth.bands)}, or a longer pad",
+            f"band of at most {tape.no_more(cloth.pad_length / cloth.bands)}, or a longer pad",
             "band",
         )
 

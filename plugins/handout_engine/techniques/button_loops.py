@@ -141,7 +141,7 @@ def _note_loop(sheet: Worksheet, inputs: ButtonLoops) -> None:
         tape = Tape(finest=32)
         raise RefusalError(
             f"gap {tape.say(gap)} is too wide for a loop that is to pass the button; use at most "
-            f"{tape.both(most)}",
+            f"{tape.no_more(most)}",
             "gap",
         )
     if inputs.gap is None:
@@ -195,7 +195,7 @@ def _note_tube(sheet: Worksheet, inputs: ButtonLoops) -> Value:
         tape = Tape(finest=32)
         raise RefusalError(
             f"tube_seam {tape.say(seam)} cannot lie inside a tube {tape.say(inputs.tube)} thick; "
-            f"use at most {tape.both(inputs.tube)}, trimmed after sewing if need be",
+            f"use at most {tape.no_more(inputs.tube)}, trimmed after sewing if need be",
             "tube_seam",
         )
     basis = PRACTICE if inputs.tube_seam is None else GIVEN

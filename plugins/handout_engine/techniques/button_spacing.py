@@ -16,7 +16,6 @@ from handout_engine.buttons import (
     ButtonInputs,
     HoleInputs,
     ShankInputs,
-    no_less,
     note_buttonhole,
     note_extension,
     note_shank,
@@ -120,7 +119,7 @@ def _note_hole_place(sheet: Worksheet, inputs: ButtonSpacing, extension: Value) 
         raise RefusalError(
             f"beyond {TAPE.say(inputs.beyond)} takes the hole through the edge, only "
             f"{TAPE.say(extension.length)} from the centre line; use less than "
-            f"{TAPE.both(extension.length)}",
+            f"{TAPE.no_more(extension.length)}",
             "beyond",
         )
     start = sheet.note("hole_starts", "hole begins, from the finished edge",
@@ -152,7 +151,7 @@ def _note_ends(sheet: Worksheet, inputs: ButtonSpacing) -> None:
         elif given < limit.length:
             raise RefusalError(
                 f"{end} {TAPE.say(given)} takes a button of {TAPE.say(inputs.button)}, or its "
-                f"hole, beyond the end of the edge; use at least {no_less(limit.length)}",
+                f"hole, beyond the end of the edge; use at least {TAPE.no_less(limit.length)}",
                 end,
             )
         else:
@@ -165,7 +164,7 @@ def _note_places(sheet: Worksheet, inputs: ButtonSpacing) -> list[Value]:
     if inputs.opening < first + last:
         raise RefusalError(
             f"first {TAPE.say(first)} and last {TAPE.say(last)} do not fit on an edge of "
-            f"{TAPE.say(inputs.opening)}; use an edge of at least {no_less(first + last)}",
+            f"{TAPE.say(inputs.opening)}; use an edge of at least {TAPE.no_less(first + last)}",
             "opening",
         )
     span = sheet.note("span", "from the first button to the last",
@@ -207,12 +206,12 @@ def _count_by_gap(sheet: Worksheet, inputs: ButtonSpacing, span: Length, least: 
             raise RefusalError(
                 f"two buttons need {TAPE.say(least)} between their middles, and the edge leaves "
                 f"{TAPE.say(span)}; write buttons: 1, or use an edge of at least "
-                f"{no_less(inputs.opening - span + least)}",
+                f"{TAPE.no_less(inputs.opening - span + least)}",
                 "opening",
             )
         raise RefusalError(
             f"greatest_gap {TAPE.say(inputs.greatest_gap)} asks for {gaps + 1} buttons, more than "
-            f"find room; use at least {no_less(span / room)}",
+            f"find room; use at least {TAPE.no_less(span / room)}",
             "greatest_gap",
         )
     sheet.note("steps", "equal steps between them", gaps, "{span} / {greatest_gap}, rounded up")

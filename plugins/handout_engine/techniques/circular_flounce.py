@@ -95,7 +95,7 @@ def _note_radii(sheet: Worksheet, flounce: CircularFlounce) -> None:
         raise RefusalError(
             f"the seam line would have a radius of {tape.both(radius)}, not more than the "
             f"edge_allowance {tape.say(flounce.edge_allowance)}; make each piece's seam longer "
-            f"than {tape.both(least)}, by fewer pieces or a smaller arc",
+            f"than {tape.no_less(least)}, by fewer pieces or a smaller arc",
             "edge",
         )
     hem = note_hem(sheet, flounce, sheet["depth"])

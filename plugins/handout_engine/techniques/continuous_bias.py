@@ -80,13 +80,13 @@ def _note_rows(sheet: Worksheet, inputs: ContinuousBias, short: Value, long: Val
     if short.length <= 3 * join:
         raise RefusalError(
             f"{short.label} {tape.say(short.length)} is used up by the seams; use more than "
-            f"{tape.both(3 * join)}",
+            f"{tape.no_less(3 * join)}",
             "cloth_across",
         )
     if long.length < least:
         raise RefusalError(
             f"width {tape.say(inputs.width)} leaves no whole row in cloth of "
-            f"{tape.say(long.length)}; use at least {tape.both(least)} of cloth, or narrower "
+            f"{tape.say(long.length)}; use at least {tape.no_less(least)} of cloth, or narrower "
             "strips",
             "width",
         )

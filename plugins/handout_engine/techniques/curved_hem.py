@@ -116,13 +116,13 @@ def _check_depth(sheet: Worksheet, curve: CurvedHem) -> None:
     if curve.hem_depth * 2 > radius.length:
         raise RefusalError(
             f"hem_depth {TAPE.say(curve.hem_depth)} is more than half of the radius of the curve, "
-            f"{TAPE.say(radius.amount)}; use at most {TAPE.both(radius.length / 2)}",
+            f"{TAPE.say(radius.amount)}; use at most {TAPE.no_more(radius.length / 2)}",
             "hem_depth",
         )
     if curve.turn > curve.hem_depth:
         raise RefusalError(
             f"turn {TAPE.say(curve.turn)} is deeper than the hem, {TAPE.say(curve.hem_depth)}; use "
-            f"at most {TAPE.both(curve.hem_depth)}",
+            f"at most {TAPE.no_more(curve.hem_depth)}",
             "turn",
         )
 
@@ -159,7 +159,7 @@ def _refuse(curve: CurvedHem, share: Fraction) -> None:
     most = from_float(
         float(curve.most_ease * curve.edge.mm) / (turned * float(2 + curve.most_ease))
     )
-    depth = f"use a hem of at most {TAPE.both(most)}, " if most.mm >= 1 else "use "
+    depth = f"use a hem of at most {TAPE.no_more(most)}, " if most.mm >= 1 else "use "
     raise RefusalError(
         f"hem_depth {TAPE.say(curve.hem_depth)} on this curve leaves "
         f"{TAPE.say(share, Saying.PERCENT)} to ease in, more than most_ease "

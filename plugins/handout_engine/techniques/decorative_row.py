@@ -112,7 +112,7 @@ def _note_run(sheet: Worksheet, row: DecorativeRow) -> Value:
     if row.ends >= row.edge:
         raise RefusalError(
             f"two margins of {TAPE.say(row.margin)} leave nothing of an edge {TAPE.say(row.edge)} "
-            f"long; use margins of less than {TAPE.both(row.edge / 2)}",
+            f"long; use margins of less than {TAPE.no_more(row.edge / 2)}",
             "margin",
         )
     return sheet.note("row_edge", "length to fill between the margins", row.edge - row.ends,

@@ -4,9 +4,10 @@ from __future__ import annotations
 
 from dataclasses import dataclass
 from fractions import Fraction
+from math import ceil
 from typing import ClassVar
 
-from handout_engine.buttons import TAPE, no_less
+from handout_engine.buttons import TAPE
 from handout_engine.casing_steps import add_sample, add_steps
 from handout_engine.cautions import PINS_AND_IRON, TIGHT_ELASTIC
 from handout_engine.cloth import ClothInputs, note_cloth, note_usable_width
@@ -133,7 +134,7 @@ def _note_edge(sheet: Worksheet, inputs: ElasticCasing) -> Value:
         raise RefusalError(
             f"garment_edge {TAPE.say(inputs.garment_edge)} does not go round a body of "
             f"{TAPE.say(inputs.body)}, however far the elastic stretches; use at least "
-            f"{no_less(inputs.body)}",
+            f"{TAPE.no_less(inputs.body)}",
             "garment_edge",
         )
     return sheet.note("edge", label, inputs.garment_edge, "{garment_edge}")
@@ -162,7 +163,8 @@ def _note_passing(sheet: Worksheet, inputs: ElasticCasing, edge: Value) -> None:
         least = inputs.body / sheet["ring"].length
         raise RefusalError(
             f"stretch {decimal(inputs.stretch)} is too little for the elastic to reach round the "
-            f"body; use elastic that stretches to at least {_no_less(least)}, or more of it",
+            f"body; use elastic that stretches to at least {decimal(least, whole=ceil)}, or more "
+            "of it",
             "stretch",
         )
     wanted = inputs.must_pass
@@ -171,28 +173,23 @@ def _note_passing(sheet: Worksheet, inputs: ElasticCasing, edge: Value) -> None:
     if edge.length < wanted:
         raise RefusalError(
             f"must_pass {TAPE.say(wanted)} is more than the edge {TAPE.say(edge.length)}, which no "
-            f"elastic makes longer; use garment_edge of at least {no_less(wanted)}",
+            f"elastic makes longer; use garment_edge of at least {TAPE.no_less(wanted)}",
             "must_pass",
         )
     least = wanted / sheet["ring"].length
     raise RefusalError(
         f"must_pass {TAPE.say(wanted)} is more than the elastic opens to, "
-        f"{TAPE.say(opened.length)}; use elastic that stretches to at least {_no_less(least)}, or "
-        "more of it",
+        f"{TAPE.say(opened.length)}; use elastic that stretches to at least "
+        f"{decimal(least, whole=ceil)}, or more of it",
         "must_pass",
     )
-
-
-def _no_less(least: Fraction) -> str:
-    """A least ratio in hundredths, rounded up, so that what is named is enough."""
-    return decimal(Fraction(-(-least * 100 // 1), 100))
 
 
 def _check_turn(inputs: ElasticCasing, casing: Length) -> None:
     if inputs.turn > casing:
         raise RefusalError(
             f"turn {TAPE.say(inputs.turn)} is wider than the casing {TAPE.say(casing)} and would "
-            f"stand out of it; use at most {TAPE.both(casing)}",
+            f"stand out of it; use at most {TAPE.no_more(casing)}",
             "turn",
         )
 

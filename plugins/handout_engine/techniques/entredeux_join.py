@@ -124,7 +124,7 @@ def _check(join: EntredeuxJoin) -> None:
         raise RefusalError(
             f"trim {tape.say(join.trim)} is more than the allowance "
             f"{tape.say(join.entredeux_allowance)} leaves; use at most "
-            f"{tape.both(join.entredeux_allowance)}",
+            f"{tape.no_more(join.entredeux_allowance)}",
             "trim",
         )
 

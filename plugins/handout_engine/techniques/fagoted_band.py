@@ -113,7 +113,7 @@ def _check(band: FagotedBand) -> None:
     if band.turn > narrowest:
         raise RefusalError(
             f"turn {TAPE.both(band.turn)} would reach past the other edge of a strip "
-            f"{TAPE.both(narrowest)} wide; use at most {TAPE.both(narrowest)}, or wider strips",
+            f"{TAPE.both(narrowest)} wide; use at most {TAPE.no_more(narrowest)}, or wider strips",
             "turn",
         )
 

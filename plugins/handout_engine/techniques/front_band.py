@@ -9,7 +9,7 @@ from __future__ import annotations
 from dataclasses import dataclass
 from typing import ClassVar
 
-from handout_engine.buttons import TAPE, ButtonInputs, no_less, note_extension
+from handout_engine.buttons import TAPE, ButtonInputs, note_extension
 from handout_engine.cautions import BUTTONS_AS_SMALL_PARTS, OLD_BUTTONS, PINS_AND_IRON
 from handout_engine.cloth import ClothInputs, note_cloth
 from handout_engine.drawing.front_bands import FrontBand as Drawn
@@ -111,7 +111,7 @@ def _check_seam(inputs: FrontBand, band: Length) -> None:
     if inputs.seam > band:
         raise RefusalError(
             f"seam {TAPE.say(inputs.seam)} is wider than the band {TAPE.say(band)}, in which it "
-            f"has to lie flat; trim it after sewing and write at most {TAPE.both(band)}",
+            f"has to lie flat; trim it after sewing and write at most {TAPE.no_more(band)}",
             "seam",
         )
 
@@ -137,7 +137,7 @@ def _note_two(sheet: Worksheet, inputs: FrontBand) -> None:
     if inputs.edge >= band:
         raise RefusalError(
             f"edge {TAPE.say(inputs.edge)} leaves nothing of the outer strip on a band "
-            f"{TAPE.say(band)} wide; use less than {TAPE.both(band)}, or a wider extension",
+            f"{TAPE.say(band)} wide; use less than {TAPE.no_more(band)}, or a wider extension",
             "edge",
         )
     seam = _note_edge_seam(sheet, inputs)
@@ -169,8 +169,8 @@ def _note_edge_seam(sheet: Worksheet, inputs: FrontBand) -> Value:
     if seam > inputs.edge:
         raise RefusalError(
             f"edge_seam {TAPE.say(seam)} is wider than the edge {TAPE.say(inputs.edge)}; it cannot "
-            f"lie flat inside it (use at most {TAPE.both(inputs.edge)}, or trim it to that after "
-            "sewing and write that)",
+            f"lie flat inside it (use at most {TAPE.no_more(inputs.edge)}, or trim it to that "
+            "after sewing and write that)",
             "edge_seam",
         )
     basis = PRACTICE if inputs.edge_seam is None else GIVEN
@@ -184,7 +184,7 @@ def _note_cut_on(sheet: Worksheet, inputs: FrontBand) -> None:
     if facing < band:
         raise RefusalError(
             f"facing {TAPE.say(facing)} is narrower than the band {TAPE.say(band)}, so that holes "
-            f"and buttons would stand partly in one layer; use at least {no_less(band)}",
+            f"and buttons would stand partly in one layer; use at least {TAPE.no_less(band)}",
             "facing",
         )
     words, basis = ("{band_width}", GEOMETRY) if inputs.facing is None else ("", GIVEN)

@@ -117,7 +117,7 @@ def _note_places(sheet: Worksheet, tuck: GrowthTuck) -> tuple[Value, Value]:
     if spacing.length < tuck.depth:
         raise RefusalError(
             f"spacing {TAPE.say(spacing.length)} is less than the depth {TAPE.say(tuck.depth)}, so "
-            f"each tuck would lie over the next; use at least {TAPE.both(tuck.depth)}",
+            f"each tuck would lie over the next; use at least {TAPE.no_less(tuck.depth)}",
             "spacing",
         )
     least = sheet.note("least_height", "least height above the hem, clear of its stitching",
@@ -132,7 +132,7 @@ def _note_places(sheet: Worksheet, tuck: GrowthTuck) -> tuple[Value, Value]:
     if above.length < least.length:
         raise RefusalError(
             f"above_hem {TAPE.say(above.length)} lays the tuck over the stitching of the hem, or "
-            f"below its edge; use at least {TAPE.both(least.length)}",
+            f"below its edge; use at least {TAPE.no_less(least.length)}",
             "above_hem",
         )
     highest = above.length + spacing.length * (tuck.tucks - 1)
@@ -140,7 +140,7 @@ def _note_places(sheet: Worksheet, tuck: GrowthTuck) -> tuple[Value, Value]:
         raise RefusalError(
             f"the highest tuck would stand {TAPE.say(highest)} above the hem of a panel only "
             f"{TAPE.say(tuck.panel_length)} long; use fewer or shallower tucks, or a panel longer "
-            f"than {TAPE.both(highest)}",
+            f"than {TAPE.no_less(highest)}",
             "tucks",
         )
     return spacing, above

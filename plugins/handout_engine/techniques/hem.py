@@ -89,7 +89,7 @@ def _check_length(sheet: Worksheet, hem: Hem) -> None:
     if deep >= hem.finished_length:
         raise RefusalError(
             f"a hem of {TAPE.say(deep)} is as deep as the panel is long, "
-            f"{TAPE.say(hem.finished_length)}; use less than {TAPE.both(hem.finished_length)}",
+            f"{TAPE.say(hem.finished_length)}; use less than {TAPE.no_more(hem.finished_length)}",
             "hem_depth",
         )
 

@@ -164,7 +164,7 @@ def _note_run(sheet: Worksheet, side: str, left_out: Length) -> Value:
         raise RefusalError(
             f"hems and corner units take {TAPE.say(left_out)} of {side} "
             f"{TAPE.say(sheet[side].amount)}, so no row is left; use a smaller corner_unit or more "
-            f"than {TAPE.both(left_out)}",
+            f"than {TAPE.no_less(left_out)}",
             "corner_unit",
         )
     return sheet.note(f"row_{side}", f"row along the {side}", run,

@@ -141,7 +141,7 @@ def _note_visible(sheet: Worksheet, pleats: KnifePleats) -> Value:
         raise RefusalError(
             f"{pleats.pleats} pleats of {TAPE.say(pleats.visible)} show {TAPE.both(shown)}, more "
             f"than finished_width {TAPE.say(pleats.finished_width)}; use at most "
-            f"{TAPE.both(pleats.finished_width / pleats.pleats)} each, or at most {most} pleats",
+            f"{TAPE.no_more(pleats.finished_width / pleats.pleats)} each, or at most {most} pleats",
             "visible",
         )
     found = sheet.note("pleat_visible", label, pleats.visible, "", basis=GIVEN)

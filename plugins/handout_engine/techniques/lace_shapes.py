@@ -112,7 +112,7 @@ def _note_across(sheet: Worksheet, lace: LaceShapes, pitch: Value) -> Value:
     room = pitch.length - lace.lace_width if lace.shape == LOOP else pitch.length
     if lace.shape_width > room:
         tape = Tape(finest=32)
-        way = f"at most {tape.both(room)}, or fewer shapes" if room.mm > 0 else "fewer shapes"
+        way = f"at most {tape.no_more(room)}, or fewer shapes" if room.mm > 0 else "fewer shapes"
         raise RefusalError(
             f"shape_width {tape.say(lace.shape_width)} is more than the {tape.say(pitch.amount)} "
             f"from one {lace.shape} to the next leaves room for; use {way}",

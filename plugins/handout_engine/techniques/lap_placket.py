@@ -5,7 +5,7 @@ from __future__ import annotations
 from dataclasses import dataclass
 from typing import ClassVar
 
-from handout_engine.buttons import TAPE, no_less
+from handout_engine.buttons import TAPE
 from handout_engine.cautions import PINS_AND_IRON
 from handout_engine.cloth import ClothInputs, note_cloth
 from handout_engine.drawing.plackets import Placket, closed_placket, lap_section, spread_slit
@@ -125,13 +125,13 @@ def _note_opening(sheet: Worksheet, inputs: LapPlacket) -> None:
         raise RefusalError(
             f"width {TAPE.say(inputs.width)} of the lap is as much as the opening is deep, "
             f"{TAPE.say(opening)}; the fold stitched across its lower end would close it. Use less "
-            f"than {TAPE.both(opening)}, or a deeper slit",
+            f"than {TAPE.no_more(opening)}, or a deeper slit",
             "width",
         )
     if inputs.at_point > inputs.seam:
         raise RefusalError(
             f"at_point {TAPE.say(inputs.at_point)} is more than the seam {TAPE.say(inputs.seam)}, "
-            f"but the seam runs out toward the point; use at most {TAPE.both(inputs.seam)}",
+            f"but the seam runs out toward the point; use at most {TAPE.no_more(inputs.seam)}",
             "at_point",
         )
     sheet.note("runs_out", "from the edge of the strip to the point of the slit",
@@ -159,7 +159,8 @@ def _note_passing(sheet: Worksheet, inputs: LapPlacket, opening: Length) -> None
         least = (needed.length - edge) / 2 + inputs.edge_allowance
         raise RefusalError(
             f"slit {TAPE.say(inputs.slit)} opens the edge to {TAPE.say(opened.length)}, and "
-            f"{TAPE.say(needed.length)} are needed to pass; cut it at least {no_less(least)} deep",
+            f"{TAPE.say(needed.length)} are needed to pass; cut it at least {TAPE.no_less(least)} "
+            "deep",
             "slit",
         )
 

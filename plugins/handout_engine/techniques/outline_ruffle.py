@@ -8,7 +8,7 @@ from __future__ import annotations
 
 from dataclasses import dataclass
 from fractions import Fraction
-from math import pi
+from math import ceil, pi
 from typing import ClassVar
 
 from handout_engine.cautions import NOTHING_LOOSE_IN_THE_COT
@@ -119,14 +119,14 @@ def _note_hem_fullness(sheet: Worksheet, ruffle: OutlineRuffle) -> None:
         tape = Tape(finest=32)
         raise RefusalError(
             f"depth {tape.say(ruffle.depth)} is deeper than the hollow is round; use less than "
-            f"{tape.both(from_float(float(ruffle.edge) * 180 / pi / float(ruffle.turning)))}",
+            f"{tape.no_more(from_float(float(ruffle.edge) * 180 / pi / float(ruffle.turning)))}",
             "depth",
         )
     sheet.note("hem_line", "line along the hem", hem, f"{{edge}} {sign} {{hem_gain}}")
     full = ruffle.fullness * (ruffle.edge / hem)
     needed = ruffle.least_hem_fullness * (hem / ruffle.edge)
     if full < 1:
-        least = decimal(_up(hem / ruffle.edge))
+        least = decimal(hem / ruffle.edge, whole=ceil)
         raise RefusalError(
             f"fullness {decimal(ruffle.fullness)} does not reach round the hem, which is "
             f"{decimal(hem / ruffle.edge)} times the edge; use at least {least}",
@@ -135,11 +135,6 @@ def _note_hem_fullness(sheet: Worksheet, ruffle: OutlineRuffle) -> None:
     sheet.note("hem_fullness", "fullness at the hem", full, "{fullness} × {edge} / {hem_line}")
     sheet.note("fullness_needed", "fullness that leaves enough at the hem", needed,
                "{least_hem_fullness} × {hem_line} / {edge}")  # fmt: skip
-
-
-def _up(number: Fraction) -> Fraction:
-    """The next hundredth, so that what is advised is enough."""
-    return Fraction(-(-number * 100 // 1), 100)
 
 
 def _note_width(sheet: Worksheet, ruffle: OutlineRuffle) -> Value:

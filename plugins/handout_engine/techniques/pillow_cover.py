@@ -125,20 +125,20 @@ def _check(sheet: Worksheet, cover: PillowCover) -> None:
     if cover.overlap > long:
         raise RefusalError(
             f"overlap {TAPE.say(cover.overlap)} is more than the pillow is long, "
-            f"{TAPE.say(long)}; use at most {TAPE.both(long)}",
+            f"{TAPE.say(long)}; use at most {TAPE.no_more(long)}",
             "overlap",
         )
     if cover.back_hem > cover.overlap:
         raise RefusalError(
             f"back_hem {TAPE.say(cover.back_hem)} is deeper than the panels lap, "
-            f"{TAPE.say(cover.overlap)}; use at most {TAPE.both(cover.overlap)}",
+            f"{TAPE.say(cover.overlap)}; use at most {TAPE.no_more(cover.overlap)}",
             "back_hem",
         )
     if cover.edge == RUFFLED and 2 * cover.corner > min(long, wide):
         most = min(long, wide) / 2
         raise RefusalError(
             f"corner {TAPE.say(cover.corner)} rounds more than a whole side of the pillow; use at "
-            f"most {TAPE.both(most)}",
+            f"most {TAPE.no_more(most)}",
             "corner",
         )
 
@@ -172,7 +172,7 @@ def _refuse_wide(sheet: Worksheet, cover: PillowCover, long: Value) -> None:
         raise RefusalError(
             f"the front is cut {TAPE.both(long.length)} and the cloth is only "
             f"{TAPE.both(usable.length)} wide between its selvages; make a pillow at most "
-            f"{TAPE.both(usable.length - beyond)} long, or use wider cloth",
+            f"{TAPE.no_more(usable.length - beyond)} long, or use wider cloth",
             "pillow_length",
         )
 

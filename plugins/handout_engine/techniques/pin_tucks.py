@@ -134,7 +134,7 @@ def _note_rows(sheet: Worksheet, rows: PinTuckRows, each: Value) -> Value:
     if rows.spacing < rows.needle_spacing:
         raise RefusalError(
             f"spacing {TAPE.say(rows.spacing)} is less than the needles stand apart, so the rows "
-            f"would be sewn into each other; use at least {TAPE.both(rows.needle_spacing)}",
+            f"would be sewn into each other; use at least {TAPE.no_less(rows.needle_spacing)}",
             "spacing",
         )
     take_up = sheet.note("take_up", "cloth taken by all pin tucks", each.length * rows.tucks,
@@ -149,7 +149,7 @@ def _note_rows(sheet: Worksheet, rows: PinTuckRows, each: Value) -> Value:
         least = span.length + rows.needle_spacing
         raise RefusalError(
             f"{rows.tucks} pin tucks stand over {TAPE.say(span.length)}, too much for a finished "
-            f"width of {TAPE.say(rows.finished_width)}; make it at least {TAPE.both(least)}, or "
+            f"width of {TAPE.say(rows.finished_width)}; make it at least {TAPE.no_less(least)}, or "
             "use fewer or closer rows",
             "finished_width",
         )

@@ -117,8 +117,8 @@ class ReleaseTucks(TuckInputs, Technique):
             raise RefusalError(
                 f"the stitching ends {TAPE.say(above + self.stitched)} below the upper seam, and "
                 f"the panel is {TAPE.say(self.panel_length)} long, so nothing is released; stitch "
-                f"less than {TAPE.both(max(ZERO, self.panel_length - above))}, or make the panel "
-                "longer",
+                f"less than {TAPE.no_more(max(ZERO, self.panel_length - above))}, or make the "
+                "panel longer",
                 "stitched",
             )
 

@@ -91,7 +91,7 @@ def _note_radii(sheet: Worksheet, lace: RoundLace) -> None:
         raise RefusalError(
             f"radius {tape.say(lace.radius)} is no more than lace_width "
             f"{tape.say(lace.lace_width)}, so nothing is left inside; use a radius of more than "
-            f"{tape.both(lace.lace_width)} or narrower lace",
+            f"{tape.no_less(lace.lace_width)} or narrower lace",
             "radius",
         )
     sheet.note("outer_radius", "outer radius", lace.radius, "", basis=GIVEN)

@@ -100,7 +100,7 @@ def _check_trim(edge: ScallopEdge) -> None:
     if edge.finish == FACED and edge.trim > edge.seam_allowance:
         raise RefusalError(
             f"trim {TAPE.say(edge.trim)} is more than the allowance there is to trim; use at most "
-            f"{TAPE.both(edge.seam_allowance)}",
+            f"{TAPE.no_more(edge.seam_allowance)}",
             "trim",
         )
 

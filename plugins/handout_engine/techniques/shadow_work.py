@@ -140,7 +140,7 @@ def _note_run(sheet: Worksheet, work: ShadowWork) -> Value:
     if work.ends >= work.edge:
         raise RefusalError(
             f"two margins of {TAPE.say(work.margin)} leave nothing of an edge "
-            f"{TAPE.say(work.edge)} long; use margins of less than {TAPE.both(work.edge / 2)}",
+            f"{TAPE.say(work.edge)} long; use margins of less than {TAPE.no_more(work.edge / 2)}",
             "margin",
         )
     return sheet.note("row_edge", "length to fill between the margins", work.edge - work.ends,

@@ -96,19 +96,19 @@ def _check(shawl: ShawlSquare) -> None:
     if shawl.turn > shawl.hem:
         raise RefusalError(
             f"turn {TAPE.say(shawl.turn)} is deeper than hem {TAPE.say(shawl.hem)} and would stick "
-            f"out under it; use at most {TAPE.both(shawl.hem)}",
+            f"out under it; use at most {TAPE.no_more(shawl.hem)}",
             "turn",
         )
     if shawl.mitre_allowance > shawl.hem:
         raise RefusalError(
             f"mitre_allowance {TAPE.say(shawl.mitre_allowance)} cannot lie inside a hem of "
-            f"{TAPE.say(shawl.hem)}; use at most {TAPE.both(shawl.hem)}",
+            f"{TAPE.say(shawl.hem)}; use at most {TAPE.no_more(shawl.hem)}",
             "mitre_allowance",
         )
     if 4 * shawl.hem > shawl.finished:
         raise RefusalError(
             f"hem {TAPE.say(shawl.hem)} leaves the mitres of a side no room beside each other; use "
-            f"at most a quarter of the side, {TAPE.both(shawl.finished / 4)}",
+            f"at most a quarter of the side, {TAPE.no_more(shawl.finished / 4)}",
             "hem",
         )
 
@@ -125,7 +125,7 @@ def _note_square(sheet: Worksheet, shawl: ShawlSquare) -> Value:
         raise RefusalError(
             f"the square is cut {TAPE.both(cut.length)} and the cloth is only "
             f"{TAPE.both(usable.length)} wide between its selvages; make it at most "
-            f"{TAPE.both(largest)}, or use wider cloth",
+            f"{TAPE.no_more(largest)}, or use wider cloth",
             "finished",
         )
     sheet.note("cut_diagonal", "diagonal of the cut square",

@@ -24,7 +24,7 @@ from handout_engine.binding_steps import (
 from handout_engine.inputs import SEWING, Asked, length, optional_length
 from handout_engine.lengths import Length
 from handout_engine.refusals import RefusalError
-from handout_engine.saying import Tape
+from handout_engine.saying import Saying, Tape
 from handout_engine.sources import GIVEN, PRACTICE
 from handout_engine.technique import Technique
 from handout_engine.values import Value
@@ -76,10 +76,10 @@ def _note_turn(sheet: Worksheet, inputs: SingleBinding) -> Value:
     turn = inputs.binding if inputs.turn_under is None else inputs.turn_under
     if turn > inputs.binding and inputs.after == FILLED:
         tape = Tape(finest=32)
-        binding = tape.say(inputs.binding)
+        binding, most = tape.say(inputs.binding), tape.say(inputs.binding, Saying.DOWN)
         raise RefusalError(
             f"turn_under {tape.say(turn)} is deeper than binding {binding}; it would reach past "
-            f'the fold (use at most {binding}, or trim it: after: "{TRIMMED}")',
+            f'the fold (use at most {most}, or trim it: after: "{TRIMMED}")',
             "turn_under",
         )
     basis = PRACTICE if inputs.turn_under is None else GIVEN

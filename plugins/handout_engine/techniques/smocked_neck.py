@@ -174,7 +174,7 @@ def _note_last_row(sheet: Worksheet, neck: SmockedNeckline) -> None:
     if around.length > flat:
         room = from_float(float(flat - neck.neck) / (2 * pi)) - neck.row_spacing * neck.holding_rows
         rows = max(0, int(room / neck.row_spacing))
-        way = f"use at most {TAPE.both(neck.row_spacing * rows)}, or " if rows else "use "
+        way = f"use at most {TAPE.no_more(neck.row_spacing * rows)}, or " if rows else "use "
         raise RefusalError(
             f"height {TAPE.both(neck.height)} would need {TAPE.both(around.length)} of cloth in "
             f"its last row to lie flat, and there are only {TAPE.both(flat)}; {way}more fullness",

@@ -136,7 +136,7 @@ def _check_fits(panel: SmockingGrid, sheet: Worksheet, usable: Value, fullness: 
         return
     spaces = max(0, (usable.length - 2 * panel.side).mm // panel.dot_spacing.mm)
     most = panel.dot_spacing * spaces / fullness.ratio
-    way = f"smock at most {TAPE.both(most)}" if spaces else "leave less at the sides"
+    way = f"smock at most {TAPE.no_more(most)}" if spaces else "leave less at the sides"
     raise RefusalError(
         f"finished {TAPE.both(panel.finished)} takes {TAPE.both(sheet['cut_width'].length)} of "
         f"flat cloth, and this cloth has {TAPE.both(usable.length)}; {way}, use wider cloth or "

@@ -70,7 +70,7 @@ def _note_spiral(sheet: Worksheet, flounce: SpiralFlounce) -> tuple[Spiral, floa
         raise RefusalError(
             f"start {tape.say(flounce.start)} leaves no cloth inside the edge_allowance "
             f"{tape.say(flounce.edge_allowance)}; use more than "
-            f"{tape.both(flounce.edge_allowance)}",
+            f"{tape.no_less(flounce.edge_allowance)}",
             "start",
         )
     each_end = sheet["join_allowance" if flounce.ends == CLOSED else "end_hem"]

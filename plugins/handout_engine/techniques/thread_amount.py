@@ -126,7 +126,7 @@ def _note_factor(sheet: Worksheet, asked: ThreadAmount) -> Value:
             raise RefusalError(
                 f"sample_thread {tape.say(asked.sample_thread)} is shorter than its seam of "
                 f"{tape.say(asked.sample_seam)}; measure every thread of it, at least "
-                f"{tape.both(asked.sample_seam)}",
+                f"{tape.no_less(asked.sample_seam)}",
                 "sample_thread",
             )
         return sheet.note(name, words, asked.sample_thread / asked.sample_seam,

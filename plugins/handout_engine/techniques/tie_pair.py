@@ -135,7 +135,7 @@ def _note_tube(sheet: Worksheet, inputs: TiePair) -> list[Rule]:
     if inputs.seam > inputs.tie_width:
         raise RefusalError(
             f"seam {TAPE.say(inputs.seam)} cannot lie flat in a tie {TAPE.say(inputs.tie_width)} "
-            f"wide; trim it after sewing and write at most {TAPE.both(inputs.tie_width)}",
+            f"wide; trim it after sewing and write at most {TAPE.no_more(inputs.tie_width)}",
             "seam",
         )
     width = sheet.note("cut_width", "tie, cut width", 2 * inputs.tie_width + 2 * inputs.seam,
@@ -155,8 +155,8 @@ def _note_hemmed(sheet: Worksheet, inputs: TiePair) -> list[Rule]:
     if 2 * inputs.hem_turn > inputs.tie_width:
         raise RefusalError(
             f"hem_turn {TAPE.say(inputs.hem_turn)} on both edges lies over itself in a tie "
-            f"{TAPE.say(inputs.tie_width)} wide; use at most {TAPE.both(inputs.tie_width / 2)}, or "
-            f"make it as {TUBE}",
+            f"{TAPE.say(inputs.tie_width)} wide; use at most {TAPE.no_more(inputs.tie_width / 2)}, "
+            f"or make it as {TUBE}",
             "hem_turn",
         )
     width = sheet.note("cut_width", "tie, cut width", inputs.tie_width + 4 * inputs.hem_turn,

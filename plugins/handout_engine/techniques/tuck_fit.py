@@ -165,7 +165,7 @@ def _to_take(sheet: Worksheet) -> Length:
     if panel <= wanted:
         raise RefusalError(
             f"panel {TAPE.say(panel)} is no wider than finished_width {TAPE.say(wanted)}; no tuck "
-            f"can be taken from it, so cut the panel wider than {TAPE.both(wanted)}",
+            f"can be taken from it, so cut the panel wider than {TAPE.no_less(wanted)}",
             "panel",
         )
     return panel - wanted
@@ -178,14 +178,14 @@ def _count(sheet: Worksheet) -> None:
     if tucks < 1:
         raise RefusalError(
             f"one tuck {TAPE.say(depth)} deep takes {TAPE.both(2 * depth)}, and only "
-            f"{TAPE.both(to_take)} is to be taken up; make it at most {TAPE.both(to_take / 2)} "
+            f"{TAPE.both(to_take)} is to be taken up; make it at most {TAPE.no_more(to_take / 2)} "
             "deep",
             "depth",
         )
     if tucks > MOST_TUCKS:
         raise RefusalError(
             f"{tucks} tucks would be needed, more than {MOST_TUCKS}; make them at least "
-            f"{TAPE.both(to_take / (2 * MOST_TUCKS))} deep",
+            f"{TAPE.no_less(to_take / (2 * MOST_TUCKS))} deep",
             "depth",
         )
     sheet.note("tuck_count", LABELS["tucks"], tucks,
@@ -218,7 +218,7 @@ def _note_row(sheet: Worksheet, fit: TuckFit) -> EqualRow:
     if sheet["wanted_width"].length <= seams:
         raise RefusalError(
             f"finished_width {TAPE.say(sheet['wanted_width'].length)} is all seam; it runs from "
-            f"raw edge to raw edge, so make it wider than {TAPE.both(seams)}",
+            f"raw edge to raw edge, so make it wider than {TAPE.no_less(seams)}",
             "finished_width",
         )
     inside = sheet.note("wanted_inside", "wanted width, seam to seam",

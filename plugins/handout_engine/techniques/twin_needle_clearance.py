@@ -7,6 +7,7 @@ measured. Where the one says yes and the other no, the smaller answer holds.
 from __future__ import annotations
 
 from dataclasses import dataclass
+from math import floor
 from typing import ClassVar
 
 from handout_engine.cautions import NEEDLE_BREAKS, PINS_AND_IRON
@@ -14,7 +15,7 @@ from handout_engine.drawing.twin_needle import Slot, slot_scene, swing_scene
 from handout_engine.inputs import SEWING, Asked, count, fine_length, optional_fine_length
 from handout_engine.lengths import ZERO, Length, millimetres
 from handout_engine.refusals import RefusalError
-from handout_engine.saying import Saying, Tape
+from handout_engine.saying import Rounding, Saying, Tape, nearest
 from handout_engine.sources import PRACTICE
 from handout_engine.technique import Technique
 from handout_engine.values import Value, sentence
@@ -95,8 +96,8 @@ def _note_by_machine(sheet: Worksheet, needle: TwinNeedleClearance) -> Value:
         room = needle.greatest_stitch - needle.margin
         raise RefusalError(
             f"needles {_mm(needle.needle_spacing)} apart do not pass an opening made for a stitch "
-            f"of {_mm(needle.greatest_stitch)} with {_mm(needle.margin)} to spare; "
-            + (f"use needles at most {_mm(room)} apart" if room > ZERO else "use one needle"),
+            f"of {_mm(needle.greatest_stitch)} with {_mm(needle.margin)} to spare; use "
+            + _needles_within(room),
             "needle_spacing",
         )
     return sheet.note("by_machine", "by the machine's greatest stitch width", left,
@@ -128,7 +129,7 @@ def _note_by_slot(
         raise RefusalError(
             f"{slot.label} {_mm(slot.length)} is too narrow: needles {_mm(needle.needle_spacing)} "
             f"apart with blades of {_mm(blade.length)} need {_mm(taken)}; use a wider slot, or "
-            + (f"needles at most {_mm(room)} apart" if room > ZERO else "one needle"),
+            + _needles_within(room),
             slot.name,
         )
     return sheet.note("by_slot", "by the measured slot", left,
@@ -189,8 +190,12 @@ def _draw(sheet: Worksheet, blade: Value, answer: Value) -> None:
     )  # fmt: skip
 
 
-def _mm(amount: Length) -> str:
-    return Tape().say(amount, FINE)
+def _needles_within(room: Length) -> str:
+    return f"needles at most {_mm(room, floor)} apart" if room > ZERO else "one needle"
+
+
+def _mm(amount: Length, rounding: Rounding = nearest) -> str:
+    return Tape().say(amount, FINE, rounding)
 
 
 TECHNIQUE = TwinNeedleClearance

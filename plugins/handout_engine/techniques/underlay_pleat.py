@@ -96,15 +96,15 @@ class ContrastUnderlayPleat(PleatedInputs, Technique):
             raise RefusalError(
                 f"gap {TAPE.say(self.gap)} shows all of the underlay, which is "
                 f"{TAPE.say(2 * self.depth)} between its seams, so nothing is left to open; use a "
-                f"gap of less than {TAPE.both(2 * self.depth)}, or a depth of more than "
-                f"{TAPE.both(self.gap / 2)}",
+                f"gap of less than {TAPE.no_more(2 * self.depth)}, or a depth of more than "
+                f"{TAPE.no_less(self.gap / 2)}",
                 "gap",
             )
         if 2 * self.depth > self.finished_width:
             raise RefusalError(
                 f"an underlay of {TAPE.say(2 * self.depth)} is wider than finished_width "
                 f"{TAPE.say(self.finished_width)}, and its seams would be caught in the side "
-                f"seams; use a depth of at most {TAPE.both(self.finished_width / 2)}",
+                f"seams; use a depth of at most {TAPE.no_more(self.finished_width / 2)}",
                 "depth",
             )
 

@@ -71,8 +71,8 @@ def test_the_strips_give_every_piece_without_a_join(finished, pieces, tube_lengt
 @pytest.mark.parametrize(
     ("seam", "most", "way"),
     [
-        ("on an edge", "3/8 in (10 mm)", "(trim it)"),
-        (BACK, "3/16 in (5 mm)", '(trim it, or put the seam on an edge: seam: "on an edge")'),
+        ("on an edge", "3/8 in (9 mm)", "(trim it)"),
+        (BACK, "3/16 in (4 mm)", '(trim it, or put the seam on an edge: seam: "on an edge")'),
     ],
 )
 def test_an_allowance_that_cannot_lie_flat_is_refused(seam, most, way):
@@ -100,6 +100,6 @@ def test_a_piece_longer_than_the_diagonal_of_the_cloth_is_refused():
     """44 in between the selvages: 44 x 1.4142 = 62.23 in, of which a square end takes the width."""
     assert refusal("bias-tube", tube_length="63 in") == (
         "cloth 44 in wide between its selvages gives no strip of 65 1/4 in (165.7 cm) without a "
-        "join; the longest is 62 7/32 in (158.1 cm): use wider cloth, or shorter strips"
+        "join; the longest is 62 7/32 in (158 cm): use wider cloth, or shorter strips"
     )
     assert work("bias-tube", tube_length="59 in", pieces="1")

@@ -44,7 +44,7 @@ def test_only_a_turned_bib_has_an_allowance():
     ("written", "sentence"),
     [
         ({"width": "5 in"}, "the front, 5 in (12.7 cm), would be no wider than the neck with its "
-                            "straps; use a width of more than 5 29/32 in (15 cm), or narrower "
+                            "straps; use a width of more than 5 15/16 in (15.1 cm), or narrower "
                             "straps"),
         ({"corner": "12 cm"}, "corner 4 23/32 in rounds more than the front allows; use at most "
                               "3 15/16 in (10 cm)"),
@@ -52,7 +52,7 @@ def test_only_a_turned_bib_has_an_allowance():
                                             "both ends; use at least 1/2 in (13 mm), or bind the "
                                             "edge"),
         ({"gap": "6 cm"}, "gap 2 3/8 in opens more of the neck than a strap can bridge; use at "
-                          "most 1 25/32 in (45 mm)"),
+                          "most 1 3/4 in (45 mm)"),
     ],
 )  # fmt: skip
 def test_what_cannot_be_drawn_is_refused(written, sentence):

@@ -49,14 +49,14 @@ def test_a_plain_rectangle_may_be_given():
     [
         ({"circle": "8 in", "front_edge": "14 in"},
          "the circle is 25 1/8 in (63.8 cm) round, longer than the edge of 14 in (35.6 cm) that "
-         "is gathered to it; use a circle of at most 4 15/32 in (11.3 cm) across"),
+         "is gathered to it; use a circle of at most 4 7/16 in (11.3 cm) across"),
         ({"back": "horseshoe", "nape": "10 in", "front_edge": "14 in"},
          "a horseshoe 10 in (25.4 cm) wide has a half circle of 15 23/32 in (39.9 cm), longer than "
          "the whole back seam, 14 in (35.6 cm); use a nape of at most 8 29/32 in (22.6 cm), or "
          "less fullness"),
         ({"depth": "3 in", "neck": "8 in", "neck_ease": "1 in"},
          "the neck edge is only 6 in (15.2 cm) and cannot be gathered to 9 in (22.9 cm); make the "
-         "depth at least 4 1/2 in (11.4 cm), or the neck ease smaller"),
+         "depth at least 4 1/2 in (11.5 cm), or the neck ease smaller"),
     ],
 )  # fmt: skip
 def test_what_cannot_be_sewn_is_refused(written, sentence):

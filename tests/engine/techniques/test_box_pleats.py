@@ -43,7 +43,7 @@ def test_boxes_that_stand_apart_take_less_than_three_to_one():
         ),
         (
             {"finished_width": "12 1/2 in", "pleats": 6, "box": "3 in"},
-            "make them at most 2 in (51 mm) wide, or make at most 4",
+            "make them at most 2 in (50 mm) wide, or make at most 4",
         ),
         ({"finished_width": "8 in", "margin": "4 in"}, "leave nothing to pleat"),
     ],

@@ -78,7 +78,7 @@ def test_the_loops_stand_at_equal_distances_from_first_to_last(loops, opening):
 
 def test_the_refusals_name_the_nearest_that_can_be_sewn():
     assert refusal("button-loops", gap="1 in") == (
-        "gap 1 in is too wide for a loop that is to pass the button; use at most 7/16 in (11 mm)"
+        "gap 1 in is too wide for a loop that is to pass the button; use at most 13/32 in (10 mm)"
     )
     assert refusal("button-loops", loops="20") == (
         "20 loops would stand 1/4 in (7 mm) apart and overlap, or their buttons would; use at most "

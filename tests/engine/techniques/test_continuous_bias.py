@@ -80,12 +80,12 @@ def test_a_rectangle_is_trimmed_where_its_edges_step_and_a_square_is_not():
     [
         (
             {"cloth_across": "2 in", "cloth_along": "2 in", "width": "2 in"},
-            "width 2 in leaves no whole row in cloth of 2 in; use at least 3 3/32 in (78 mm) of "
+            "width 2 in leaves no whole row in cloth of 2 in; use at least 3 3/32 in (79 mm) of "
             "cloth, or narrower strips",
         ),
         (
             {"cloth_across": "2 in", "cloth_along": "20 in", "strip_allowance": "3/4 in"},
-            "cloth, across 2 in is used up by the seams; use more than 2 1/4 in (57 mm)",
+            "cloth, across 2 in is used up by the seams; use more than 2 1/4 in (58 mm)",
         ),
         (
             {"cloth_across": "10 in", "cloth_along": "12 in", "wanted": "9 yd"},

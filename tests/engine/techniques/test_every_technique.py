@@ -22,6 +22,7 @@ from handout_engine.sources import Ground
 from handout_engine.technique import Technique, make
 from handout_engine.values import Sentence
 from handout_engine.workings import Grain, Working
+from ways_out import check_way_out
 from worked import work
 from written_inputs import inputs_of
 
@@ -41,11 +42,13 @@ random_inputs = st.data()
 def worked_at_random(data: st.DataObject, key: str) -> Working | None:
     """The technique with random inputs; None when they cannot be sewn, which it says itself."""
     technique = register.find(key)
+    written = data.draw(inputs_of(technique))
     try:
-        return make(technique, data.draw(inputs_of(technique))).work()
+        return make(technique, written).work()
     except RefusalError as refusal:
         assert refusal.message.isprintable()
         assert not refusal.message.endswith("."), "a refusal follows the place in the file"
+        check_way_out(technique, written, refusal)
         return None
 
 

@@ -99,7 +99,7 @@ def test_a_french_seam_hides_its_raw_edge_and_a_fell_its_turn(second, turn):
         (
             {"seam": "French", "french_first": "1/16 in", "french_second": "1/2 in"},
             "french_first 1/16 in leaves less than the 1/4 in it is trimmed to; sew the first "
-            "seam at least 1/4 in (6 mm) from the edge",
+            "seam at least 1/4 in (7 mm) from the edge",
         ),
         (
             {"seam": "flat fell", "fell_width": "1/4 in", "fell_turn": "3/8 in"},

@@ -121,7 +121,7 @@ def test_a_thousand_fronts_folded_back_cover_their_holes():
     ("written", "sentence"),
     [
         ({"extension": "3/8 in", "button": "1/2 in"}, "use at least 1/2 in (13 mm)"),
-        ({"button": "1/2 in", "clearance": "0 in", "seam": "3/4 in"}, "at most 1/2 in (13 mm)"),
+        ({"button": "1/2 in", "clearance": "0 in", "seam": "3/4 in"}, "at most 1/2 in (12 mm)"),
         ({"made": "two cloths", "button": "1/4 in", "clearance": "0 in", "edge": "1/4 in",
           "seam": "1/4 in"}, "use less than 1/4 in (6 mm), or a wider extension"),
         ({"made": "two cloths", "edge": "1/8 in", "edge_seam": "1/4 in"},

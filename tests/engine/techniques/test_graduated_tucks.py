@@ -46,7 +46,7 @@ def test_two_depths_lie_over_the_centre_however_the_spacing_is_given():
     written = {"depths": "1/2 in", "sets": TWO, "press": "towards the centre"}
     assert refusal("graduated-tucks", spacing="3/4 in", **written) == (
         "tucks 1 and 2 stand 3/4 in apart, and 1 in of tuck would lie over that gap; set spacing "
-        "to at least 1 in (25 mm), make them shallower, or write overlap: allowed"
+        "to at least 1 in (26 mm), make them shallower, or write overlap: allowed"
     )
     assert work("graduated-tucks", spacing="1 in", **written)
 

@@ -44,7 +44,7 @@ def test_hidden_on_the_wrong_side_the_cloth_is_folded_the_other_way():
 @pytest.mark.parametrize(
     ("written", "sentence"),
     [
-        ({"above_hem": "1/2 in"}, "use at least 3/4 in (19 mm)"),
+        ({"above_hem": "1/2 in"}, "use at least 3/4 in (20 mm)"),
         ({"spacing": "1/4 in"}, "each tuck would lie over the next; use at least 1/2 in"),
         ({"panel_length": "2 in", "tucks": 3}, "a panel longer than 2 3/4 in"),
     ],

@@ -84,7 +84,7 @@ def test_so_many_shapes_take_so_many_times_the_lace(repeats, shape):
         (
             {"shape_width": "5 in"},
             "shape_width 5 in is more than the 4 in from one scallop to the next leaves room for; "
-            "use at most 4 in (10.2 cm), or fewer shapes",
+            "use at most 4 in (10.1 cm), or fewer shapes",
         ),
         (
             {"shape": "loop", "shape_width": "2 in", "height": "2 in"},
@@ -94,7 +94,7 @@ def test_so_many_shapes_take_so_many_times_the_lace(repeats, shape):
         (
             {"shape": "loop", "shape_width": "1/2 in", "height": "1 in"},
             "lace_width 5/8 in is too wide for a curve of 1/4 in radius, its inner edge would "
-            "cross itself; use lace narrower than 1/2 in (13 mm), or larger shapes",
+            "cross itself; use lace narrower than 1/2 in (12 mm), or larger shapes",
         ),
         (
             {"shape": "diamond", "repeats": "32", "height": "1 in"},

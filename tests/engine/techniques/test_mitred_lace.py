@@ -139,7 +139,7 @@ def test_a_sharper_corner_takes_more(turn, wide):
         (
             {"sides": "4 in; 1 in; 4 in", "measured": "outer line", "lace_width": "1/2 in"},
             "lace_width 1/2 in leaves nothing of side 2 inside, 1 in on the outer line; use lace "
-            "narrower than 1/2 in (13 mm)",
+            "narrower than 1/2 in (12 mm)",
         ),
     ],
 )

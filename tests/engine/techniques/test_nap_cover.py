@@ -37,7 +37,7 @@ def test_without_sashing_and_border_there_is_no_cloth_for_them():
 def test_a_binding_that_would_cover_the_blocks_is_refused_with_the_widest():
     assert refusal("nap-cover", border="1/4 in", binding="3/4 in") == (
         "binding 3/4 in would cover the border and some of the blocks; use at most 1/2 in "
-        "(13 mm), or a wider border"
+        "(12 mm), or a wider border"
     )
 
 

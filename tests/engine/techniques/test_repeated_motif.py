@@ -114,15 +114,15 @@ def test_on_a_thousand_edges_the_motifs_laid_down_end_where_they_should(layout):
 @pytest.mark.parametrize(
     ("written", "sentence"),
     [
-        ({"edge": "2 in", "motif": "2 in"}, "use at least 3 in (76 mm)"),
-        ({"edge": "4 in", "centre": "a gap", "motif": "2 in"}, "use at least 5 3/4 in (14.6 cm)"),
+        ({"edge": "2 in", "motif": "2 in"}, "use at least 3 in (77 mm)"),
+        ({"edge": "4 in", "centre": "a gap", "motif": "2 in"}, "use at least 5 3/4 in (14.7 cm)"),
         ({"motifs": 12}, "use 7, or a smaller gap"),
         ({"motifs": 6}, "use 7, or a smaller gap"),
-        ({"layout": "round", "edge": "2 in"}, "use at least 2 1/4 in (57 mm)"),
+        ({"layout": "round", "edge": "2 in"}, "use at least 2 1/4 in (58 mm)"),
         ({"layout": "round", "motifs": 9}, "use at most 8, or a smaller gap"),
         ({"layout": CORNERS, "motifs": 4}, "cannot be counted for four sides"),
         ({"layout": CORNERS, "above": "1 in"}, "use a larger corner"),
-        ({"layout": CORNERS, "edge": "5 in"}, "use at least 6 in (15.2 cm)"),
+        ({"layout": CORNERS, "edge": "5 in"}, "use at least 6 in (15.3 cm)"),
         ({"edge": "200 in", "motif": "1/8 in", "least_gap": "1/8 in"}, "more than 300"),
     ],
 )

@@ -120,7 +120,7 @@ def test_the_sheet_holds_its_dots_at_true_distances_in_a_small_file():
     [
         ({"height": "1/4 in", "row_spacing": "1/2 in"}, "use at least 1/2 in (13 mm)"),
         ({"sample_flat": "3 in", "sample_smocked": "3 in"}, "is not less than the 3 in (76 mm)"),
-        ({"finished": "20 in"}, "smock at most 14 11/32 in (36.4 cm)"),
+        ({"finished": "20 in"}, "smock at most 14 5/16 in (36.4 cm)"),
         ({"finished": "1 in", "dot_spacing": "1/2 in"},
          "would take 6 pleats, fewer than 10, which is no smocking"),
         ({"finished": "24 in", "fullness": "5", "dot_spacing": "1/16 in", "cloth_width": "120 in"},

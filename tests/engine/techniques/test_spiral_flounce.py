@@ -68,7 +68,7 @@ def test_it_is_always_less_full_at_its_end(edge):
 
 def test_a_start_inside_its_own_allowance_is_refused():
     assert refusal("spiral-flounce", start="1/4 in") == (
-        "start 1/4 in leaves no cloth inside the edge_allowance 1/4 in; use more than 1/4 in (6 mm)"
+        "start 1/4 in leaves no cloth inside the edge_allowance 1/4 in; use more than 1/4 in (7 mm)"
     )
 
 

@@ -93,7 +93,7 @@ def test_a_tuck_that_would_be_caught_in_the_seam_is_refused_with_the_width_it_la
                        finished_width="2 1/4 in")  # fmt: skip
     assert sentence == (
         "the tucks leave a margin of 1/8 in at the right, and the last one would be caught in the "
-        "seam; make the panel at least 1/4 in (6 mm) wider, or use fewer, shallower or closer tucks"
+        "seam; make the panel at least 1/4 in (7 mm) wider, or use fewer, shallower or closer tucks"
     )
     assert work("tuck-set", tucks=5, depth="1/4 in", spacing="1/2 in", finished_width="2 1/2 in")
     assert "set first_margin to at least 1/4 in" in refusal(

@@ -41,7 +41,7 @@ def test_with_a_gap_the_folds_are_turned_back_by_less():
 @pytest.mark.parametrize(
     ("written", "sentence"),
     [
-        ({"gap": "4 in"}, "use a gap of less than 4 in (10.2 cm), or a depth of more than 2 in"),
+        ({"gap": "4 in"}, "use a gap of less than 4 in (10.1 cm), or a depth of more than 2 in"),
         ({"depth": "6 in"}, "use a depth of at most 5 in (12.7 cm)"),
     ],
 )
