@@ -11,7 +11,7 @@ from typing import ClassVar, Generic, TypeVar, cast
 
 from handout_engine.lengths import Length
 from handout_engine.reading import read_angle, read_count, read_length, read_percentage, read_ratio
-from handout_engine.refusals import RefusalError, nearest_name, quoted
+from handout_engine.refusals import RefusalError, near_name, quoted
 from handout_engine.saying import Amount, Rounding, Saying, Tape, exactly
 from handout_engine.thread_counts import read_thread_count
 
@@ -194,7 +194,7 @@ class ChoiceKind(Kind):
         """The choice, written out in full."""
         if isinstance(raw, str) and raw in self.choices:
             return raw
-        hint = nearest_name(str(raw), self.choices) if isinstance(raw, str) else ""
+        hint = near_name(raw, self.choices) if isinstance(raw, str) else ""
         raise RefusalError(f"{seen(raw)} is not one of {', '.join(self.choices)}{hint}")
 
     def bounds(self, tape: Tape) -> str:

@@ -42,10 +42,14 @@ def quoted(text: str) -> str:
     return shown if len(shown) <= LONGEST_QUOTE else shown[:LONGEST_QUOTE] + "..."
 
 
+def near_name(name: str, known: Iterable[str]) -> str:
+    """`; did you mean "band"?` when a known name is near, else nothing."""
+    names = sorted(name for name in known if name.isprintable())
+    near = get_close_matches(name[:LONGEST_QUOTE], names, n=1, cutoff=0.6)
+    return f'; did you mean "{near[0]}"?' if near else ""
+
+
 def nearest_name(name: str, known: Iterable[str]) -> str:
     """`; did you mean "band"?` when a known name is near, else the whole list of names."""
     names = sorted(name for name in known if name.isprintable())
-    near = get_close_matches(name[:LONGEST_QUOTE], names, n=1, cutoff=0.6)
-    if near:
-        return f'; did you mean "{near[0]}"?'
-    return f"; known: {', '.join(names)}" if names else ""
+    return near_name(name, names) or (f"; known: {', '.join(names)}" if names else "")

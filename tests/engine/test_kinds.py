@@ -1,3 +1,4 @@
+import re
 from fractions import Fraction
 
 import pytest
@@ -102,6 +103,7 @@ def test_a_ratio_that_was_referred_to_as_a_whole_number_becomes_a_ratio():
         (MAKE, True, "True is not a whole number"),
         (MAKE, Fraction(3, 2), "1.5 is not a whole number"),
         (ENDS, "rings", '"rings" is not one of open, ring; did you mean "ring"?'),
+        (ENDS, "flat", '"flat" is not one of open, ring'),
         (ENDS, 3, "3 is not one of open, ring"),
         (ENDS, ["ring"], "a list is not one of open, ring"),
         (DEPTHS, "", "0 given; write from 1 to 3 of them"),
@@ -173,6 +175,21 @@ def test_nothing_does_worse_than_be_refused(kind, raw):
 def test_what_lies_within_the_bounds_is_accepted_as_it_is(data, kind):
     amount = data.draw(amounts(kind))
     assert kind.read(amount) == amount
+
+
+NAMED = re.compile(r"\b(?:instead of|worked out from|same as|unless|what) (\w+)\b")
+"""Words behind which a help would name another input, without an article."""
+
+
+@pytest.mark.parametrize("key", register.keys())
+def test_help_speaks_in_labels_and_not_in_the_names_that_authors_write(key):
+    """The form shows the help to a reader, who sees no field names."""
+    declared = declared_inputs(register.find(key))
+    names = {each.name for each in declared if each.name != each.label}
+    for each in declared:
+        for text in (each.help, each.otherwise):
+            assert "_" not in text, f"{each.name}: {text}"
+            assert names.isdisjoint(NAMED.findall(text)), f"{each.name}: {text}"
 
 
 @pytest.mark.parametrize("key", register.keys())

@@ -66,12 +66,12 @@ class BandedRuffle(EdgeSeamInputs, GatherInputs, Technique):
 
     shows: Length | None = optional_length(
         Asked("front that shows", "Depth of the front between the edge seam and the band."),
-        "1 1/2 in, unless front is given",
+        "1 1/2 in, unless the cut width of the front is given",
         ("1/8 in", "40 in"),
     )
     front: Length | None = optional_length(
-        Asked("front strip, cut", "Cut width of the front strip, instead of shows.", MEASURES),
-        "worked out from shows",
+        Asked("front strip, cut", "Its cut width, instead of how much shows.", MEASURES),
+        "worked out from the front that shows",
         ("1/4 in", "44 in"),
     )
     band: Length = length(
@@ -111,7 +111,7 @@ class BandedRuffle(EdgeSeamInputs, GatherInputs, Technique):
     )
     facing_cloth_width: Length | None = optional_length(
         Asked("facing cloth width", "Width of a contrasting cloth as sold.", CLOTH),
-        "the same as cloth_width",
+        "the same as the cloth width",
         ("4 in", "120 in"),
     )
 

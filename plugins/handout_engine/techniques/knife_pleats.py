@@ -64,7 +64,7 @@ class KnifePleats(PleatInputs, Technique):
     )
     margin: Length | None = optional_length(
         Asked("margin", "Plain cloth at each side, from the seam to the first pleat."),
-        "1/4 in, none in a ring, or what visible leaves",
+        "1/4 in, none in a ring, or what the visible width leaves",
         ("0 in", "6 in"),
     )
     turned: str = choice(

@@ -68,7 +68,7 @@ class ContrastUnderlayPleat(PleatedInputs, Technique):
     )  # fmt: skip
     underlay_cloth_width: Length | None = optional_length(
         Asked("underlay cloth width", "Width of the underlay's cloth as sold.", CLOTH),
-        "the same as cloth_width",
+        "the same as the cloth width",
         ("4 in", "120 in"),
     )
 
