@@ -12,10 +12,14 @@ from fractions import Fraction
 
 from handout_engine.body_table import CENTIMETRES, KILOGRAMS, MONTHS, SIZES
 from handout_engine.inputs import BODY, Asked, choice, length_by_choice
+from handout_engine.kinds import LengthKind
 from handout_engine.lengths import Length
+from handout_engine.reading import read_length
 from handout_engine.sources import ESTIMATE, Basis, published
 
 USUAL_SIZE = "62"
+SPAN = ("50 cm", "98 cm")
+"""The body lengths that the table reaches."""
 LENGTHS = {str(size): Length(Fraction(size * 10)) for size in SIZES}
 """Each size with the body length that it names."""
 
@@ -80,7 +84,16 @@ def size_choice() -> str:
 def body_length() -> Length:
     """Declare the body length, for a baby between two sizes."""
     asked = Asked("body length", "From the crown to the sole, lying.", BODY, published("en-13402"))
-    return length_by_choice(asked, "the size's own", ("50 cm", "98 cm"))
+    return length_by_choice(asked, "the size's own", SPAN)
+
+
+def kinds_of_measures() -> dict[str, LengthKind]:
+    """How the body length and each measure are read, by name."""
+    bounds = {"body_length": SPAN, **{name: each.bounds for name, each in MEASURES.items()}}
+    return {
+        name: LengthKind(read_length(least), read_length(most))
+        for name, (least, most) in bounds.items()
+    }
 
 
 def measured(name: str) -> Length:

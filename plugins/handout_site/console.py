@@ -19,7 +19,7 @@ from handout_engine.saying import Tape
 from handout_engine.sheets import sheets
 from handout_engine.technique import Technique, make
 from handout_engine.workings import Working
-from handout_site.reading import NO_TEXT, first_line, front_matter_slips, read_handout
+from handout_site.reading import NO_TEXT, Terms, first_line, front_matter_slips, read_handout
 from handout_site.slips import Slip
 from handout_site.spelled import as_json, as_text
 
@@ -143,5 +143,5 @@ def _slips(file: Path) -> list[Slip]:
     except (OSError, UnicodeDecodeError):
         return [Slip(str(file), 1, NO_TEXT)]
     body, _ = get_data(text)
-    handout = read_handout(body, str(file), Tape(), first_line=first_line(text, body))
+    handout = read_handout(body, str(file), Terms(), first_line=first_line(text, body))
     return [*front_matter_slips(text, str(file)), *handout.slips]

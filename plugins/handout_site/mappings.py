@@ -6,7 +6,7 @@ and deep nesting are refused, so that no document can grow or run.
 
 from __future__ import annotations
 
-from collections.abc import Mapping, Sequence
+from collections.abc import Iterator, Mapping, Sequence
 from dataclasses import dataclass, field
 
 import yaml
@@ -21,7 +21,10 @@ Plain = str | Sequence["Plain"] | Mapping[str, "Plain"]
 
 @dataclass(frozen=True)
 class Document:
-    """A mapping with the line of each of its own keys, counted from the document's first line."""
+    """A mapping with the line of each of its keys, counted from the document's first line.
+
+    A key or an item further in is named by the way to it, items counted from 1: `seats/2/size`.
+    """
 
     fields: Mapping[str, Plain]
     lines: Mapping[str, int] = field(default_factory=dict)
@@ -76,8 +79,19 @@ def read_mapping(text: str, example: str) -> Document:
         return Document({})
     if not isinstance(node, yaml.MappingNode):
         raise DocumentError(1, f"this is not a list of fields; {example}")
-    lines = {str(key.value): key.start_mark.line + 1 for key, _ in node.value}
-    return Document(_mapping(node), lines)
+    return Document(_mapping(node), dict(_lines(node, "")))
+
+
+def _lines(node: yaml.Node, way: str) -> Iterator[tuple[str, int]]:
+    """The line of each key and item, by the way to it."""
+    parts: list[tuple[object, yaml.Node, yaml.Node]] = []
+    if isinstance(node, yaml.MappingNode):
+        parts = [(key.value, key, value) for key, value in node.value]
+    if isinstance(node, yaml.SequenceNode):
+        parts = [(number, value, value) for number, value in enumerate(node.value, 1)]
+    for name, marked, value in parts:
+        yield f"{way}{name}", marked.start_mark.line + 1
+        yield from _lines(value, f"{way}{name}/")
 
 
 def _mapping(node: yaml.MappingNode) -> dict[str, Plain]:
@@ -112,5 +126,9 @@ def refuse_unknown(document: Document, known: Mapping[str, str]) -> None:
 
 
 def refused(document: Document, name: str, refusal: RefusalError) -> DocumentError:
-    """A refusal of one field's value as an error of the document."""
-    return DocumentError(document.lines[name], f"{name}: {refusal.message}")
+    """A refusal of one field's value as an error of the document.
+
+    The line is that of the field, or of the place in it that the refusal names.
+    """
+    line = document.lines.get(f"{name}/{refusal.field}", document.lines[name])
+    return DocumentError(line, f"{name}: {refusal.message}")

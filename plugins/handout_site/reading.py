@@ -16,6 +16,7 @@ from handout_engine.pages import Page, work_page
 from handout_engine.problems import Inline
 from handout_engine.refusals import RefusalsError, quoted
 from handout_engine.saying import Tape
+from handout_engine.sized import fitted
 from handout_site.fences import OF_PAGE, Fence, Mention, Scan, scan, signature
 from handout_site.mappings import Document, DocumentError, Plain, read_mapping
 from handout_site.slips import Slip
@@ -90,18 +91,26 @@ class Handout:
         return slips
 
 
-def read_handout(
-    markdown: str,
-    file: str,
-    tape: Tape,
-    defaults: Mapping[str, str] | None = None,
-    first_line: int = 1,
-) -> Handout:
+@dataclass(frozen=True)
+class Terms:
+    """What a page is worked out with besides its own text.
+
+    `inputs` stand in for the techniques' defaults; `fit` is the size, and the measures, that the
+    page's garment is made to instead of the page's.
+    """
+
+    tape: Tape = field(default_factory=Tape)
+    inputs: Mapping[str, str] = field(default_factory=dict)
+    fit: Mapping[str, str] = field(default_factory=dict)
+
+
+def read_handout(markdown: str, file: str, terms: Terms, first_line: int = 1) -> Handout:
     """Read and work out all blocks of a page whose text begins at `first_line` of its file."""
     found = scan(markdown, first_line)
     read = _read_fences(found, file)
     inlines, loose = _read_mentions(found.mentions, file)
-    page = work_page([block for block, _ in read.blocks], tape, defaults, inlines)
+    blocks = fitted([block for block, _ in read.blocks], terms.fit)
+    page = work_page(blocks, terms.tape, terms.inputs, inlines)
     handout = Handout(file, page, tuple(found.fences), inlines)
     handout.slips.extend([*read.slips, *loose])
     handout.slips.extend(Slip(file, line, UNCLOSED) for line in found.unclosed)

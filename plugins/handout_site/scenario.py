@@ -7,11 +7,14 @@ from dataclasses import dataclass, field
 from pathlib import Path
 from typing import Any
 
+from handout_engine.blocks import read_sizes
+from handout_engine.bodies import LENGTHS, kinds_of_measures
 from handout_engine.inputs import declared_inputs
 from handout_engine.kinds import Kind
 from handout_engine.refusals import RefusalError, nearest_name, quoted
 from handout_engine.register import find, keys
 from handout_engine.saying import Tape
+from handout_engine.sized import SIZE
 from handout_site.mappings import (
     Document,
     DocumentError,
@@ -20,18 +23,24 @@ from handout_site.mappings import (
     refuse_unknown,
     refused,
 )
+from handout_site.reading import Terms
 from handout_site.slips import Slip, SlipsError
 
 LARGEST = 200_000
 EXAMPLE = "a scenario has lines such as publisher: The guild"
 KEYS: dict[str, str] = {
     "publisher": "Who publishes; printed on every page.",
+    "version": "The edition, such as a month; printed on every page.",
     "units": "Which system is said first: inches or metric.",
     "finest": "The finest fraction of an inch on the tape: 8, 16 or 32.",
     "paper": "The paper pages are printed on: a4 or letter.",
     "licence": "One line on what readers may do with the handouts.",
     "inputs": "Defaults for techniques' inputs, in place of the techniques' own.",
     "handouts": "Which handouts are published: all, or a list such as ruffles/banded-ruffle.",
+    "size": "The size of the one baby that everything is made for, such as 68.",
+    "measures": "Her own measures, such as head: 44 cm; each goes before the size's.",
+    "sizes": "Which sizes have pages of their own, in place of each handout's own range: "
+    "all, none, a range such as 50 to 74, or a list.",
 }
 UNITS = ("inches", "metric")
 FINEST = {"8": 8, "16": 16, "32": 32}
@@ -40,7 +49,11 @@ PAPERS = ("a4", "letter")
 
 @dataclass(frozen=True)
 class Scenario:
-    """What one site publishes. `handouts` is None for all of them."""
+    """What one site publishes.
+
+    `handouts` is None for all of them. `fit` holds the size and the measures that garments are
+    made to; `sizes` those that have pages of their own, None where each handout says it.
+    """
 
     name: str
     publisher: str = ""
@@ -49,6 +62,14 @@ class Scenario:
     tape: Tape = field(default_factory=Tape)
     inputs: Mapping[str, str] = field(default_factory=dict)
     handouts: tuple[str, ...] | None = None
+    version: str = ""
+    fit: Mapping[str, str] = field(default_factory=dict)
+    sizes: tuple[str, ...] | None = None
+
+    @property
+    def terms(self) -> Terms:
+        """What its pages are worked out with."""
+        return Terms(self.tape, self.inputs, self.fit)
 
 
 def load_scenario(path: Path, shown: str, known: tuple[str, ...]) -> Scenario:
@@ -91,7 +112,49 @@ def _scenario(name: str, document: Document, known: tuple[str, ...]) -> Scenario
         tape=Tape(units, FINEST[finest]),  # type: ignore[arg-type]
         inputs=_field(document, "inputs", {}, _inputs),
         handouts=_field(document, "handouts", None, lambda value: _handouts(value, known)),
+        version=_field(document, "version", "", _words),
+        fit=_fit(document),
+        sizes=_field(document, "sizes", None, _sizes),
     )
+
+
+def _fit(document: Document) -> dict[str, str]:
+    """The size and the measures; one baby's measures need no size, since the table gives one."""
+    size = _field(document, SIZE, "", read_size)
+    measures = _field(document, "measures", {}, read_measures)
+    return {**({SIZE: size} if size else {}), **measures}
+
+
+def read_size(value: Plain) -> str:
+    """A size of the body table; raises RefusalError."""
+    return _choice(value, tuple(LENGTHS))
+
+
+def read_measures(value: Plain) -> dict[str, str]:
+    """Body measures by their names; raises RefusalError for one that is no baby's."""
+    if not isinstance(value, dict) or not all(isinstance(each, str) for each in value.values()):
+        raise RefusalError("write a mapping of measures here, such as head: 44 cm")
+    for name, text in value.items():
+        if name not in kinds_of_measures():
+            hint = nearest_name(name, kinds_of_measures())
+            raise RefusalError(f'there is no measure "{quoted(name)}"{hint}', name)
+        try:
+            kinds_of_measures()[name].read(text)
+        except RefusalError as refusal:
+            raise RefusalError(f"{name}: {refusal.message}", name) from None
+    return dict(value)
+
+
+def _sizes(value: Plain) -> tuple[str, ...]:
+    if value == "none":
+        return ()
+    refusals: list[RefusalError] = []
+    if not isinstance(value, str | list) or not all(isinstance(each, str) for each in value):
+        raise RefusalError("write all, none, a range such as 50 to 74, or a list of sizes")
+    found = read_sizes(value, refusals)
+    if refusals:
+        raise RefusalError(refusals[0].message.removeprefix("sizes: "))
+    return found
 
 
 def _field(document: Document, name: str, otherwise: Any, read: Callable[[Plain], Any]) -> Any:  # noqa: ANN401
@@ -123,7 +186,8 @@ def _inputs(value: Plain) -> dict[str, str]:
     names = {each.name for each in every}
     for name, text in value.items():
         if name not in names:
-            raise RefusalError(f'there is no input "{quoted(name)}"{nearest_name(name, names)}')
+            hint = nearest_name(name, names)
+            raise RefusalError(f'there is no input "{quoted(name)}"{hint}', name)
         _refuse_input(name, text, [each.kind for each in every if each.name == name])
     return {name: str(each) for name, each in value.items()}
 

@@ -33,10 +33,9 @@ from handout_engine.kinds import LengthKind
 from handout_engine.lengths import Length
 from handout_engine.refusals import RefusalError, RefusalsError
 from handout_engine.register import find, keys
-from handout_engine.saying import Tape
 from handout_engine.technique import make
 from handout_site.closing import with_closing_parts
-from handout_site.reading import read_handout
+from handout_site.reading import Terms, read_handout
 from small_sites import GUILD, Built, SmallSite, build_with
 from written_pages import calc
 
@@ -166,7 +165,7 @@ def can_be_sewn(key: str, measures: dict[str, str]) -> bool:
 def worked_out(text: str) -> str:
     """A page with each block and value replaced by its own HTML."""
     whole = with_closing_parts(text)
-    handout = read_handout(whole, "page.md", Tape())
+    handout = read_handout(whole, "page.md", Terms())
     assert handout.slips == [], handout.slips
     lines: list[str | None] = list(whole.split("\n"))
     for number, fence in enumerate(handout.fences):

@@ -7,10 +7,9 @@ from hypothesis import strategies as st
 
 from handout_engine.inputs import declared_inputs
 from handout_engine.register import find, keys
-from handout_engine.saying import Tape
 from handout_site.fences import scan
 from handout_site.mappings import DocumentError, read_mapping
-from handout_site.reading import Handout, read_handout
+from handout_site.reading import Handout, Terms, read_handout
 from written_pages import calc
 
 FIELDS = sorted({each.name for key in keys() for each in declared_inputs(find(key))})
@@ -61,18 +60,18 @@ def made(handout: Handout) -> None:
 @example("show: [cuts, [steps]]")
 @example("edge: 9 in\nof:")
 def test_a_block_with_any_body(body: str):
-    made(read_handout(calc(body), "page.md", Tape()))
+    made(read_handout(calc(body), "page.md", Terms()))
 
 
 @given(st.lists(ANYTHING, min_size=2, max_size=4))
 def test_several_blocks_with_any_body(bodies: list[str]):
     text = "\n\n".join(calc(body) for body in bodies) + "\n{{ a.edge }} {{ b.cut_width }}\n"
-    made(read_handout(text, "page.md", Tape()))
+    made(read_handout(text, "page.md", Terms()))
 
 
 @given(st.text(alphabet="`~ \n>-{}<!a.c\tl", max_size=300))
 def test_any_page_is_scanned(text: str):
-    made(read_handout(text, "page.md", Tape()))
+    made(read_handout(text, "page.md", Terms()))
     lines = text.split("\n")
     assert all(lines[fence.line - 1].strip("> \t") for fence in scan(text).fences)
 

@@ -6,11 +6,10 @@ from time import perf_counter
 
 import pytest
 
-from handout_engine.saying import Tape
 from handout_site.fences import scan
 from handout_site.mappings import DEEPEST, LONGEST, DocumentError, read_mapping
 from handout_site.placing import put_in
-from handout_site.reading import MOST_BLOCKS, read_handout
+from handout_site.reading import MOST_BLOCKS, Terms, read_handout
 from written_pages import calc, page, ruffle
 
 SECONDS = 2.0
@@ -78,8 +77,8 @@ def test_the_longest_document_is_read():
 
 def test_one_block_too_many_is_refused_and_none_is_worked_out():
     most = [ruffle("one"), *(calc("of: one", "show: cuts") for _ in range(MOST_BLOCKS - 1))]
-    assert read_handout(page(*most), "page.md", Tape()).slips == []
-    handout = read_handout(page(*most, calc("of: one")), "page.md", Tape())
+    assert read_handout(page(*most), "page.md", Terms()).slips == []
+    handout = read_handout(page(*most, calc("of: one")), "page.md", Terms())
     assert [slip.text for slip in handout.slips] == [
         "101 blocks are too many for a page; the most is 100"
     ]

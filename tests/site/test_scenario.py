@@ -43,11 +43,28 @@ WRONG = {
     ),
     "unknown input": (
         "inputs:\n  order_stepp: 10 cm\n",
-        '1: inputs: there is no input "order_stepp"; did you mean "order_step"?',
+        '2: inputs: there is no input "order_stepp"; did you mean "order_step"?',
     ),
     "input that cannot be read": (
         "inputs:\n  order_step: ten\n",
-        '1: inputs: order_step: "ten" does not start with a number',
+        '2: inputs: order_step: "ten" does not start with a number',
+    ),
+    "unknown size": ("size: 63\n", "1: size: \"63\" is not one of 50, 56, 62, 68, 74, 80, 86, 92, 98"),
+    "unknown measure": (
+        "size: 68\nmeasures:\n  head: 44 cm\n  haed: 44 cm\n",
+        '4: measures: there is no measure "haed"; did you mean "head"?',
+    ),
+    "measure of no baby": (
+        "measures:\n  head: 4 m\n",
+        "2: measures: head: 4 m is too large; use at most 22 1/32 in (56 cm)",
+    ),
+    "measures in a list": (
+        "measures: [head]\n",
+        "1: measures: write a mapping of measures here, such as head: 44 cm",
+    ),
+    "sizes that are none": (
+        "sizes: 50 to 75\n",
+        "1: sizes: \"75\" is not one of 50, 56, 62, 68, 74, 80, 86, 92, 98",
     ),
     "mapping of handouts": (
         "handouts:\n  ruffles: all\n",
