@@ -144,7 +144,8 @@ def _ended(result: Exact, ending: str, parts: dict[str, Exact]) -> Exact:
         return Exact(Fraction(floor(result.number)))
     if ending.startswith("at least "):
         least = _node(ast.parse(ending.removeprefix("at least "), mode="eval").body, parts)
-        least.alike(result)
+        if least.number:  # nothing is nothing, whatever it is measured in
+            least.alike(result)
         return Exact(max(result.number, least.number), result.power, result.irrational)
     if ending.startswith(ROUNDED_UP_TO):
         step = parts[ending.removeprefix(ROUNDED_UP_TO)]

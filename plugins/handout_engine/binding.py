@@ -21,7 +21,7 @@ from handout_engine.inputs import (
     optional_count,
     optional_length,
 )
-from handout_engine.lengths import Length
+from handout_engine.lengths import ZERO, Length
 from handout_engine.refusals import RefusalError
 from handout_engine.saying import Saying, Tape
 from handout_engine.sources import GIVEN, PRACTICE
@@ -105,21 +105,36 @@ def note_seam(sheet: Worksheet, inputs: BindingInputs) -> Value:
 
 def note_length(sheet: Worksheet, inputs: BindingInputs, tail: Value) -> Value:
     """Note how long the joined strip must be for one edge."""
+    bound, words = _note_corners(sheet, inputs)
+    label = "strip needed for one edge"
+    if inputs.ends == OPEN:
+        return sheet.note("strip_length", label, bound + 2 * inputs.end_turn,
+                          words + " + 2 × {end_turn}")  # fmt: skip
+    return sheet.note("strip_length", label, bound + tail.length, words + " + {tail}",
+                      tail=tail)  # fmt: skip
+
+
+def _note_corners(sheet: Worksheet, inputs: BindingInputs) -> tuple[Length, str]:
+    """Note what mitred corners add to the raw edge, or spare of it; that length and its formula.
+
+    A wider allowance is trimmed to the binding, and the corners that are cut off with it are not
+    bound.
+    """
     corners = sheet.note(
         "corners_mitred", "square corners mitred", inputs.corners or 0, "", basis=GIVEN
     )
-    seam = sheet["seam"]
-    taken = 2 * corners.whole * (inputs.binding - seam.length)
-    if corners.whole:
-        sheet.note("corners_take", "taken by the mitres beyond the raw edge", taken,
-                   "2 × {corners} × ({binding} - {seam})", corners=corners)  # fmt: skip
-    extra = " + {corners_take}" if corners.whole else ""
-    label = "strip needed for one edge"
-    if inputs.ends == OPEN:
-        return sheet.note("strip_length", label, inputs.edge + taken + 2 * inputs.end_turn,
-                          "{edge}" + extra + " + 2 × {end_turn}")  # fmt: skip
-    return sheet.note("strip_length", label, inputs.edge + taken + tail.length,
-                      "{edge}" + extra + " + {tail}", tail=tail)  # fmt: skip
+    if not corners.whole:
+        return inputs.edge, "{edge}"
+    more = 2 * corners.whole * (inputs.binding - sheet["seam"].length)
+    narrower = more < ZERO
+    sheet.note("corners_take", "taken by the mitres beyond the raw edge", max(more, ZERO),
+               "2 × {corners} × ({binding} - {seam})" + (", at least 0" if narrower else ""),
+               corners=corners)  # fmt: skip
+    if not narrower:
+        return inputs.edge + more, "{edge} + {corners_take}"
+    sheet.note("corners_spare", "spared where the corners are trimmed off", -more,
+               "2 × {corners} × ({seam} - {binding})", corners=corners)  # fmt: skip
+    return inputs.edge + more, "{edge} - {corners_spare}"
 
 
 def note_binding_strips(sheet: Worksheet, inputs: BindingInputs, width: Value) -> Strips | None:

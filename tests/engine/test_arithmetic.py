@@ -17,6 +17,9 @@ def test_a_formula_with_every_kind_of_part():
     assert work_out(sentence("{a} / {b}, rounded down", a=inches(1), b=inches(2))) == Exact(
         Fraction(0)
     )
+    assert work_out(sentence("{a} - {b}, at least 0", a=inches(1), b=inches(2))) == Exact(
+        Fraction(0), 1
+    )
 
 
 @pytest.mark.parametrize(

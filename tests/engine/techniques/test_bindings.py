@@ -7,7 +7,7 @@ from hypothesis import given
 from hypothesis import strategies as st
 
 from bias_cutting import mitred_round
-from handout_engine.lengths import inches
+from handout_engine.lengths import ZERO, inches
 from worked import length, refusal, said, steps, work
 
 TRIMMED = "trimmed to the binding"
@@ -83,6 +83,30 @@ def test_as_wide_as_the_binding_a_mitre_costs_nothing_extra():
     with_corners = work("double-binding", edge="100 in", corners="4", binding="1/2 in")
     without = work("double-binding", edge="100 in", binding="1/2 in")
     assert length(with_corners, "strip_length") == length(without, "strip_length")
+
+
+@pytest.mark.parametrize("technique", ["single-binding", "double-binding"])
+def test_corners_trimmed_off_are_not_bound(technique):
+    """Four corners, 1/4 in trimmed from each of their two sides: 2 in less to bind."""
+    working = work(
+        technique, edge="40 in", corners="4", binding="1/4 in", seam_allowance="1/2 in",
+        after=TRIMMED, ends="open", end_turn="1/2 in",
+    )  # fmt: skip
+    assert said(working, "corners_spare") == "2 in"
+    assert said(working, "corners_take") == "0 in"
+    assert said(working, "strip_length") == "39 in"
+
+
+@given(widths, widths, st.integers(0, 8))
+def test_mitres_take_or_spare_and_neither_is_negative(binding, seam, corners):
+    written = {"corners": corners} if corners else {}
+    working = work("double-binding", binding=binding, seam_allowance=seam, after=TRIMMED, **written)
+    take, spare = (
+        length(working, name) if name in working.named else ZERO
+        for name in ("corners_take", "corners_spare")
+    )
+    assert min(take, spare) == ZERO
+    assert take - spare == 2 * corners * (binding - seam)
 
 
 def test_open_ends_are_turned_in_instead_of_joined():
