@@ -22,6 +22,7 @@ from handout_engine.problems import Inline, Problem
 from handout_engine.refusals import RefusalError, RefusalsError, nearest_name, quoted
 from handout_engine.register import find_of_kind
 from handout_engine.saying import Tape
+from handout_engine.sheets import Sheet
 from handout_engine.sized import following, sized
 from handout_engine.technique import Technique, make
 from handout_engine.workings import Working
@@ -75,10 +76,10 @@ class Page:
         made.set("data-place", str(number))
         return html(made)
 
-    def sheets(self) -> dict[str, str]:
+    def sheets(self) -> dict[str, Sheet]:
         """The true-scale sheets of all blocks by their addresses beside the page, each once."""
         every = (kept.true_scale_sheets(each, self.tape) for each in self.techniques.values())
-        return {name: text for sheets in every for name, text in sheets.items()}
+        return {sheet.address: sheet for sheets in every for sheet in sheets}
 
     def inline_element(self, reference: str) -> Element | None:
         """One value as it stands in running text; None when its block has a problem."""
@@ -183,7 +184,7 @@ def _raw(page: Page, written: str) -> Raw:
 
 def _mentioned(page: Page, name: str, value: str) -> Raw:
     names = {block.name for block in page.blocks if block.technique}
-    if name == GARMENT:
+    if name == GARMENT and name not in names:
         raise RefusalError("this page names no garment to take it from")
     if name not in names:
         raise RefusalError(

@@ -32,12 +32,16 @@ from handout_site.console import main
 from handout_site.content_policy import write_headers
 from handout_site.gallery import published_only
 from handout_site.inline_values import InlineValues
+from handout_site.paper import with_notes
+from handout_site.pdf import find_printer
 from handout_site.placing import place, put_in
 from handout_site.reader_form import with_form
 from handout_site.reading import NO_TEXT, Handout, first_line, front_matter_slips, read_handout
 from handout_site.runtime import MISSING, Runtime, find_runtime, publish
 from handout_site.scenario import Scenario, load_scenario
-from handout_site.sheets import add_sheets
+from handout_site.sheets import MISSING as NO_PDF
+from handout_site.sheets import Sheets, with_pdfs
+from handout_site.size_pages import SizePage, size_pages
 from handout_site.slips import Slip, SlipsError
 
 log = logging.getLogger("mkdocs.plugins.handouts")
@@ -47,7 +51,7 @@ MENU_PLACE = "handouts/"
 
 
 class HandoutsConfig(Config):
-    """Where handouts and scenarios are, which is published, and whether PNGs are painted."""
+    """Where handouts and scenarios are, which is published, and whether PNG and PDF are made."""
 
     handouts = config_options.Dir(exists=True)
     scenarios = config_options.Dir(exists=True)
@@ -68,6 +72,9 @@ class HandoutsPlugin(BasePlugin[HandoutsConfig]):
         self.runtime: Runtime | None = None
         self.painter: pictures.Painter | None = None
         self.drawings: dict[str, str] = {}
+        self.sized: dict[str, SizePage] = {}
+        self.sheets = Sheets()
+        self.pdfs: dict[str, str] = {}
 
     def on_startup(self, *, command: Literal["build", "gh-deploy", "serve"], dirty: bool) -> None:
         """Remember whether an author is looking on."""
@@ -76,7 +83,7 @@ class HandoutsPlugin(BasePlugin[HandoutsConfig]):
 
     def on_config(self, config: MkDocsConfig) -> MkDocsConfig:
         """Read the scenario, add the handouts to the menu, and register fence and pattern."""
-        self.slips, self.handout = [], None
+        self.slips, self.handout, self.sized = [], None, {}
         every = library.entries(Path(self.config.handouts))
         self.scenario = _scenario(self.config, library.handout_names(every))
         self.entries = library.published(every, self.scenario.handouts)
@@ -87,6 +94,9 @@ class HandoutsPlugin(BasePlugin[HandoutsConfig]):
         self.painter = pictures.find_painter() if self.config.pictures else None
         if self.config.pictures and self.painter is None:
             log.info(pictures.MISSING)
+        self.sheets = Sheets(self.scenario.paper, find_printer() if self.config.pictures else None)
+        if self.config.pictures and self.sheets.printer is None:
+            log.info(NO_PDF)
         config.nav = _menu(config.nav, library.menu(self.entries))
         config.extra["scenario"] = self.scenario
         config.markdown_extensions.append(InlineValues(self._inline))  # type: ignore[arg-type]
@@ -100,6 +110,10 @@ class HandoutsPlugin(BasePlugin[HandoutsConfig]):
         """Add the published handouts to the site's pages."""
         for entry in self.entries:
             files.append(File.generated(config, entry.address, abs_src_path=str(entry.path)))
+            for file, address, sized in size_pages(entry, self.scenario.page_sizes, config):
+                self.sized[address] = sized
+                if file is not None:
+                    files.append(file)
         if reference.ADDRESS in str(config.nav):
             text = reference.reference(main)
             files.append(File.generated(config, reference.ADDRESS, content=text))
@@ -118,15 +132,13 @@ class HandoutsPlugin(BasePlugin[HandoutsConfig]):
         text = with_closing_parts(markdown)
         shown = _shown_path(page.file, config)
         whole = page.file.content_string
-        self.handout = read_handout(
-            text,
-            shown,
-            self.scenario.tape,
-            self.scenario.inputs,
-            first_line(whole, markdown),
-        )
+        sized = self.sized.get(page.file.src_uri)
+        terms = sized.terms(self.scenario.terms) if sized else self.scenario.terms
+        self.handout = read_handout(text, shown, terms, first_line(whole, markdown))
+        if sized:
+            sized.mark(page)
         self.handout.slips.extend(front_matter_slips(whole, shown))
-        add_sheets(self.handout.page, page.file, files, config)
+        self.pdfs = self.sheets.add(self.handout.page, page.file, files, config)
         drawing = pictures.picture_of(self.handout.page) if self.painter else None
         if drawing is not None:
             page.meta["picture"] = pictures.address(drawing)
@@ -138,16 +150,22 @@ class HandoutsPlugin(BasePlugin[HandoutsConfig]):
         del config, files
         if self.handout is None:
             return html
+        sized = self.sized.get(page.file.src_uri)
+        if sized and not sized.is_own and self.handout.page.problems:
+            return sized.with_choice(sized.impossible(str(page.title), self.handout))
         found = put_in(html, self._made)
         shown = published_only(found.html, {entry.name for entry in self.entries})
+        shown = with_pdfs(shown, self.pdfs)
         if not self.handout.slips:
             self.handout.slips.extend(self.handout.slips_of_places(found.numbers, found.left))
         self.slips.extend(self.handout.slips)
         if self.handout.slips:
             return _error_box(map(str, self.handout.slips)) + shown
-        if self.runtime is None:
-            return shown
-        return with_form(shown, self.handout, self.scenario, self.runtime, page.file.url)
+        if any(block.technique for block in self.handout.page.blocks):
+            shown = with_notes(shown)
+        if self.runtime is not None:
+            shown = with_form(shown, self.handout, self.scenario, self.runtime, page.file.url)
+        return sized.with_choice(shown) if sized else shown
 
     def on_env(self, env: Any, config: MkDocsConfig, files: Files) -> None:  # noqa: ANN401
         """Before anything is written: fail with all slips, or show them where they are."""
@@ -161,8 +179,9 @@ class HandoutsPlugin(BasePlugin[HandoutsConfig]):
         """Write what the reader's browser runs, and the headers to publish the site with."""
         if self.runtime is not None:
             publish(self.runtime, Path(config.site_dir))
+        kept = Path(config.config_file_path).parent / ".cache"
+        self.sheets.write(Path(config.site_dir), kept)
         if self.painter is not None:
-            kept = Path(config.config_file_path).parent / ".cache"
             pictures.write_pictures(self.drawings, Path(config.site_dir), kept, self.painter)
         write_headers(Path(config.site_dir))
 

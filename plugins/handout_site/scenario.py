@@ -67,6 +67,11 @@ class Scenario:
     sizes: tuple[str, ...] | None = None
 
     @property
+    def page_sizes(self) -> tuple[str, ...] | None:
+        """The sizes that have pages; what is made for one baby has none but hers."""
+        return () if self.fit else self.sizes
+
+    @property
     def terms(self) -> Terms:
         """What its pages are worked out with."""
         return Terms(self.tape, self.inputs, self.fit)

@@ -1,0 +1,109 @@
+"""A page for each size of a sized handout, with links between them that need no script.
+
+A handout is sized when its first garment block lists `sizes`. The handout itself is the page of
+its own size; the others stand beside it, their text the same, their garment at another size.
+"""
+
+from __future__ import annotations
+
+import re
+from collections.abc import Iterator, Mapping
+from dataclasses import dataclass, replace
+from pathlib import PurePosixPath
+
+from mkdocs.config.defaults import MkDocsConfig
+from mkdocs.structure.files import File, InclusionLevel
+from mkdocs.structure.pages import Page
+
+from handout_engine.blocks import GARMENT, Block, read_block
+from handout_engine.bodies import USUAL_SIZE
+from handout_engine.fragments.size_choice import size_choice
+from handout_engine.markup import element, html
+from handout_engine.refusals import RefusalsError
+from handout_engine.sized import SIZE
+from handout_site.fences import scan
+from handout_site.library import Entry
+from handout_site.mappings import DocumentError, read_mapping
+from handout_site.reading import EXAMPLE, Handout, Terms
+
+_GARMENT = re.compile(rf"^\s*{GARMENT}\s*:", re.MULTILINE)
+_TITLE = re.compile(r"</h1>\s*")
+
+
+@dataclass(frozen=True)
+class SizePage:
+    """One page of a sized handout: its size, the handout's own, and the name of each page."""
+
+    size: str
+    own: str
+    names: Mapping[str, str]
+
+    @property
+    def is_own(self) -> bool:
+        """Whether it is the handout's own page."""
+        return self.size == self.own
+
+    def terms(self, terms: Terms) -> Terms:
+        """What the page is worked out with: its own size, if it is not the handout's."""
+        return terms if self.is_own else replace(terms, fit={SIZE: self.size})
+
+    def mark(self, page: Page) -> None:
+        """Give the page its size; only the handout's own page is found by searching."""
+        page.meta["size"] = self.size
+        if not self.is_own:
+            page.meta["title"] = f"{page.title}, size {self.size}"
+            page.meta["search"] = {"exclude": True}
+
+    def with_choice(self, content: str) -> str:
+        """A page's HTML with the sizes to choose from below its title."""
+        addresses = {size: f"{name}.html" for size, name in self.names.items()}
+        title = _TITLE.search(content)
+        place = title.end() if title else 0
+        choice = html(size_choice(addresses, self.size)) + "\n"
+        return content[:place] + choice + content[place:]
+
+    def impossible(self, title: str, handout: Handout) -> str:
+        """What stands on a page whose handout cannot be made in its size."""
+        reasons = [element("p", problem.text) for problem in handout.page.problems]
+        words = f"This cannot be made in size {self.size}."
+        note = element("div", element("p", words, class_="admonition-title"), *reasons,
+                       class_="admonition warning")  # fmt: skip
+        return html(element("h1", title)) + "\n" + html(note)
+
+
+def size_pages(
+    entry: Entry, sizes: tuple[str, ...] | None, config: MkDocsConfig
+) -> Iterator[tuple[File | None, str, SizePage]]:
+    """The pages of a handout by size: the file to add, its address, and what it is.
+
+    `sizes` are those of the scenario, None where each handout says its own. Nothing comes for a
+    handout that is not sized; for its own page there is no file, since it is there already.
+    """
+    text = entry.path.read_text(encoding="utf-8-sig", errors="replace")
+    garment = _first_garment(text)
+    wanted = garment.sizes if garment and sizes is None else sizes
+    if garment is None or not garment.sizes or not wanted:
+        return
+    own = str(garment.fields.get(SIZE, USUAL_SIZE))
+    every = sorted({*wanted, own}, key=int)
+    stem = PurePosixPath(entry.name).name
+    names = {size: stem if size == own else f"{stem}-size-{size}" for size in every}
+    for size in every:
+        address = entry.address if size == own else entry.address[:-3] + f"-size-{size}.md"
+        file = None
+        if size != own:
+            file = File.generated(
+                config, address, content=text, inclusion=InclusionLevel.NOT_IN_NAV
+            )
+        yield file, address, SizePage(size, own, names)
+
+
+def _first_garment(text: str) -> Block | None:
+    """The first garment block of a handout; None where there is none that can be read."""
+    for fence in scan(text).fences:
+        if _GARMENT.search(fence.body):
+            try:
+                return read_block(read_mapping(fence.body, EXAMPLE).fields)  # type: ignore[arg-type]
+            except (DocumentError, RefusalsError):
+                return None
+    return None
