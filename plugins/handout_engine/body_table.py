@@ -4,8 +4,8 @@ A size is the body length in cm. Head comes from the CDC growth charts of 2000, 
 lengths from the means of Snyder and others (1977), smoothed as a quadratic in body length
 (upper arm to wrist and thigh: a straight line). Neck, wrist and back waist are estimates by fixed
 ratios at two to three and a half years, since no measured infants were found: neck the mean of
-0.481 of the head and 0.469 of the chest, wrist 0.713 of the forearm, back waist 0.4246 of the
-crown-rump length.
+0.481 of the head and 0.469 of the chest (from size 86 up to 2 mm more, to meet the necks measured
+at that age), wrist 0.713 of the forearm, back waist 0.4246 of the crown-rump length.
 """
 
 from __future__ import annotations
