@@ -8,8 +8,11 @@ and field, her tape and her paper:
 
 The answer always holds the form, the line that says what was chosen, and the problems. Only when
 there are none does it hold the page: the fragments in order of the blocks, the inline values, and
-the true-scale sheets by the addresses under which the fragments link to them. So a page never
-shows the half of an answer.
+the addresses of true-scale sheets, under which the fragments link to them. So a page never shows
+the half of an answer.
+
+A question with such an address as its `sheet` is answered with that sheet alone, as an HTML
+document whose pages are of her paper: `{"sheet": "<!DOCTYPE html>..."}`, or null if there is none.
 """
 
 from __future__ import annotations
@@ -22,6 +25,7 @@ from typing import Any
 from handout_engine.authored import Authored, Choices, from_plain, read_paper, read_tape
 from handout_engine.fragments.form import chosen, form
 from handout_engine.markup import html
+from handout_engine.pages import Page
 from handout_engine.problems import Problem
 from handout_engine.questions import Asked, plain_sentence
 
@@ -40,6 +44,8 @@ def answer(question: str) -> str:
         paper=read_paper(asked.get("paper"), own.paper),
     )
     page = told.work(choices)
+    if "sheet" in asked:
+        return json.dumps({"sheet": _sheet(page, asked["sheet"], told.paper)})
     read = Asked(own, told, choices, page)
     said: dict[str, Any] = {
         "form": html(form(read)),
@@ -49,8 +55,14 @@ def answer(question: str) -> str:
     if not page.problems:
         said["fragments"] = [page.fragment(number) for number in range(len(page.blocks))]
         said["values"] = {reference: page.inline(reference) for reference in own.inlines}
-        said["sheets"] = page.sheets()
+        said["sheets"] = list(page.sheets())
     return json.dumps(said, separators=(",", ":"))
+
+
+def _sheet(page: Page, address: object, paper: str) -> str | None:
+    """The true-scale sheet with that address, ready to print."""
+    sheet = page.sheets().get(str(address))
+    return sheet.document(paper, page.tape) if sheet else None
 
 
 def _problem(problem: Problem, page: Authored) -> dict[str, str]:

@@ -7,14 +7,14 @@ depends on nothing else, so equal ones share a result.
 
 from __future__ import annotations
 
-from collections.abc import Mapping
+from collections.abc import Sequence
 from dataclasses import replace
 from functools import lru_cache
 
 from handout_engine.fragments import block
 from handout_engine.markup import html
 from handout_engine.saying import Tape
-from handout_engine.sheets import sheets
+from handout_engine.sheets import Sheet, sheets
 from handout_engine.technique import Technique
 from handout_engine.workings import Working
 
@@ -52,6 +52,6 @@ def fragment(  # noqa: PLR0913, PLR0917 - all that a fragment hangs on
 
 
 @lru_cache(maxsize=50)
-def true_scale_sheets(technique: Technique, tape: Tape) -> Mapping[str, str]:
-    """The true-scale sheets of a technique by their addresses."""
+def true_scale_sheets(technique: Technique, tape: Tape) -> Sequence[Sheet]:
+    """The true-scale sheets of a technique."""
     return sheets(working(technique), tape)

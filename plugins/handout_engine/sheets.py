@@ -1,34 +1,185 @@
-"""True-scale sheets of a working: each an SVG of its own, named by what is in it.
+"""True-scale sheets of a working, as printed pages, named by what is in them.
 
-The name holds a number made from the content, so that a link never leads to the sheet of other
-measures, and no two pages need to agree on names.
+There is one for each picture that has a sheet, and one with all pieces that have an outline. The
+name holds a number made from the content, so that a link never leads to the sheet of other
+measures, and no two pages of a site need to agree on names. It does not depend on the paper.
 """
 
 from __future__ import annotations
 
-from handout_engine.drawing.true_scale import true_scale
-from handout_engine.markup import xml
+from collections.abc import Iterable, Sequence
+from dataclasses import dataclass
+from itertools import chain
+from xml.etree.ElementTree import Element
+
+from handout_engine.drawing.ink import inked
+from handout_engine.drawing.ink_svg import elements
+from handout_engine.drawing.pieces import piece_shapes
+from handout_engine.drawing.scene import Scene, Shape
+from handout_engine.drawing.sheet_pages import print_document, sheet_pages
+from handout_engine.drawing.strip import Label
+from handout_engine.geometry.polygons import extents
+from handout_engine.markup import element, xml
+from handout_engine.refusals import RefusalError
 from handout_engine.saying import Tape
-from handout_engine.workings import Picture, Working
+from handout_engine.values import Sentence, Value, said
+from handout_engine.workings import Grain, Picture, Piece, Working
 
 FOLDER = "sheets/"
+PIECES = "pieces"
+SIZE = "size"
+"""The input that says which size of baby a garment is for."""
+LARGEST = 2.4e6
+"""Square mm: a drawing in a larger box would take more than about 60 pages, and is not printed."""
 _MODULUS = 2**64 - 59
 """The greatest prime below 2 to the 64th."""
 
 
-def sheets(working: Working, tape: Tape) -> dict[str, str]:
-    """Each sheet's address beside the page, and the sheet as an SVG document."""
-    drawn = (picture_sheet(working.technique, each, tape) for each in working.pictures)
-    return dict(each for each in drawn if each is not None)
+@dataclass(frozen=True)
+class Drawing:
+    """One thing on a sheet: its shapes, and what is said of it."""
+
+    label: Label
+    shapes: tuple[Shape, ...]
+
+    @property
+    def scene(self) -> Scene:
+        """The same as a scene, to be drawn whole (`true_scale.true_scale`)."""
+        return Scene(_plain(self.label.heading), _plain(" ".join(self.label.lines)), self.shapes)
 
 
-def picture_sheet(technique: str, picture: Picture, tape: Tape) -> tuple[str, str] | None:
-    """The sheet of one picture with its address; None where there is none."""
+@dataclass(frozen=True)
+class Sheet:
+    """What is printed in one go: its address beside the page, its title and its drawings."""
+
+    address: str
+    title: str
+    drawings: tuple[Drawing, ...]
+
+    def pages(self, paper: str, tape: Tape) -> list[str]:
+        """The printed pages in order, each as an SVG document; `paper` is `a4` or `letter`."""
+        return [xml(page) + "\n" for page in self._drawn(paper, tape)]
+
+    def document(self, paper: str, tape: Tape) -> str:
+        """All pages as one HTML document, to be printed from a browser."""
+        return print_document(self.title, self._drawn(paper, tape))
+
+    def _drawn(self, paper: str, tape: Tape) -> list[Element]:
+        every = (sheet_pages(each.shapes, each.label, paper, tape) for each in self.drawings)
+        return list(chain.from_iterable(every))
+
+
+def sheets(working: Working, tape: Tape) -> list[Sheet]:
+    """Every sheet of a working."""
+    every = [picture_sheet(working, each, tape) for each in working.pictures]
+    return [each for each in (*every, pieces_sheet(working, tape)) if each is not None]
+
+
+def together(title: str, every: Sequence[Sheet]) -> Sheet:
+    """All sheets as one; raises RefusalError where there are none."""
+    if not every:
+        raise RefusalError("has no true-scale sheet")
+    return Sheet("", title, tuple(chain.from_iterable(each.drawings for each in every)))
+
+
+def picture_sheet(working: Working, picture: Picture, tape: Tape) -> Sheet | None:
+    """The sheet of one picture; None where there is none."""
     if picture.sheet is None:
         return None
-    document = xml(true_scale(picture.sheet, tape)) + "\n"
-    return f"{FOLDER}{technique}-{picture.name}-{_mark(document)}.svg", document
+    title = picture.sheet.title.first(tape)
+    known = working.title.lower() in title.lower()
+    label = Label(title if known else f"{working.title}: {title}",
+                  (picture.sheet.description.text(tape),))  # fmt: skip
+    drawing = Drawing(label, picture.sheet.shapes)
+    return _sheet(f"{working.technique}-{picture.name}", label.heading, (drawing,), tape)
 
 
-def _mark(document: str) -> str:
-    return f"{int.from_bytes(document.encode()) % _MODULUS:016x}"
+def pieces_sheet(working: Working, tape: Tape) -> Sheet | None:
+    """The sheet of all pieces that have an outline; None where there are none to print."""
+    drawings = tuple(
+        Drawing(
+            piece_label(working, pieces, tape),
+            piece_shapes(pieces[0], [f"{each.name}: cut {each.count}" for each in pieces]),
+        )
+        for pieces in alike(each for each in working.pieces if can_be_printed(each))
+    )
+    if not drawings:
+        return None
+    return _sheet(f"{working.technique}-{PIECES}", f"{working.title}: pieces", drawings, tape)
+
+
+def can_be_printed(piece: Piece) -> bool:
+    """Whether a piece has an outline, and one that some tens of pages can hold."""
+    if not piece.outline:
+        return False
+    (left, top), (right, bottom) = extents(piece.outline)
+    return (right - left) * (bottom - top) <= LARGEST
+
+
+def alike(pieces: Iterable[Piece]) -> list[list[Piece]]:
+    """Pieces of one outline together, since one paper piece serves them all."""
+    groups: dict[object, list[Piece]] = {}
+    for each in pieces:
+        key = (each.outline, each.seam_outline, each.notches, each.grain, each.on_fold)
+        groups.setdefault(key, []).append(each)
+    return list(groups.values())
+
+
+def piece_label(working: Working, pieces: Sequence[Piece], tape: Tape) -> Label:
+    """Name, size, how often to cut from which cloth, fold, grain and lines of pieces alike."""
+    names = " and ".join(piece.name for piece in pieces)
+    size = working.inputs.get(SIZE)
+    worn = (
+        [f"For size {tape.say(size.amount)}, with the measures of its page."]
+        if size is not None and size.amount
+        else []
+    )
+    lines = (*worn, *_lines(pieces[0], pieces, tape))
+    return Label(f"{working.title}: {names}", lines)
+
+
+def _lines(one: Piece, pieces: Sequence[Piece], tape: Tape) -> Iterable[str]:
+    for each in pieces:
+        name = f"{each.name}: cut" if len(pieces) > 1 else "Cut"
+        yield f"{name} {each.count} from {each.cloth}."
+    wide, high = _size(one)
+    half = ", half of it" if one.on_fold else ""
+    yield f"{_both(wide, tape)} wide, {_both(high, tape)} high{half}."
+    if one.on_fold:
+        yield "The line of long dashes and dots lies on the fold."
+    if one.seam_outline:
+        yield "Cut on the thick line, sew on the dashed one."
+    else:
+        yield "Cut on the thick line; nothing is to be added to it."
+    if one.notches:
+        yield "Short lines at the edge are notches, to meet those of the next piece."
+    slanting = one.grain is Grain.BIAS
+    yield "Lengthwise grain: " + ("along the arrow." if slanting else "up and down the page.")
+
+
+def _size(piece: Piece) -> tuple[Value, Value]:
+    """How wide and how high a piece is on paper (`pieces.on_paper`)."""
+    straight = piece.grain is Grain.STRAIGHT
+    return (piece.width, piece.length) if straight else (piece.length, piece.width)
+
+
+def _plain(text: str) -> Sentence:
+    """A sentence of words alone."""
+    return Sentence(text.replace("{", "{{").replace("}", "}}"))
+
+
+def _both(value: Value, tape: Tape) -> str:
+    return said(value, tape).both
+
+
+def _sheet(name: str, title: str, drawings: tuple[Drawing, ...], tape: Tape) -> Sheet:
+    return Sheet(f"{FOLDER}{name}-{_mark(drawings, tape)}.html", title, drawings)
+
+
+def _mark(drawings: Sequence[Drawing], tape: Tape) -> str:
+    """A number made from everything on a sheet."""
+    written = element("g")
+    for each in drawings:
+        written.append(element("title", each.label.heading, *each.label.lines))
+        written.extend(elements(inked(each.shapes, tape)))
+    return f"{int.from_bytes(xml(written).encode()) % _MODULUS:016x}"

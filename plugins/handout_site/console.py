@@ -12,13 +12,16 @@ import click
 from mkdocs.utils.meta import get_data
 
 from handout_engine.drawing.svg import paper_sheet
+from handout_engine.drawing.tiling import PAPERS
+from handout_engine.drawing.true_scale import true_scale
 from handout_engine.markup import xml
 from handout_engine.refusals import RefusalError, RefusalsError
 from handout_engine.register import find, keys
 from handout_engine.saying import Tape
-from handout_engine.sheets import sheets
+from handout_engine.sheets import Sheet, sheets, together
 from handout_engine.technique import Technique, make
 from handout_engine.workings import Working
+from handout_site.pdf import find_printer
 from handout_site.reading import NO_TEXT, Terms, first_line, front_matter_slips, read_handout
 from handout_site.slips import Slip
 from handout_site.spelled import as_json, as_text
@@ -40,15 +43,12 @@ def main() -> None:
 @click.option("--json", "wants_json", is_flag=True, help="Print the working as JSON.")
 @click.option("--svg", "svg_file", type=click.Path(dir_okay=False, path_type=Path),
               help="Write the drawings to this file, one below another.")  # fmt: skip
-@click.option("--sheet", "sheet_file", type=click.Path(dir_okay=False, path_type=Path),
-              help="Write the true-scale sheet to this file, further ones beside it.")  # fmt: skip
 @click.option("--units", type=click.Choice(sorted(TAPES)), default="inches", show_default=True)
-def compute(  # noqa: PLR0913, PLR0917 - one for each option of the console
+def compute(
     technique: str,
     measures: tuple[str, ...],
     wants_json: bool,
     svg_file: Path | None,
-    sheet_file: Path | None,
     units: str,
 ) -> None:
     """Work out one TECHNIQUE, for instance: banded-ruffle edge="9 in" band="1/4 in"."""
@@ -57,26 +57,66 @@ def compute(  # noqa: PLR0913, PLR0917 - one for each option of the console
     if svg_file is not None:
         scenes = [picture.scene for picture in working.pictures]
         _write(svg_file, xml(paper_sheet(scenes, tape, technique)))
-    if sheet_file is not None:
-        _write_sheets(sheet_file, working, tape)
     if wants_json:
         click.echo(json.dumps(as_json(working, tape), indent=2, ensure_ascii=False))
     else:
         click.echo(as_text(working, tape))
 
 
-def _write_sheets(path: Path, working: Working, tape: Tape) -> None:
-    """Write the first sheet to the file that was named, and others with a number beside it."""
-    every = list(sheets(working, tape).values())
-    if not every:
-        _leave([f"{working.technique} has no true-scale sheet"])
-    for number, text in enumerate(every, 1):
-        _write(path if number == 1 else path.with_stem(f"{path.stem}-{number}"), text)
-
-
-def _write(path: Path, text: str) -> None:
+@main.command()
+@click.argument("technique", metavar="TECHNIQUE|GARMENT")
+@click.argument("measures", nargs=-1, metavar="[INPUT=VALUE]...")
+@click.option("--pdf", "pdf_file", type=click.Path(dir_okay=False, path_type=Path),
+              help="Write all pages to this PDF.")  # fmt: skip
+@click.option("--html", "html_file", type=click.Path(dir_okay=False, path_type=Path),
+              help="Write all pages to this HTML file, to print from a browser.")  # fmt: skip
+@click.option("--svg", "svg_file", type=click.Path(dir_okay=False, path_type=Path),
+              help="Write the first drawing whole to this SVG, others beside it.")  # fmt: skip
+@click.option("--paper", type=click.Choice(sorted(PAPERS)), default="a4", show_default=True)
+@click.option("--units", type=click.Choice(sorted(TAPES)), default="inches", show_default=True)
+def sheet(  # noqa: PLR0913, PLR0917 - one for each option of the console
+    technique: str,
+    measures: tuple[str, ...],
+    pdf_file: Path | None,
+    html_file: Path | None,
+    svg_file: Path | None,
+    paper: str,
+    units: str,
+) -> None:
+    """Write the pieces, templates and marking sheets of one TECHNIQUE at true scale."""
+    tape = TAPES[units]
+    working = _work(technique, measures)
     try:
-        path.write_text(text, encoding="utf-8")
+        printed = together(working.title, sheets(working, tape))
+    except RefusalError as refusal:
+        _leave([f"{working.technique} {refusal.message}"])
+    if (pdf_file, html_file, svg_file) == (None, None, None):
+        raise click.UsageError("say where to write it: --pdf FILE, --html FILE or --svg FILE")
+    if pdf_file is not None:
+        _write(pdf_file, _pdf(printed, paper, tape))
+    if html_file is not None:
+        _write(html_file, printed.document(paper, tape))
+    if svg_file is not None:
+        for number, drawing in enumerate(printed.drawings, 1):
+            path = svg_file if number == 1 else svg_file.with_stem(f"{svg_file.stem}-{number}")
+            _write(path, xml(true_scale(drawing.scene, tape)) + "\n")
+
+
+def _pdf(printed: Sheet, paper: str, tape: Tape) -> bytes:
+    printer = find_printer()
+    if printer is None:
+        _leave(
+            [
+                "a PDF needs libcairo, which is not installed; on Debian: apt-get install "
+                "libcairo2 fonts-dejavu-core. Or write pages to print from a browser: --html FILE"
+            ]
+        )
+    return printer(printed.title, printed.pages(paper, tape))
+
+
+def _write(path: Path, content: str | bytes) -> None:
+    try:
+        path.write_bytes(content.encode() if isinstance(content, str) else content)
     except OSError as error:
         _leave([f"{path} cannot be written: {error.strerror}"])
 

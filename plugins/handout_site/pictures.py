@@ -6,12 +6,14 @@ Pictures are named by their content and kept between builds, so an unchanged reb
 from __future__ import annotations
 
 from collections.abc import Callable
+from functools import partial
 from hashlib import sha256
 from pathlib import Path
 
 from handout_engine.drawing.svg import svg
 from handout_engine.markup import xml
 from handout_engine.pages import Page
+from handout_site.kept_files import put
 
 FOLDER = "pictures"
 WIDTH = 800
@@ -54,10 +56,4 @@ def address(drawing: str) -> str:
 def write_pictures(drawings: dict[str, str], site: Path, kept: Path, paint: Painter) -> None:
     """Write the picture of each drawing into the site, painting those that are not kept yet."""
     for place, drawing in drawings.items():
-        store = kept / place
-        if not store.is_file():
-            store.parent.mkdir(parents=True, exist_ok=True)
-            store.write_bytes(paint(drawing))
-        target = site / place
-        target.parent.mkdir(parents=True, exist_ok=True)
-        target.write_bytes(store.read_bytes())
+        put(site / place, kept / place, partial(paint, drawing))

@@ -35,6 +35,7 @@ READER_FILES = (
     "engine.js",
     "keep.js",
     "sheet.js",
+    "true_scale.js",
     "worker.js",
 )
 OFFLINE = "offline.js"

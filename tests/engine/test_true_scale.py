@@ -5,7 +5,7 @@ from xml.etree.ElementTree import fromstring
 
 import pytest
 
-from handout_engine.blocks import read_block
+from handout_engine.drawing.ink_svg import number
 from handout_engine.drawing.scene import (
     Area,
     Dimension,
@@ -19,11 +19,9 @@ from handout_engine.drawing.scene import (
     Tone,
     rectangle,
 )
-from handout_engine.drawing.ink_svg import number
 from handout_engine.drawing.true_scale import PRINT_AT, true_scale
 from handout_engine.lengths import millimetres
 from handout_engine.markup import xml
-from handout_engine.pages import work_page
 from handout_engine.saying import Tape
 from handout_engine.sheets import sheets
 from handout_engine.values import sentence
@@ -144,29 +142,10 @@ def test_a_pdf_of_the_sheet_has_its_size():
 
 def test_the_outline_on_a_placement_sheet_is_as_wide_as_the_panel():
     working = work("lattice-panel", width="4 in", depth="2 1/2 in")
-    ((_, text),) = sheets(working, Tape()).items()
-    root = fromstring(text)
+    (sheet,) = sheets(working, Tape())
+    root = fromstring(xml(true_scale(sheet.drawings[0].scene, Tape())))
     four_cornered = [points for points in paths(root) if len(points) == 4]
     outline = max(four_cornered, key=lambda points: points[1][0] - points[0][0])
     xs, ys = zip(*outline, strict=True)
     assert (max(xs) - min(xs)) * unit(root) == pytest.approx(101.6, abs=1e-3)
     assert (max(ys) - min(ys)) * unit(root) == pytest.approx(63.5, abs=1e-3)
-
-
-def test_a_sheet_s_address_is_its_own_and_the_link_leads_to_it():
-    def page(**fields):
-        block = read_block({"technique": "lattice-panel", "name": "yoke", **fields})
-        return work_page([block], Tape())
-
-    one, same, other = page(), page(), page(width="5 in")
-    assert one.sheets() == same.sheets()
-    assert set(one.sheets()).isdisjoint(other.sheets())
-    for made in (one, other):
-        (address,) = made.sheets()
-        assert re.fullmatch(r"sheets/lattice-panel-placement-[0-9a-f]{16}\.svg", address)
-        assert f'href="{address}"' in made.fragment(0)
-
-
-def test_a_technique_without_a_sheet_has_no_link():
-    page = work_page([read_block({"technique": "gathered-ruffle", "name": "it"})], Tape())
-    assert page.sheets() == {} and "sheet-link" not in page.fragment(0)

@@ -6,6 +6,8 @@ that words which fit by this reckoning fit in them too.
 
 from __future__ import annotations
 
+import re
+
 FONT = "DejaVu Sans, Noto Sans, sans-serif"
 ASCENT, DESCENT = 0.78, 0.24
 """How far letters reach above and below their line, for each unit of their size."""
@@ -28,6 +30,8 @@ _CLASSES = (
 )
 _WIDTHS = {letter: width for width, letters in _CLASSES for letter in letters}
 _OTHER = 1.0
+_HELD = "\u00a0"
+_WHOLE = re.compile(r"(?<=\d) (?=\d+/\d|(?:in|mm|cm|m|yd|%)\b|%)")
 
 
 def width(words: str, size: float, bold: bool = False) -> float:
@@ -40,12 +44,15 @@ def width(words: str, size: float, bold: bool = False) -> float:
 
 
 def wrapped(words: str, room: float, size: float, bold: bool = False) -> list[str]:
-    """The words in lines that are at most as wide as the room; a longer word has its own line."""
+    """The words in lines that are at most as wide as the room; a longer word has its own line.
+
+    A number stays with its fraction and its unit.
+    """
     lines: list[str] = []
-    for word in words.split():
+    for word in _WHOLE.sub(_HELD, words).split(" "):
         longer = f"{lines[-1]} {word}" if lines else word
-        if lines and width(longer, size, bold) <= room:
+        if lines and width(longer.replace(_HELD, " "), size, bold) <= room:
             lines[-1] = longer
         else:
             lines.append(word)
-    return lines
+    return [line.replace(_HELD, " ") for line in lines]

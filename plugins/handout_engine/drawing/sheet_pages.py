@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterable
+from collections.abc import Iterable, Sequence
 from xml.etree.ElementTree import Element
 
 from handout_engine.drawing.cutting import cut
@@ -12,7 +12,10 @@ from handout_engine.drawing.joins import join_inks, joins
 from handout_engine.drawing.scene import Shape
 from handout_engine.drawing.strip import Label, strip
 from handout_engine.drawing.tiling import Cell, Tiling, tiled
+from handout_engine.markup import element, html
 from handout_engine.saying import Tape
+
+SCREEN = "@media screen { body { background: #777; } svg { margin: 1rem auto; } }"
 
 
 def sheet_pages(shapes: Iterable[Shape], label: Label, paper: str, tape: Tape) -> list[Element]:
@@ -41,3 +44,28 @@ def _page(label: Label, tiling: Tiling, cell: Cell, inks: Iterable[Ink]) -> Elem
 def _where(tiling: Tiling, cell: Cell) -> str:
     number, count = tiling.number(cell), len(tiling.kept)
     return f"page {number} of {count}, row {cell[0] + 1}, column {cell[1] + 1}"
+
+
+def print_document(title: str, pages: Sequence[Element]) -> str:
+    """Pages as one HTML document which a browser prints one a sheet, at their own size.
+
+    Each page stands in a box a hair lower than the paper, so that no rounding makes two of it.
+    """
+    sizes = list(dict.fromkeys(_size(page) for page in pages))
+    rules = ["body { margin: 0; } svg { display: block; background: #fff; }", SCREEN,
+             "div + div { break-before: page; }"]  # fmt: skip
+    for number, (width, height) in enumerate(sizes):
+        rules.append(f"@page size-{number} {{ size: {width} {height}; margin: 0; }}")
+        rules.append(
+            f".size-{number} {{ page: size-{number}; overflow: hidden; }} "
+            f"@media print {{ .size-{number} {{ height: calc({height} - 0.2mm); }} }}"
+        )
+    head = element("head", element("meta", charset="utf-8"), element("title", title),
+                   element("style", "\n".join(rules)))  # fmt: skip
+    boxes = [element("div", page, class_=f"size-{sizes.index(_size(page))}") for page in pages]
+    whole = element("html", head, element("body", *boxes), lang="en")
+    return f"<!DOCTYPE html>\n{html(whole)}\n"
+
+
+def _size(page: Element) -> tuple[str, str]:
+    return page.get("width", ""), page.get("height", "")

@@ -17,7 +17,7 @@ from handout_engine.drawing.tiling import GAP, PAPER_NAMES, Cell, Tiling
 from handout_engine.drawing.true_scale import PRINT_AT, SQUARES
 from handout_engine.geometry.windows import Window
 
-HEADING, TEXT, SMALL = 4.2, 3.2, 2.8
+HEADING, TEXT, SMALL, CAPTION = 4.2, 3.2, 2.6, 2.8
 LEADING = 1.3
 """From line to line, for each unit of the letters' size."""
 BORDER = 2.0
@@ -26,8 +26,8 @@ MOST_CELL = 9.0
 SHARES = (1.0, 0.92, 0.84, 0.76, 0.68, 0.6)
 """By how much words are made smaller until they fit."""
 JOIN = (
-    "Cut each page off along the solid line at its left and at its top, where there is one, and "
-    "glue it over the page before it, up to the dashed line: arrowheads of one number meet."
+    "Cut each page off along the solid line at its left and at its top; glue it over the page "
+    "there, up to the dashed line: arrowheads of one number meet."
 )
 
 
@@ -56,17 +56,16 @@ def strip(label: Label, tiling: Tiling, cell: Cell, paper: str) -> list[Ink]:
                    for left, side in zip(lefts, (five, two), strict=True)]  # fmt: skip
     return [
         *_label(label, words, tiling, paper),
-        *_how_to_print(squares[0]),
+        *_how_to_print(squares[0], several=len(tiling.kept) > 1),
         *_place(squares[1], tiling, cell),
     ]
 
 
 def _label(label: Label, room: Window, tiling: Tiling, paper: str) -> Sequence[Words]:
     """The words about what is printed, as large as they fit."""
-    several = len(tiling.kept) > 1
-    extent = f"{len(tiling.kept)} pages" if several else "one page"
+    count = len(tiling.kept)
+    extent = f"{count} pages" if count > 1 else "one page"
     lines = [*label.lines, f"True scale, {extent} of {PAPER_NAMES[paper]}."]
-    lines += [JOIN] if several else []
     made: list[Words] = []
     for share in SHARES:
         made = list(_paragraphs(label.heading, lines, room, share))
@@ -89,18 +88,21 @@ def _square(square: Window, name: str) -> Iterable[Ink]:
     side = square.right - square.left
     yield Rule(closed(rectangle(square.left, square.top, side, side)), Line.THIN)
     at = ((square.left + square.right) / 2, square.bottom - BORDER)
-    yield Words(f"this square is {name}", at, "middle", SMALL)
+    yield Words(f"this square is {name}", at, "middle", CAPTION)
 
 
-def _how_to_print(square: Window) -> Iterable[Ink]:
-    """The square of 5 cm, in it the sentence that says how to print."""
+def _how_to_print(square: Window, several: bool) -> Iterable[Ink]:
+    """The square of 5 cm, in it how to print, and how to join several pages."""
     yield from _square(square, SQUARES[0][0])
     first, end, rest = PRINT_AT.partition(". ")
     room, y = square.width - 2 * BORDER, square.top + BORDER / 2
-    for text, bold in ((first + end, True), (rest, False)):
+    texts = [(first + end, True), (rest, False)]
+    texts += [(JOIN, False)] if several else []
+    for text, bold in texts:
         for line in wrapped(text, room, SMALL, bold):
             y += LEADING * SMALL
             yield Words(line, (square.left + BORDER, y), size=SMALL, bold=bold)
+        y += 0.2 * SMALL
 
 
 def _place(square: Window, tiling: Tiling, cell: Cell) -> Iterable[Ink]:

@@ -7,7 +7,7 @@ from xml.etree.ElementTree import Element
 
 from handout_engine.drawing.cloth_layout import layout_scene
 from handout_engine.drawing.svg import svg
-from handout_engine.fragments.words import phrase
+from handout_engine.fragments.words import phrase, sheet_link
 from handout_engine.laying import Layout
 from handout_engine.markup import element
 from handout_engine.saying import Tape
@@ -56,11 +56,9 @@ def _layout_picture(layout: Layout, number: int) -> Picture:
 def _of(working: Working, picture: Picture, tape: Tape, identity: str) -> Element:
     """The figure of a working's picture, with a link to its true-scale sheet if it has one."""
     figure = _figure(picture, tape, identity)
-    sheet = picture_sheet(working.technique, picture, tape)
+    sheet = picture_sheet(working, picture, tape)
     if sheet is not None:
-        address, _ = sheet
-        link = element("a", "Print this sheet at true scale", href=address, class_="sheet-link")
-        figure.append(element("p", link, class_="sheet"))
+        figure.append(sheet_link("Print this sheet at true scale", sheet))
     return figure
 
 

@@ -5,10 +5,11 @@ from __future__ import annotations
 from collections.abc import Iterable, Sequence
 from xml.etree.ElementTree import Element
 
-from handout_engine.fragments.words import amount, pair, phrase
-from handout_engine.inputs import MEASURES
+from handout_engine.fragments.words import amount, pair, phrase, sheet_link
+from handout_engine.inputs import BODY, MEASURES
 from handout_engine.markup import Child, element
 from handout_engine.saying import Tape
+from handout_engine.sheets import can_be_printed, pieces_sheet
 from handout_engine.values import Sentence, Value
 from handout_engine.workings import Cell as ChartCell
 from handout_engine.workings import Piece, Supply, Working
@@ -44,12 +45,28 @@ def _row(cells: Sequence[Cell]) -> Element:
 
 
 def cuts(working: Working, tape: Tape, identity: str) -> Element | None:
-    """The cut list: piece, cloth, count, width × length, grain."""
+    """The cut list: piece, cloth, count, width × length, grain; and the pieces at true scale."""
     del identity
     if not working.pieces:
         return None
     rows = [_cut(piece, tape) for piece in working.pieces]
-    return table("Cut list", ("Piece", "Cut", "Wide × long"), rows)
+    listed = table("Cut list", ("Piece", "Cut", "Wide × long"), rows)
+    return element("div", listed, *_printed(working, tape)) if _outlined(working) else listed
+
+
+def _outlined(working: Working) -> list[Piece]:
+    return [piece for piece in working.pieces if piece.outline]
+
+
+def _printed(working: Working, tape: Tape) -> Iterable[Element]:
+    """The link to the outlined pieces at true scale, and which are too large for it."""
+    sheet = pieces_sheet(working, tape)
+    if sheet is not None:
+        yield sheet_link("Print the pieces at true scale", sheet)
+    for piece in _outlined(working):
+        if not can_be_printed(piece):
+            yield element("p", f"The {piece.name} is too large to print at true scale; draw it "
+                               "from its measures.", class_="sheet")  # fmt: skip
 
 
 def _cut(piece: Piece, tape: Tape) -> Sequence[Cell]:
@@ -89,21 +106,28 @@ def _cell(cell: ChartCell, tape: Tape) -> Cell:
 
 
 def measures(working: Working, tape: Tape, identity: str) -> Element:
-    """The measures of the thing itself, and folded away how it is sewn and from which cloth."""
+    """The baby's measures, or else those of the thing itself; all others folded away."""
     del identity
-    main: list[Sequence[Cell]] = []
-    rest: list[Sequence[Cell]] = []
+    groups: dict[str, list[Sequence[Cell]]] = {}
     for value in working.inputs.values():
         if value.amount is not None:
-            rows = main if value.group == MEASURES else rest
-            rows.append((value.label, amount(value, tape), value.basis.text))
+            row = (value.label, amount(value, tape), value.basis.text)
+            groups.setdefault(value.group, []).append(row)
     headings = ("Measure", "Used here", "Basis")
+    main = groups.pop(BODY, []) or groups.pop(MEASURES, [])
     made = element("div", table("Measures used", headings, main))
+    shape = groups.pop(MEASURES, [])
+    if shape:
+        made.append(_folded_table("Ease and shape", headings, shape))
+    rest = [row for rows in groups.values() for row in rows]
     if rest:
-        summary = element("summary", "Seams, hems and cloth that were reckoned with")
-        more = table("How it is sewn, and the cloth", headings, rest)
-        made.append(element("details", summary, more, class_="numbers"))
+        made.append(_folded_table("Seams, hems and cloth that were reckoned with", headings, rest))
     return made
+
+
+def _folded_table(title: str, headings: Sequence[str], rows: Iterable[Sequence[Cell]]) -> Element:
+    return element("details", element("summary", title), table(title, headings, rows),
+                   class_="numbers")  # fmt: skip
 
 
 def supplies(working: Working, tape: Tape, identity: str) -> Element:

@@ -6,6 +6,7 @@ from xml.etree.ElementTree import Element
 
 from handout_engine.markup import Child, element
 from handout_engine.saying import Amount, Tape
+from handout_engine.sheets import Sheet
 from handout_engine.values import Said, Sentence, Value, said
 
 NO_BREAK = "\u00a0"
@@ -33,6 +34,13 @@ def pair(width: Amount | Value, length: Amount | Value, tape: Tape) -> Element:
 def phrase(sentence: Sentence, tape: Tape) -> list[Child]:
     """A sentence as words and amounts, to be children of an element."""
     return [run if isinstance(run, str) else _said(run) for run in sentence.runs(tape)]
+
+
+def sheet_link(words: str, sheet: Sheet) -> Element:
+    """A paragraph with the link to a true-scale sheet."""
+    return element(
+        "p", element("a", words, href=sheet.address, class_="sheet-link"), class_="sheet"
+    )
 
 
 def _said(spoken: Said) -> Element:

@@ -7,6 +7,7 @@ import { readAddress, writeAddress } from "./address.js";
 import { Engine } from "./engine.js";
 import { keepForOffline } from "./keep.js";
 import { showForm, showProblems, showSheet } from "./sheet.js";
+import { linkSheets } from "./true_scale.js";
 
 const SETTINGS = ["units", "finest", "paper"];
 const form = document.getElementById("handout-form");
@@ -70,6 +71,11 @@ async function workOut(choices, remember) {
   }
   const answered = writeAddress(showForm(form, answer.form, sent));
   showSheet(answer);
+  const put = question(choices);
+  linkSheets(
+    async (sheet) => (await engine.ask({ ...put, sheet })).sheet,
+    (put.paper ?? page.paper) === page.paper,
+  );
   setPaper();
   say("shown", "The page shows these measures now.");
   if (answered !== shown) remember(answered);

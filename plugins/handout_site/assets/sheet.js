@@ -17,7 +17,7 @@ function parsed(html) {
 const shown = new Map(); // what each place of the page holds, as the engine has written it
 
 // Shows all fragments and inline values; parts that the reader has unfolded stay unfolded.
-export function showSheet({ fragments, values, chosen, sheets }) {
+export function showSheet({ fragments, values, chosen }) {
   fragments.forEach((html, number) => {
     if (shown.get(number) === html) return;
     for (const place of document.querySelectorAll(`[data-place="${number}"]`)) {
@@ -30,22 +30,6 @@ export function showSheet({ fragments, values, chosen, sheets }) {
     if (html) replace(place, parsed(html));
   }
   document.querySelector(".handout-chosen").replaceWith(parsed(chosen));
-  linkSheets(sheets);
-}
-
-const drawn = []; // the addresses of the sheets that are drawn for the reader now
-
-// The site holds the true-scale sheets of its own measures only. A link to a sheet of the reader's
-// measures leads to the one that the engine has drawn for her.
-function linkSheets(sheets) {
-  while (drawn.length) URL.revokeObjectURL(drawn.pop());
-  for (const link of document.querySelectorAll("a.sheet-link")) {
-    const address = (link.dataset.sheet ??= link.getAttribute("href"));
-    if (!(address in sheets)) continue;
-    link.download = address.split("/").pop();
-    link.href = URL.createObjectURL(new Blob([sheets[address]], { type: "image/svg+xml" }));
-    drawn.push(link.href);
-  }
 }
 
 function replace(place, fresh) {

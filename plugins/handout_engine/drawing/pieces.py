@@ -1,0 +1,182 @@
+"""A piece to cut at true scale: cut and seam line, fold, notches, grain, and its name on it."""
+
+from __future__ import annotations
+
+from collections.abc import Iterable, Sequence
+from itertools import product
+from math import sqrt
+
+from handout_engine.drawing.scene import Area, Line, Note, Point, Shape, Stroke
+from handout_engine.geometry.points import snapped
+from handout_engine.geometry.polygons import contains, distance_to_outline, extents, sides
+from handout_engine.values import sentence
+from handout_engine.workings import Grain, Piece
+
+LONGEST_GRAIN = 120.0
+HEAD = 3.0
+"""How long the head of the grain arrow is, in mm."""
+TICK = 5.0
+"""How long a notch is that lies on the cut line itself."""
+NEAR = 0.5
+"""Nearer to the cut line than this a notch lies on it."""
+PLACES = 12
+"""In so many steps each way a place for the words is looked for."""
+MOST_CORNERS = 120
+"""So many corners of an outline are looked at for that."""
+LINE_HEIGHT = 5.0
+SAME = 1e-6
+ROOT = sqrt(0.5)
+
+
+def on_paper(piece: Piece, points: Sequence[Point]) -> tuple[Point, ...]:
+    """A piece's points with the lengthwise grain upright on the paper.
+
+    An outline runs along the piece's length; where that lies along the selvage, it goes downward.
+    """
+    if piece.grain is Grain.STRAIGHT:
+        return tuple((y, x) for x, y in points)
+    return tuple(points)
+
+
+def piece_shapes(piece: Piece, words: Sequence[str]) -> tuple[Shape, ...]:
+    """A piece as it is cut out of paper, lengthwise grain upright, on the bias slanting.
+
+    `words` are written on it, one below the other.
+    """
+    outline = on_paper(piece, piece.outline)
+    fold = _fold(piece, outline)
+    shapes: list[Shape] = [Area(outline, outline=None)]
+    shapes += _lines(outline, fold, Line.CUT)
+    if piece.seam_outline:
+        shapes += _lines(on_paper(piece, piece.seam_outline), fold, Line.STITCH)
+    if fold is not None:
+        shapes += _on_fold(outline, fold)
+    shapes += [_notch(outline, notch) for notch in on_paper(piece, piece.notches)]
+    return (*shapes, *_words_and_grain(piece, outline, words))
+
+
+def _fold(piece: Piece, outline: Sequence[Point]) -> tuple[int, float] | None:
+    """The line of a piece's fold: which coordinate is the same all along it, and its amount.
+
+    The fold is the longest straight edge along the piece's length, at one side of it.
+    """
+    if not piece.on_fold:
+        return None
+    axis = 0 if piece.grain is Grain.STRAIGHT else 1
+    lengths: dict[float, float] = {}
+    for start, end in sides(outline):
+        if abs(start[axis] - end[axis]) < SAME:
+            level = snapped(start[axis])
+            lengths[level] = lengths.get(level, 0.0) + abs(end[1 - axis] - start[1 - axis])
+    return (axis, max(lengths, key=lambda level: lengths[level])) if lengths else None
+
+
+def _lies_on(fold: tuple[int, float] | None, start: Point, end: Point) -> bool:
+    if fold is None:
+        return False
+    axis, level = fold
+    return abs(start[axis] - level) < SAME and abs(end[axis] - level) < SAME
+
+
+def _lines(
+    outline: Sequence[Point], fold: tuple[int, float] | None, line: Line
+) -> Iterable[Stroke]:
+    """A closed line, without what of it lies on the fold."""
+    around = sides(outline)
+    first = next((n for n, side in enumerate(around) if _lies_on(fold, *side)), None)
+    if first is None:
+        yield Stroke((*outline, outline[0]), line)
+        return
+    run: list[Point] = []
+    for start, end in [*around[first:], *around[:first]]:
+        if _lies_on(fold, start, end):
+            if len(run) > 1:
+                yield Stroke(tuple(run), line)
+            run = [end]
+        else:
+            run.append(end)
+    if len(run) > 1:
+        yield Stroke(tuple(run), line)
+
+
+def _on_fold(outline: Sequence[Point], fold: tuple[int, float]) -> Iterable[Shape]:
+    """The fold line, and words beside its middle."""
+    axis, level = fold
+    along = [point[1 - axis] for side in sides(outline) if _lies_on(fold, *side) for point in side]
+    low, high = min(along), max(along)
+    middle = (low + high) / 2
+    (left, top), (right, bottom) = extents(outline)
+    if axis == 0:
+        yield Stroke(((level, low), (level, high)), Line.FOLD)
+        inward = level <= (left + right) / 2
+        at, anchor = (level + (2 if inward else -2), middle), "start" if inward else "end"
+    else:
+        yield Stroke(((low, level), (high, level)), Line.FOLD)
+        inward = level <= (top + bottom) / 2
+        at, anchor = (middle, level + (4 if inward else -2)), "middle"
+    yield Note(at, sentence("on the fold"), anchor=anchor)
+
+
+def _notch(outline: Sequence[Point], notch: Point) -> Stroke:
+    """A short line across the allowance, from the cut line to the seam."""
+    start, end = min(sides(outline), key=lambda side: distance_to_outline(side, notch))
+    foot = _foot(notch, start, end)
+    if _apart(foot, notch) > NEAR:
+        return Stroke((foot, notch), Line.CUT)
+    length = _apart(start, end)
+    across, down = (end[0] - start[0]) / length, (end[1] - start[1]) / length
+    inner = [(foot[0] - way * TICK * down, foot[1] + way * TICK * across) for way in (1, -1)]
+    inside = next((each for each in inner if contains(outline, each)), inner[0])
+    return Stroke((foot, inside), Line.CUT)
+
+
+def _foot(point: Point, start: Point, end: Point) -> Point:
+    """The place on a straight side that is nearest to a point."""
+    across, down = end[0] - start[0], end[1] - start[1]
+    squared = across * across + down * down
+    share = ((point[0] - start[0]) * across + (point[1] - start[1]) * down) / squared
+    share = max(0.0, min(1.0, share))
+    return snapped(start[0] + share * across), snapped(start[1] + share * down)
+
+
+def _apart(one: Point, other: Point) -> float:
+    across, down = other[0] - one[0], other[1] - one[1]
+    return sqrt(across * across + down * down)
+
+
+def _words_and_grain(
+    piece: Piece, outline: Sequence[Point], words: Sequence[str]
+) -> Iterable[Shape]:
+    """The grain arrow where there is most room, and the words beside it."""
+    (x, y), room = _roomiest(outline)
+    along = (ROOT, ROOT) if piece.grain is Grain.BIAS else (0.0, 1.0)
+    half = max(2 * HEAD, min(LONGEST_GRAIN / 2, 0.8 * room))
+    yield from _grain((x - 3, y), along, half)
+    for place, text in enumerate(words):
+        at = (x, y + (place - (len(words) - 1) / 2) * LINE_HEIGHT)
+        yield Note(at, sentence(text.replace("{", "{{").replace("}", "}}")), anchor="start")
+
+
+def _grain(at: Point, along: Point, half: float) -> Iterable[Stroke]:
+    """An arrow with an open head at both ends."""
+    (x, y), (dx, dy) = at, along
+    ends = [(x - half * dx, y - half * dy), (x + half * dx, y + half * dy)]
+    yield Stroke((ends[0], ends[1]), Line.THIN)
+    for (end_x, end_y), way in zip(ends, (-1, 1), strict=True):
+        back_x, back_y = end_x - way * HEAD * dx, end_y - way * HEAD * dy
+        yield Stroke(((back_x - dy, back_y + dx), (end_x, end_y), (back_x + dy, back_y - dx)),
+                     Line.THIN)  # fmt: skip
+
+
+def _roomiest(outline: Sequence[Point]) -> tuple[Point, float]:
+    """The place inside an outline that is farthest from it, roughly, and how far that is."""
+    coarse = outline[:: max(1, len(outline) // MOST_CORNERS)]
+    (left, top), (right, bottom) = extents(outline)
+    best, room = ((left + right) / 2, (top + bottom) / 2), 0.0
+    for across, down in product(range(1, PLACES), repeat=2):
+        place = (left + across / PLACES * (right - left), top + down / PLACES * (bottom - top))
+        if contains(coarse, place):
+            distance = distance_to_outline(coarse, place)
+            if distance > room + SAME:
+                best, room = place, distance
+    return best, room
