@@ -98,11 +98,16 @@ class Step:
 
 @dataclass(frozen=True)
 class Supply:
-    """Something to buy or have at hand; `amount` is a named value, or None for a plain notion."""
+    """Something to buy or have at hand.
+
+    `amount` is how much of it, a length or a count, or None for a plain notion; `size` is its size
+    or number, as of a needle.
+    """
 
     name: str
     amount: Value | None = None
     note: Sentence | None = None
+    size: Value | None = None
 
 
 @dataclass(frozen=True)

@@ -90,7 +90,8 @@ def _lines(working: Working, tape: Tape) -> Iterable[str]:
         yield f"  {piece.count} × {piece.name}, {size}, {piece.cloth}, {piece.grain.value}"
     yield from ("", "To buy and have ready")
     for supply in working.supplies:
-        yield f"  {supply.name}" + (f": {_both(supply.amount, tape)}" if supply.amount else "")
+        told = supply.amount or supply.size
+        yield f"  {supply.name}" + (f": {_both(told, tape)}" if told else "")
     yield from ("", "Sew a sample first")
     yield from _steps(working.sample, tape)
     yield from ("", "Sew")

@@ -6,45 +6,55 @@ from collections.abc import Iterable
 from xml.etree.ElementTree import Element
 
 from handout_engine.fragments.drawings import layout_figures
-from handout_engine.fragments.words import amount
-from handout_engine.laying import Layout, together
-from handout_engine.markup import element
-from handout_engine.saying import Saying, Tape
+from handout_engine.fragments.words import amount, phrase
+from handout_engine.kits import Need, Notion, kit, layouts
+from handout_engine.markup import Child, element
+from handout_engine.saying import Amount, Saying, Tape
 from handout_engine.sources import LAYOUT
-from handout_engine.values import Value
+from handout_engine.values import Sentence, Value
 from handout_engine.workings import Working
 
 
 def page_layout(workings: Iterable[Working], tape: Tape) -> Element:
     """The pieces of all workings laid out together, a drawing for each cloth."""
-    figures = layout_figures(_layouts(workings), tape, "page")
+    figures = layout_figures(layouts(workings), tape, "page")
     return element("div", figures, class_="page-layout")
 
 
 def shopping_list(workings: Iterable[Working], tape: Tape) -> Element:
-    """What to buy for all workings: each cloth once, then the notions."""
-    every = list(workings)
-    cloths = [_cloth(layout, tape) for layout in _layouts(every)]
-    notions = dict.fromkeys(
-        supply.name for each in every for supply in each.supplies if supply.amount is None
-    )
-    return element("ul", *cloths, *(element("li", name) for name in notions), class_="supplies")
+    """What to buy for all workings: each cloth once, what is sold by length or counted, notions."""
+    needed = kit(workings, tape.first)
+    needs = [*needed.cloths, *needed.lengths, *needed.counts]
+    items = [
+        *(element("li", each.name, ": ", bought(each, tape), *kind(each, tape)) for each in needs),
+        *(element("li", *notion(each, tape)) for each in needed.notions),
+    ]
+    return element("ul", *items, class_="supplies")
 
 
-def _cloth(layout: Layout, tape: Tape) -> Element:
-    width = layout.width * 2 if layout.folded else layout.width
-    buy = Value(
-        "cloth_to_buy",
-        layout.cloth,
-        layout.order.to_buy(layout.used),
-        LAYOUT,
-        saying=Saying.YARDAGE,
-    )
-    between = amount(width, tape)
-    return element(
-        "li", layout.cloth, ": ", amount(buy, tape), " (", between, " between the selvages)"
-    )
+def bought(need: Need, tape: Tape) -> Element:
+    """How much to buy of a thing, as it is sold."""
+    return amount(as_sold(need.name, need.amount), tape)
 
 
-def _layouts(workings: Iterable[Working]) -> list[Layout]:
-    return together(layout for working in workings for layout in working.layouts)
+def as_sold(name: str, bought: Amount) -> Value:
+    """An amount to buy, which is said in what the thing is sold by."""
+    return Value("to_buy", name, bought, LAYOUT, saying=Saying.YARDAGE)
+
+
+def kind(need: Need, tape: Tape) -> list[Child]:
+    """How wide a cloth is, or what else tells one kind of a thing from another."""
+    if need.width is not None:
+        return [" (", amount(need.width, tape), " between the selvages)"]
+    return remark(need.note, tape)
+
+
+def notion(each: Notion, tape: Tape) -> list[Child]:
+    """A notion with its size or number, and what there is to know of it."""
+    size: list[Child] = [": ", amount(each.size, tape)] if each.size is not None else []
+    return [each.name, *size, *remark(each.note, tape)]
+
+
+def remark(note: Sentence | None, tape: Tape) -> list[Child]:
+    """What there is to know of a thing, behind its name."""
+    return [] if note is None else [", ", *phrase(note, tape)]

@@ -138,8 +138,8 @@ def supplies(working: Working, tape: Tape, identity: str) -> Element:
 
 def _supply(supply: Supply, tape: Tape) -> Element:
     item: list[Child] = [supply.name]
-    if supply.amount is not None:
-        item.extend((": ", amount(supply.amount, tape)))
+    if (told := supply.amount or supply.size) is not None:
+        item.extend((": ", amount(told, tape)))
     if supply.note is not None:
         item.extend((", ", *phrase(supply.note, tape)))
     return element("li", *item)

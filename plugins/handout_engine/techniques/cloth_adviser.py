@@ -157,8 +157,8 @@ def _note_care(sheet: Worksheet, asked: ClothAdviser, material: Material) -> Non
 def _add_supplies(sheet: Worksheet, material: Material) -> None:
     needle = sentence("old number {old}, point: {point}", old=sheet["old_needle"],
                       point=sheet["point"])  # fmt: skip
-    sheet.supplies.append(Supply("machine needle", sheet["needle"], needle))
-    sheet.supplies.append(Supply("thread", sheet["thread"], sentence(
+    sheet.supplies.append(Supply("machine needle", size=sheet["needle"], note=needle))
+    sheet.supplies.append(Supply("thread", size=sheet["thread"], note=sentence(
         "or Ne {ne}, Nm {nm}, {denier} denier", ne=sheet["thread_ne"], nm=sheet["thread_nm"],
         denier=sheet["thread_denier"])))  # fmt: skip
     sheet.supplies.append(Supply("the cloth, before washing", sheet["buy"]))

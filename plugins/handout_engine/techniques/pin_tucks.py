@@ -92,7 +92,7 @@ class PinTuckRows(PanelInputs, Technique):
         add_panel(sheet, "panel for pin tucks")
         _add_chart(sheet, self)
         note_cloth(sheet, "cloth", self.cloth())
-        sheet.supplies.append(Supply("twin needle", sheet["needle_spacing"]))
+        sheet.supplies.append(Supply("twin needle", size=sheet["needle_spacing"]))
         sheet.supplies.append(Supply("a grooved pin-tuck foot, where the machine takes one"))
         add_supplies(sheet)
         sheet.cautions.append(NEEDLE_BREAKS)

@@ -80,7 +80,7 @@ class TwinNeedleClearance(Technique):
         blade = _note_blade(sheet)
         by_slot = _note_by_slot(sheet, self, blade)
         answer = _note_answer(sheet, by_machine, by_slot)
-        sheet.supplies.append(Supply("the twin needle", sheet["needle_spacing"]))
+        sheet.supplies.append(Supply("the twin needle", size=sheet["needle_spacing"]))
         sheet.supplies.append(Supply("a plate and a foot with a wide slot, not a straight-stitch "
                                      "plate with one round hole"))  # fmt: skip
         sheet.cautions.extend((NEEDLE_BREAKS, PINS_AND_IRON))
