@@ -6,11 +6,12 @@ the fold), `top` from the cut end. Pieces are not turned, since their grain fixe
 
 from __future__ import annotations
 
-from collections.abc import Iterable
+from collections.abc import Iterable, Sequence
 from dataclasses import dataclass, replace
 from fractions import Fraction
 from math import ceil
 
+from handout_engine.geometry.points import Point, snapped
 from handout_engine.lengths import Length
 from handout_engine.packing import Box, pack
 from handout_engine.refusals import RefusalError
@@ -26,7 +27,9 @@ MOST_ITEMS = 1500
 class Item:
     """One piece to lay: its number in the cut list, what it takes across the cloth and along it.
 
-    On a fold, half of the piece is laid with its straight edge at the fold.
+    On a fold, half of the piece is laid with its straight edge at the fold; `opened` out, the
+    whole of it lies on a single layer. `outline` is how it lies in its rectangle, in mm; empty for
+    a rectangle.
     """
 
     name: str
@@ -34,6 +37,8 @@ class Item:
     along: Length
     number: int = 1
     on_fold: bool = False
+    opened: bool = False
+    outline: tuple[Point, ...] = ()
 
 
 @dataclass(frozen=True)
@@ -75,18 +80,29 @@ class Layout:
 
 
 def lay(cloth: str, width: Length, items: Iterable[Item], order: Order) -> Layout:
-    """Lay items on cloth of a usable width; it is folded lengthwise when an item asks for it.
+    """Lay items on cloth of a usable width.
 
-    On folded cloth every other item is cut through both layers, two at a time. Raises RefusalError
-    when an item is wider than the cloth as it lies, or when there are too many.
+    Where an item asks for a fold, the cloth is folded lengthwise, and every other item cut through
+    both layers, two at a time; unless less is used when all are cut whole from a single layer.
+    Raises RefusalError when an item is wider than the cloth as it lies, or when there are too many.
     """
     items = list(items)
-    folded = any(item.on_fold for item in items)
-    lying = width / 2 if folded else width
-    if folded:
-        items = _through_two_layers(items)
     if len(items) > MOST_ITEMS:
         raise RefusalError(f"{len(items)} pieces are too many to lay out; the most is {MOST_ITEMS}")
+    if not any(item.on_fold for item in items):
+        return _laid(cloth, width, items, order, folded=False)
+    single = _laid(cloth, width, [_opened(item) for item in items], order, folded=False)
+    try:
+        folded = _laid(cloth, width, _through_two_layers(items), order, folded=True)
+    except RefusalError:
+        return single
+    return min(folded, single, key=lambda layout: layout.used)
+
+
+def _laid(
+    cloth: str, width: Length, items: Sequence[Item], order: Order, *, folded: bool
+) -> Layout:
+    lying = width / 2 if folded else width
     for item in items:
         _refuse_too_wide(item, lying)
     room = int(lying.mm * GRAIN_OF_UNITS)
@@ -99,6 +115,28 @@ def lay(cloth: str, width: Length, items: Iterable[Item], order: Order) -> Layou
     return Layout(cloth, lying, _length(packed.height), laid, order, folded)
 
 
+def _opened(item: Item) -> Item:
+    """An item on the fold as the whole piece, its fold down the middle."""
+    if not item.on_fold:
+        return item
+    half = float(item.across)
+    right = tuple((snapped(half + x), y) for x, y in item.outline)
+    left = tuple((snapped(half - x), y) for x, y in reversed(item.outline))
+    return replace(
+        item, across=item.across * 2, on_fold=False, opened=True, outline=(*right, *left)
+    )
+
+
+def _closed(item: Item) -> Item:
+    """An item as it was before it was opened."""
+    if not item.opened:
+        return item
+    half = float(item.across) / 2
+    right = item.outline[: len(item.outline) // 2]
+    outline = tuple((snapped(x - half), y) for x, y in right)
+    return replace(item, across=item.across / 2, on_fold=True, opened=False, outline=outline)
+
+
 def together(layouts: Iterable[Layout]) -> list[Layout]:
     """Layouts of several blocks laid again, all items of the same cloth together.
 
@@ -109,7 +147,9 @@ def together(layouts: Iterable[Layout]) -> list[Layout]:
         whole = layout.width * 2 if layout.folded else layout.width
         items = groups.setdefault((layout.cloth, whole, layout.order), [])
         for laid in layout.laid:
-            items.extend([laid.item] * (1 if not layout.folded or laid.item.on_fold else 2))
+            items.extend(
+                [_closed(laid.item)] * (1 if not layout.folded or laid.item.on_fold else 2)
+            )
     return [
         lay(cloth, width, _numbered(items), order)
         for (cloth, width, order), items in groups.items()

@@ -210,9 +210,9 @@ _ALL = (
     ),
     Source(
         "snyder-1977",
-        "Snyder, Schneider, Owings, Reynolds, Golomb and Schork",
-        "Anthropometry of Infants, Children, and Youths to Age 18 for Product Safety Design "
-        "(UM-HSRI-77-17, 1977; tables at NIST)",
+        "Snyder and others",
+        "Anthropometry of Infants, Children, and Youths for Product Safety Design (1977)",
+        "UM-HSRI-77-17 by Snyder, Schneider, Owings, Reynolds, Golomb and Schork; tables at NIST. "
         "Means of children measured in the United States, 27 to 45 infants in each age band, "
         "smoothed here over body length; size 50 lies below the measured infants.",
     ),

@@ -68,6 +68,14 @@ class Piece:
         return diagonal, diagonal
 
 
+    @property
+    def lying(self) -> tuple[Point, ...]:
+        """The outline as it lies on the cloth, x across it; empty for a rectangle or on bias."""
+        if self.grain is Grain.STRAIGHT:
+            return tuple((y, x) for x, y in self.outline)
+        return self.outline if self.grain is Grain.CROSS else ()
+
+
 Cell = Sentence | Value | Amount
 
 

@@ -1,5 +1,6 @@
 """Pieces on cloth: a layout by hand, then what every layout keeps, then known best ones."""
 
+from dataclasses import replace
 from itertools import combinations
 from random import Random
 
@@ -126,3 +127,34 @@ def test_layouts_whose_best_is_known_stay_within_fifteen_per_cent():
 
 def test_nothing_to_lay_uses_nothing():
     assert lay("lawn", millimetres(900), [], ORDER).used == Length(inches(0).mm)
+
+
+def test_pieces_on_the_fold_are_cut_whole_where_that_takes_less_cloth():
+    # two halves 7 in wide at the fold lie one below the other, 30 in; whole, 14 in wide each, they
+    # lie side by side in 44 in, 15 in
+    pieces = [Item("front", inches(7), inches(15), 1, on_fold=True),
+              Item("back", inches(7), inches(15), 2, on_fold=True)]  # fmt: skip
+    layout = lay("cloth", inches(44), pieces, ORDER)
+    assert not layout.folded
+    assert layout.used == inches(15)
+    assert [laid.item.across for laid in layout.laid] == [inches(14)] * 2
+
+
+def test_an_outline_is_opened_out_and_closed_again():
+    half = Item("front", inches(4), inches(4), 1, on_fold=True,
+                outline=((0.0, 0.0), (50.0, 0.0), (101.6, 101.6), (0.0, 101.6)))  # fmt: skip
+    other = replace(half, name="back", number=2)
+    layout = lay("cloth", inches(20), [half, other], ORDER)
+    whole = layout.laid[0].item
+    assert whole.opened
+    assert min(x for x, _ in whole.outline) == 0
+    assert max(x for x, _ in whole.outline) == 203.2
+    assert [laid.item for laid in together([layout])[0].laid] == [
+        laid.item for laid in lay("cloth", inches(20), [half, other], ORDER).laid
+    ]
+
+
+def test_a_piece_too_wide_for_folded_cloth_is_laid_on_a_single_layer():
+    pieces = [Item("front", inches(7), inches(15), 1, on_fold=True),
+              Item("skirt", inches(40), inches(10), 2)]  # fmt: skip
+    assert lay("cloth", inches(44), pieces, ORDER).used == inches(25)

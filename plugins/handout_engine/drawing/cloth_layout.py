@@ -23,7 +23,7 @@ from handout_engine.values import sentence
 
 def layout_scene(layout: Layout) -> Scene:
     """The cloth with all its pieces, each with its number in the cut list."""
-    how = "folded lengthwise, the fold at the left" if layout.folded else "opened flat"
+    how = "folded lengthwise, the fold at the left" if layout.folded else "in a single layer"
     return Scene(
         sentence(f"Layout on the {layout.cloth}"),
         sentence(
@@ -55,6 +55,11 @@ def _shapes(layout: Layout) -> Iterable[Shape]:
 def _piece(laid: Laid, small: bool) -> Iterable[Shape]:
     left, top = float(laid.left), float(laid.top)
     across, along = float(laid.item.across), float(laid.item.along)
-    yield Area(rectangle(left, top, across, along), Tone.SECOND)
+    shape = tuple((left + x, top + y) for x, y in laid.item.outline)
+    yield Area(shape or rectangle(left, top, across, along), Tone.SECOND)
+    if laid.item.opened:
+        middle = left + across / 2
+        yield Stroke(((middle, top), (middle, top + along)), Line.FOLD)
     if not small:
-        yield Note((left + across / 2, top + along / 2), sentence(str(laid.item.number)))
+        aside = across / 4 if laid.item.opened else across / 2
+        yield Note((left + aside, top + along / 2), sentence(str(laid.item.number)))

@@ -46,8 +46,10 @@ def layout_figures(every: Sequence[Layout], tape: Tape, identity: str) -> Elemen
 def _layout_picture(layout: Layout, number: int) -> Picture:
     names = dict.fromkeys((laid.item.number, laid.item.name) for laid in layout.laid)
     named = ", ".join(f"{key}: {name}" for key, name in sorted(names))
+    whole = any(laid.item.opened for laid in layout.laid)
+    how = " Cut from a single layer; what has a fold line is cut whole." if whole else ""
     caption = sentence(
-        f"Layout on the {layout.cloth}, {{width}} between the selvages: {named}.",
+        f"Layout on the {layout.cloth}, {{width}} between the selvages: {named}.{how}",
         width=layout.width * 2 if layout.folded else layout.width,
     )
     return Picture(f"layout-{number}", caption, layout_scene(layout))

@@ -8,7 +8,7 @@ from __future__ import annotations
 from collections.abc import Iterable
 from xml.etree.ElementTree import Element
 
-from handout_engine.inputs import MEASURES
+from handout_engine.inputs import BODY, MEASURES
 from handout_engine.markup import element
 from handout_engine.questions import Asked, Question, Section
 
@@ -81,13 +81,17 @@ def _inside(section: Section) -> list[Element]:
     for question in section.questions:
         groups.setdefault(question.group, []).append(question)
     error = _error(f"my-{section.name}-error", section.error)
-    return [error, *(_group(title, questions) for title, questions in groups.items())]
+    first = next((title for title in ("", BODY, MEASURES) if title in groups), "")
+    return [
+        error,
+        *(_group(title, each, folded=title != first) for title, each in groups.items()),
+    ]
 
 
-def _group(title: str, questions: Iterable[Question]) -> Element:
-    """A group of questions; all but the measures are folded away."""
+def _group(title: str, questions: Iterable[Question], *, folded: bool) -> Element:
+    """A group of questions; all but the first, the measures, are folded away."""
     fields = element("div", *(_field(each) for each in questions), class_="form-group")
-    if title in {"", MEASURES}:
+    if not folded:
         return fields
     return element("details", element("summary", title), fields)
 
