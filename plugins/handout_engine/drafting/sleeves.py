@@ -71,11 +71,16 @@ class SleeveInputs(BlockInputs):
         ("0 cm", "10 cm"),
     )  # fmt: skip
     short_share: Fraction = ratio(
-        Asked("short sleeve share", "Length of a short sleeve for each unit of arm, before 2 cm "
-              "are added.", basis=PRACTICE),
+        Asked("short sleeve share", "Length of a short sleeve for each unit of arm.",
+              basis=PRACTICE),
         "0.35",
         ("0.1", "0.9"),
     )  # fmt: skip
+    short_more: Length = length(
+        Asked("short sleeve more", "Added to that share of the arm.", basis=PRACTICE),
+        "2 cm",
+        ("0 cm", "10 cm"),
+    )
 
     @property
     def usual(self) -> Mapping[str, Amount]:
@@ -151,10 +156,10 @@ def _note_length(sheet: Worksheet, garment: SleeveInputs) -> Length:
     if garment.sleeve == LONG:
         amount, words = garment.arm_length, "{arm_length}"
     else:
-        amount = garment.arm_length * garment.short_share + millimetres(20)
-        words = "{arm_length} × {short_share} + {more}"
+        amount = garment.arm_length * garment.short_share + garment.short_more
+        words = "{arm_length} × {short_share} + {short_more}"
     long = sheet.note("sleeve_reach", "sleeve from the end of the shoulder to its finished end",
-                      amount, words, basis=PRACTICE, more=millimetres(20))  # fmt: skip
+                      amount, words, basis=PRACTICE)  # fmt: skip
     return sheet.note("sleeve_cloth_reach", "sleeve without its trim",
                       long.length - garment.sleeve_trim,
                       "{sleeve_reach} - {sleeve_trim}").length  # fmt: skip
