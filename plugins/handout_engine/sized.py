@@ -2,10 +2,10 @@
 
 from __future__ import annotations
 
-from collections.abc import Mapping, Sequence
+from collections.abc import Callable, Collection, Mapping, Sequence
 from dataclasses import replace
 
-from handout_engine.blocks import Block
+from handout_engine.blocks import REFERENCE, Block, Written
 from handout_engine.bodies import MEASURES
 
 SIZE, BODY_LENGTH = "size", "body_length"
@@ -31,25 +31,66 @@ def _following(block: Block, first: str) -> Block:
 
 
 def sized(blocks: Sequence[Block], size: str) -> list[Block]:
-    """The blocks with the page's first garment at a size of the table, nothing of a baby's own."""
-    first = next((each for each in blocks if each.is_garment), None)
-    return [_at(each, size) if each is first else each for each in blocks]
+    """The blocks with the page's first garment at a size of the table, nothing of a baby's own.
 
-
-def _at(block: Block, size: str) -> Block:
-    fields = {name: text for name, text in block.fields.items() if name not in OF_THE_BABY}
-    return replace(block, fields={**fields, SIZE: size})
-
-
-def fitted(blocks: Sequence[Block], measures: Mapping[str, str]) -> list[Block]:
-    """The blocks with the page's first garment at a baby's size and measures.
-
-    `measures` are the texts of `size`, `body_length` and body measures; what is not given there
-    is the table's, whatever the page says.
+    Garments that follow it keep nothing of a baby's own either.
     """
-    first = next((each for each in blocks if each.is_garment), None)
-    if first is None or not measures:
+    return _altered(
+        blocks,
+        lambda first: {**_without(first, OF_THE_BABY), SIZE: size},
+        lambda other: _without(other, MEASURES),
+    )
+
+
+def fitted(
+    blocks: Sequence[Block],
+    measures: Mapping[str, str],
+    known: Mapping[str, Collection[str]] | None = None,
+) -> list[Block]:
+    """The blocks with the page's first garment, and those that follow it, at a baby's measures.
+
+    `measures` are the texts of `size`, `body_length` and body measures, or of other inputs that go
+    before the page's own; what is not given there of a baby is the table's, whatever the page says.
+    `known` names the inputs of each garment: it is given only those.
+    """
+
+    def own(block: Block, names: Mapping[str, str]) -> dict[str, Written]:
+        asked = names if known is None else known.get(block.technique, ())
+        return {name: text for name, text in names.items() if name in asked}
+
+    if not measures:
         return list(blocks)
-    fields = {name: text for name, text in first.fields.items() if name not in OF_THE_BABY}
-    own = replace(first, fields={**fields, **measures})
-    return [own if each is first else each for each in blocks]
+    others = {name: text for name, text in measures.items() if name not in (SIZE, BODY_LENGTH)}
+    return _altered(
+        blocks,
+        lambda first: {**_without(first, OF_THE_BABY), **own(first, measures)},
+        lambda other: {**_without(other, MEASURES), **own(other, others)},
+    )
+
+
+Altered = Callable[[Block], Mapping[str, Written]]
+
+
+def _altered(blocks: Sequence[Block], of_first: Altered, of_others: Altered) -> list[Block]:
+    """The blocks with other fields in the first garment and in those that follow its size."""
+    first = next((each for each in blocks if each.is_garment), None)
+    return [
+        replace(each, fields=(of_first if each is first else of_others)(each))
+        if each is first or _follows(each)
+        else each
+        for each in blocks
+    ]
+
+
+def _follows(block: Block) -> bool:
+    """Whether a garment has no size of its own."""
+    size = block.fields.get(SIZE)
+    return block.is_garment and (size is None or _is_reference(size))
+
+
+def _is_reference(written: Written) -> bool:
+    return isinstance(written, str) and REFERENCE.fullmatch(written.strip()) is not None
+
+
+def _without(block: Block, names: Collection[str]) -> dict[str, Written]:
+    return {name: text for name, text in block.fields.items() if name not in names}

@@ -6,15 +6,17 @@ This is all that the plugin, `handouts check` and the tests share; it knows no M
 from __future__ import annotations
 
 import re
-from collections.abc import Collection, Iterable, Mapping
+from collections.abc import Collection, Iterable, Mapping, Sequence
 from dataclasses import dataclass, field
 
 import yaml
 
 from handout_engine.blocks import REFERENCE, Block, Written, read_block
+from handout_engine.inputs import declared_inputs
 from handout_engine.pages import Page, work_page
 from handout_engine.problems import Inline
 from handout_engine.refusals import RefusalsError, quoted
+from handout_engine.register import find, keys
 from handout_engine.saying import Tape
 from handout_engine.sized import fitted
 from handout_site.fences import OF_PAGE, Fence, Mention, Scan, scan, signature
@@ -109,7 +111,7 @@ def read_handout(markdown: str, file: str, terms: Terms, first_line: int = 1) ->
     found = scan(markdown, first_line)
     read = _read_fences(found, file)
     inlines, loose = _read_mentions(found.mentions, file)
-    blocks = fitted([block for block, _ in read.blocks], terms.fit)
+    blocks = made_for([block for block, _ in read.blocks], terms.fit)
     page = work_page(blocks, terms.tape, terms.inputs, inlines)
     handout = Handout(file, page, tuple(found.fences), inlines)
     handout.slips.extend([*read.slips, *loose])
@@ -120,6 +122,19 @@ def read_handout(markdown: str, file: str, terms: Terms, first_line: int = 1) ->
     for number, fence in enumerate(found.fences):
         handout.numbers.setdefault(signature(fence.body), []).append(number)
     return handout
+
+
+def made_for(blocks: Sequence[Block], fit: Mapping[str, str]) -> list[Block]:
+    """The blocks with their garments made to a size and measures, each given what it asks for."""
+    garments = {each.technique for each in blocks if each.is_garment} & set(keys())
+    known = {key: [each.name for each in declared_inputs(find(key))] for key in garments}
+    return fitted(blocks, fit, known)
+
+
+def read_blocks(markdown: str, file: str, first_line: int = 1) -> tuple[list[Block], list[Slip]]:
+    """The blocks of a page as they are written, and what is wrong with those that are left out."""
+    read = _read_fences(scan(markdown, first_line), file)
+    return [block for block, _ in read.blocks], read.slips
 
 
 def first_line(whole: str, markdown: str) -> int:

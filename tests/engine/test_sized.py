@@ -1,6 +1,7 @@
 """Blocks at another size: which follow the page's garment, and which keep their own."""
 
 from handout_engine.blocks import read_block
+from handout_engine.ordering import named
 from handout_engine.sized import fitted, following, sized
 
 PAGE = (
@@ -33,3 +34,15 @@ def test_a_babys_measures_take_the_place_of_the_pages():
     own = {"size": "68", "chest": "43 cm"}
     assert fitted(PAGE, own)[0].fields == own
     assert fitted(PAGE, {}) == list(PAGE)
+
+
+def test_a_garment_that_follows_the_first_is_made_to_the_same_baby():
+    own = {"size": "68", "chest": "43 cm", "head": "44 cm", "neck_ease": "1 cm"}
+    known = {"day-gown": ("size", "chest", "neck_ease"), "slip": ("size", "head")}
+    gown, under, toddler, _ = fitted(PAGE, own, known)
+    assert gown.fields == {"size": "68", "chest": "43 cm", "neck_ease": "1 cm"}
+    assert under.fields == {"head": "44 cm"}
+    assert toddler == PAGE[2]
+    followed = following(named([gown, under]))
+    assert "head" in followed[1].fields
+    assert set(sized(followed, "74")[1].fields) == {"size", "body_length"}
