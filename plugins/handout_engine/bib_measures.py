@@ -6,7 +6,8 @@ from dataclasses import dataclass
 from fractions import Fraction
 from math import asin, pi
 
-from handout_engine.cloth import ClothInputs
+from handout_engine.bodies import measured
+from handout_engine.garment import Garment
 from handout_engine.geometry.bibs import BibShape
 from handout_engine.inputs import SEWING, Asked, choice, count, length, optional_length, ratio
 from handout_engine.lengths import ZERO, Length, from_float
@@ -21,17 +22,11 @@ TAPE = Tape(finest=32)
 
 
 @dataclass(frozen=True, kw_only=True)
-class BibInputs(ClothInputs):
+class BibInputs(Garment):
     """The inputs of a bib."""
 
-    neck: Length = length(
-        Asked("neck", "Round the base of the neck.", basis=PRACTICE), "8 in", ("5 in", "20 in")
-    )
-    chest: Length = length(
-        Asked("chest", "Round the chest, under the arms.", basis=PRACTICE),
-        "17 1/2 in",
-        ("10 in", "40 in"),
-    )
+    neck: Length = measured("neck")
+    chest: Length = measured("chest")
     neck_ease: Length = length(
         Asked("neck ease", "Added to the neck for the circle of the bib.", basis=PRACTICE),
         "8 cm",
@@ -157,12 +152,12 @@ def _check(bib: BibInputs, radius: Length, outer: Length, wide: Length, drop: Le
 def _note_neck_line(sheet: Worksheet, bib: BibInputs, radius: Length) -> None:
     """Note the neck edge, flat and closed; refuses one that does not go round the neck."""
     mm = float(radius)
-    along = sheet.note("neck_line", "neck edge from end to end",
+    along = sheet.note("neck_edge", "neck edge from end to end",
                        from_float(2 * mm * (pi - asin(float(bib.gap) / 2 / mm))),
                        "2 × {neck_radius} × π × (180 - arcsin({gap} / (2 × {neck_radius}))) "
                        "/ 180")  # fmt: skip
     closed = sheet.note("closed_neck", "neck edge when it is closed", along.length - bib.overlap,
-                        "{neck_line} - {overlap}")  # fmt: skip
+                        "{neck_edge} - {overlap}")  # fmt: skip
     if closed.length <= bib.neck:
         lacking = bib.neck - closed.length
         raise RefusalError(

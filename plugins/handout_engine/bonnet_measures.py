@@ -6,10 +6,11 @@ from dataclasses import dataclass
 from fractions import Fraction
 from math import pi
 
-from handout_engine.cloth import ClothInputs
+from handout_engine.bodies import measured
+from handout_engine.garment import Garment
 from handout_engine.hems import DOUBLE, FINISHED, ROLLED, SINGLE, note_hem
 from handout_engine.inputs import SEWING, Asked, choice, count, length, optional_length, ratio
-from handout_engine.lengths import ZERO, Length, from_float
+from handout_engine.lengths import ZERO, Length, from_float, millimetres
 from handout_engine.refusals import RefusalError
 from handout_engine.saying import Saying, Tape
 from handout_engine.sources import GIVEN, PRACTICE
@@ -17,11 +18,13 @@ from handout_engine.values import Value
 from handout_engine.worksheet import Worksheet
 
 CIRCLE, HORSESHOE = "drawn up to a circle", "horseshoe"
+PLAIN, WORKED = "plain", "worked"
 TAPE = Tape(finest=32)
+LEAST_CLOTH = millimetres(30)
 
 
 @dataclass(frozen=True, kw_only=True)
-class BonnetInputs(ClothInputs):
+class BonnetInputs(Garment):
     """The inputs of a bonnet."""
 
     back: str = choice(
@@ -29,12 +32,8 @@ class BonnetInputs(ClothInputs):
         CIRCLE,
         HORSESHOE,
     )
-    head: Length = length(
-        Asked("head", "Round the head, over the brow.", basis=PRACTICE), "17 in", ("10 in", "25 in")
-    )
-    neck: Length = length(
-        Asked("neck", "Round the base of the neck.", basis=PRACTICE), "8 in", ("5 in", "18 in")
-    )
+    head: Length = measured("head")
+    neck: Length = measured("neck")
     front_share: Fraction = ratio(
         Asked("share for the front", "Front edge for each unit of head.", basis=PRACTICE),
         "0.85",
@@ -45,7 +44,7 @@ class BonnetInputs(ClothInputs):
         "0.34",
         ("0.15", "0.7"),
     )
-    front_edge: Length | None = optional_length(
+    front: Length | None = optional_length(
         Asked("front edge", "Finished edge round the face, where a rectangle is given."),
         "the head and its share",
         ("8 in", "40 in"),
@@ -55,9 +54,21 @@ class BonnetInputs(ClothInputs):
         "the head and its share",
         ("2 in", "16 in"),
     )
+    crown: str = choice(
+        Asked("straight piece", "Cut from plain cloth, or from cloth that is made up first, such "
+              "as a band of lace and puffing."),
+        PLAIN,
+        WORKED,
+    )  # fmt: skip
+    front_trim: Length = length(
+        Asked("trim at the front", "How far an edging will reach beyond the front edge of the "
+              "cloth, which is cut so much shallower."),
+        "0 cm",
+        ("0 cm", "8 cm"),
+    )  # fmt: skip
     circle: Length | None = optional_length(
         Asked("circle", "Diameter of the circle at the back.", basis=PRACTICE),
-        "an eighth of the head",
+        "2.5 cm and a fourteenth of the head",
         ("1 in", "8 in"),
     )
     nape: Length | None = optional_length(
@@ -119,25 +130,40 @@ class BonnetInputs(ClothInputs):
 
 def note_crown(sheet: Worksheet, bonnet: BonnetInputs) -> None:
     """Note the straight piece; its neck edges are bound, so nothing is added to them."""
-    front = _note_share(sheet, "front", bonnet.front_edge, "front edge, round the face")
-    deep = _note_share(sheet, "depth", bonnet.depth, "depth, from front to back seam")
+    front = _note_share(sheet, "front_edge", bonnet.front, "front edge, round the face")
+    _note_share(sheet, "depth_line", bonnet.depth, "depth, from front to back seam")
     sheet.note("half_front", "front edge, from the top of the head to the neck",
-               front.length / 2, "{front_line} / 2")  # fmt: skip
+               front.length / 2, "{front_edge} / 2")  # fmt: skip
+    deep = _note_cloth_depth(sheet, bonnet)
     hem = note_hem(sheet, bonnet, deep)
     sheet.note("crown_length", "straight piece, cut along the front edge",
-               front.length, "{front_line}", saying=Saying.UP)  # fmt: skip
+               front.length, "{front_edge}", saying=Saying.UP)  # fmt: skip
     sheet.note("crown_depth", "straight piece, cut from front to back",
                deep.length + hem.length + bonnet.seam_allowance,
-               "{depth_line} + {hem_allowance} + {seam_allowance}", saying=Saying.UP)  # fmt: skip
+               "{cloth_depth} + {hem_allowance} + {seam_allowance}", saying=Saying.UP)  # fmt: skip
+
+
+def _note_cloth_depth(sheet: Worksheet, bonnet: BonnetInputs) -> Value:
+    """Note what the trim leaves of the depth; refuses a trim that leaves next to nothing."""
+    most = sheet["depth_line"].length - LEAST_CLOTH
+    if bonnet.front_trim > most:
+        raise RefusalError(
+            f"front_trim {TAPE.say(bonnet.front_trim)} leaves less than {TAPE.both(LEAST_CLOTH)} "
+            f"of cloth behind it; use at most {TAPE.no_more(most)}, or make the depth more",
+            "front_trim",
+        )
+    return sheet.note("cloth_depth", "depth of the straight piece without its trim",
+                      sheet["depth_line"].length - bonnet.front_trim,
+                      "{depth_line} - {front_trim}")  # fmt: skip
 
 
 def _note_share(sheet: Worksheet, name: str, given: Length | None, label: str) -> Value:
     """Note a measure that is given, or else a share of the head."""
     if given is not None:
-        return sheet.note(f"{name}_line", label, given, "", basis=GIVEN)
-    share = sheet[f"{name}_share"]
+        return sheet.note(name, label, given, "", basis=GIVEN)
+    share = sheet[f"{name.partition('_')[0]}_share"]
     assert isinstance(share.amount, Fraction)
-    return sheet.note(f"{name}_line", label, sheet["head"].length * share.amount,
+    return sheet.note(name, label, sheet["head"].length * share.amount,
                       "{head} × {share}", basis=PRACTICE, share=share)  # fmt: skip
 
 
@@ -147,21 +173,24 @@ def note_back(sheet: Worksheet, bonnet: BonnetInputs) -> None:
         _note_circle(sheet, bonnet)
     else:
         _note_horseshoe(sheet, bonnet)
-    front, seam = sheet["front_line"].length, sheet["back_seam"].length
+    front, seam = sheet["front_edge"].length, sheet["back_seam"].length
     sheet.note("back_gathers", "fullness of the back edge", front / seam,
-               "{front_line} / {back_seam}")  # fmt: skip
+               "{front_edge} / {back_seam}")  # fmt: skip
 
 
 def _note_circle(sheet: Worksheet, bonnet: BonnetInputs) -> None:
     if bonnet.circle is None:
-        across = sheet.note("back_width", "circle at the back, across", bonnet.head / 8,
-                            "{head} / 8", basis=PRACTICE)  # fmt: skip
+        least = sheet.note("circle_base", "part of the circle that does not grow with the head",
+                           millimetres(25), "", basis=PRACTICE)  # fmt: skip
+        across = sheet.note("back_width", "circle at the back, across",
+                            least.length + bonnet.head / 14,
+                            "{circle_base} + {head} / 14", basis=PRACTICE)  # fmt: skip
     else:
         across = sheet.note("back_width", "circle at the back, across", bonnet.circle, "",
                             basis=GIVEN)  # fmt: skip
     seam = sheet.note("back_seam", "back seam, once round the circle",
                       from_float(pi * float(across.length)), "π × {back_width}")  # fmt: skip
-    front = sheet["front_line"].length
+    front = sheet["front_edge"].length
     if seam.length > front:
         raise RefusalError(
             f"the circle is {TAPE.both(seam.length)} round, longer than the edge of "
@@ -181,8 +210,8 @@ def _note_horseshoe(sheet: Worksheet, bonnet: BonnetInputs) -> None:
     else:
         wide = sheet.note("back_width", "horseshoe, across", bonnet.nape, "", basis=GIVEN)
     seam = sheet.note("back_seam", "back seam, round the horseshoe from nape to nape",
-                      sheet["front_line"].length / bonnet.back_fullness,
-                      "{front_line} / {back_fullness}")  # fmt: skip
+                      sheet["front_edge"].length / bonnet.back_fullness,
+                      "{front_edge} / {back_fullness}")  # fmt: skip
     half_circle = from_float(pi * float(wide.length) / 2)
     if half_circle > seam.length:
         widest = from_float(2 * float(seam.length) / pi)
@@ -201,26 +230,26 @@ def _note_horseshoe(sheet: Worksheet, bonnet: BonnetInputs) -> None:
 
 def note_neck(sheet: Worksheet, bonnet: BonnetInputs) -> None:
     """Note the neck edge, drawn up and bound, and the strap; refuses an edge that is too short."""
-    edge = sheet.note("neck_edge", "neck edge before it is gathered",
-                      2 * sheet["depth_line"].length + sheet["flat_nape"].length,
-                      "2 × {depth_line} + {flat_nape}")  # fmt: skip
-    drawn = sheet.note("neck_drawn", "neck edge, drawn up", bonnet.neck + bonnet.neck_ease,
+    edge = sheet.note("ungathered_neck", "neck edge before it is gathered",
+                      2 * sheet["cloth_depth"].length + sheet["flat_nape"].length,
+                      "2 × {cloth_depth} + {flat_nape}")  # fmt: skip
+    drawn = sheet.note("neck_edge", "neck edge, drawn up", bonnet.neck + bonnet.neck_ease,
                        "{neck} + {neck_ease}")  # fmt: skip
     if edge.length < drawn.length:
-        deeper = (drawn.length - sheet["flat_nape"].length) / 2
+        deeper = (drawn.length - sheet["flat_nape"].length) / 2 + bonnet.front_trim
         raise RefusalError(
             f"the neck edge is only {TAPE.both(edge.length)} and cannot be gathered to "
             f"{TAPE.both(drawn.length)}; make the depth at least {TAPE.no_less(deeper)}, or the "
-            "neck ease smaller",
+            f"{'trim at the front or the ' if bonnet.front_trim else ''}neck ease smaller",
             "depth",
         )
     sheet.note("neck_gathers", "fullness of the neck edge", edge.length / drawn.length,
-               "{neck_edge} / {neck_drawn}")  # fmt: skip
+               "{ungathered_neck} / {neck_edge}")  # fmt: skip
     sheet.note("binding_cut", "neck binding, cut width", 4 * bonnet.binding, "4 × {binding}",
                saying=Saying.UP)  # fmt: skip
     sheet.note("binding_length", "neck binding, cut length",
                drawn.length + 2 * bonnet.seam_allowance,
-               "{neck_drawn} + 2 × {seam_allowance}", saying=Saying.UP)  # fmt: skip
+               "{neck_edge} + 2 × {seam_allowance}", saying=Saying.UP)  # fmt: skip
     sheet.note("strap_cut_width", "strap, cut width",
                2 * bonnet.strap_width + 2 * bonnet.seam_allowance,
                "2 × {strap_width} + 2 × {seam_allowance}", saying=Saying.UP)  # fmt: skip

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from handout_engine.bonnet_measures import CIRCLE
+from handout_engine.bonnet_measures import CIRCLE, WORKED
 from handout_engine.cautions import (
     BONNET_COMES_OFF,
     FASTENERS_AS_SMALL_PARTS,
@@ -37,7 +37,7 @@ def add_sample(sheet: Worksheet) -> None:
             sentence(
                 "{front} reaches from one corner of the jaw over the head to the other, and "
                 "{depth} from the brow to where the head begins to fall away behind.",
-                front=sheet["front_line"],
+                front=sheet["front_edge"],
                 depth=sheet["depth_line"],
             ),
         )
@@ -47,6 +47,9 @@ def add_sample(sheet: Worksheet) -> None:
 def add_steps(sheet: Worksheet) -> None:
     """From the cut pieces to the strap."""
     add_washing_step(sheet)
+    if sheet["crown"].amount == WORKED:
+        sheet.step("Make up the cloth of the straight piece first, at least {crown_length} long "
+                   "and {crown_depth} across, and press it.")  # fmt: skip
     sheet.step(
         "Cut the straight piece {crown_length} along the front edge and {crown_depth} from front "
         "to back, the back {back_cut_width} by {back_cut_height}, the bias strip {binding_cut} by "
@@ -56,7 +59,7 @@ def add_steps(sheet: Worksheet) -> None:
         "Along one long side, the front edge: "
         + _lower_first(hem_step(str(sheet["hem"].amount)).replace("lower edge", "front edge")),
         "from the finished front edge to the raw edge at the back it is {deep}.",
-        deep=sheet["depth_line"].length + sheet["seam_allowance"].length,
+        deep=sheet["cloth_depth"].length + sheet["seam_allowance"].length,
     )
     if sheet["back"].amount == CIRCLE:
         _add_circle(sheet)
@@ -88,7 +91,7 @@ def _add_circle(sheet: Worksheet) -> None:
 
 
 def _add_horseshoe(sheet: Worksheet) -> None:
-    flat = sheet["front_line"].amount == sheet["back_seam"].amount
+    flat = sheet["front_edge"].amount == sheet["back_seam"].amount
     if flat:
         sheet.step("Stay the back edge just inside {seam_allowance}, and clip it to the stay where "
                    "it goes round the curve.")  # fmt: skip
@@ -111,14 +114,14 @@ def _add_neck(sheet: Worksheet) -> None:
         "it is {strap_width} wide.",
     )
     sheet.step(
-        "Gather the neck edge, {neck_edge} long, from front to front, and baste the open end of "
-        "the strap to one end of it.",
-        "drawn up it is {neck_drawn}.",
+        "Gather the neck edge, {ungathered_neck} long, from front to front, and baste the open end "
+        "of the strap to one end of it.",
+        "drawn up it is {neck_edge}.",
     )
     sheet.step(
         "Bind it with the bias strip: sewn on {binding} from the edges, its ends turned in, folded "
         "over and felled inside.",
-        "the binding is {binding} wide, and {neck_drawn} long between the front edges.",
+        "the binding is {binding} wide, and {neck_edge} long between the front edges.",
     )
     sheet.step(
         "Sew the loop half of the tape to the end of the strap and the hook half, its face away "

@@ -86,8 +86,8 @@ def test_a_bonnet_is_cut_from_the_head():
     Hd, neck edge of 2 depths gathered to N + 4 (cm)."""
     for head in (40, 44, 48):
         working = work("bonnet", head=f"{head} cm", neck="20 cm")
-        assert length(working, "front_line").mm == head * 17 / 2
+        assert length(working, "front_edge").mm == head * 17 / 2
         assert float(length(working, "depth_line")) == pytest.approx(head * 3.4)
         assert 50 <= length(working, "back_width").mm <= 60
-        assert length(working, "neck_edge") == 2 * length(working, "depth_line")
-        assert length(working, "neck_drawn").mm == 240
+        assert length(working, "ungathered_neck") == 2 * length(working, "depth_line")
+        assert length(working, "neck_edge").mm == 240

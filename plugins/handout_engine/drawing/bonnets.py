@@ -20,11 +20,14 @@ from handout_engine.drawing.scene import (
     Tone,
 )
 from handout_engine.geometry.bonnets import circle, horseshoe
+from handout_engine.geometry.points import snapped
 from handout_engine.geometry.polygons import Polygon, extents, sides
 from handout_engine.values import Value, sentence
 
 STEPS = 24
 FOLDS = 11
+NOTCH = 2.5
+"""How far the tick of a notch reaches to both sides of the seam, in mm."""
 
 
 @dataclass(frozen=True)
@@ -45,13 +48,31 @@ class Bonnet:
             return circle(wide)
         return horseshoe(wide, self.mm("back_height") + allowance)
 
+    @property
+    def back_seam_outline(self) -> Polygon:
+        """The finished back, lying in the box of the back to cut."""
+        return self._in_the_cut_box(self.back_outline())
+
+    @property
+    def back_notches(self) -> Polygon:
+        """The quarters of a round back on its seam; of a horseshoe the top."""
+        wide = self.mm("back_width")
+        half = wide / 2
+        top = (half, 0.0)
+        quarters = (top, (wide, half), (half, wide), (0.0, half)) if self.round_back else (top,)
+        return self._in_the_cut_box(quarters)
+
+    def _in_the_cut_box(self, points: Polygon) -> Polygon:
+        inset = self.mm("seam_allowance")
+        return tuple((snapped(x + inset), snapped(y + inset)) for x, y in points)
+
 
 def side_scene(bonnet: Bonnet) -> Scene:
     """The finished bonnet from its left side, the face to the left."""
     return Scene(
         sentence("Bonnet, finished"),
         sentence("The front edge is {front} round the face, the depth {depth}.",
-                 front=bonnet.named["front_line"], depth=bonnet.named["depth_line"]),
+                 front=bonnet.named["front_edge"], depth=bonnet.named["depth_line"]),
         tuple(_side(bonnet)),
     )  # fmt: skip
 
@@ -71,11 +92,15 @@ def _side(bonnet: Bonnet) -> Iterable[Shape]:
     for line in (top, neck, ((0.0, high), (0.0, 0.0))):
         yield Stroke(tuple(line), Line.CUT)
     band = min(bonnet.mm("binding"), 0.1 * high)
-    yield Stroke(tuple((x, y - band) for x, y in neck), Line.THIN)
+    trim = bonnet.mm("front_trim")
+    yield Stroke(tuple((x, y - band) for x, y in neck if x >= trim), Line.THIN)
     yield Area(back, Tone.SECOND)
-    hem = min(bonnet.mm("hem_turn"), 0.3 * deep)
+    if trim:
+        yield Area(((0.0, 0.0), (trim, -0.015 * high), (trim, 0.99 * high), (0.0, high)),
+                   Tone.SECOND)  # fmt: skip
+    hem = min(bonnet.mm("hem_turn"), 0.3 * (deep - trim))
     if hem:
-        yield Stroke(((hem, -0.01 * high), (hem, high - band)), Line.STITCH)
+        yield Stroke(((trim + hem, -0.01 * high), (trim + hem, high - band)), Line.STITCH)
     yield Dimension((0, 0), (deep, 0), bonnet.named["depth_line"], Side.ABOVE)
     yield Dimension((0, 0), (0, high), bonnet.named["half_front"], Side.LEFT)
 
@@ -106,7 +131,7 @@ def _foreshortened(bonnet: Bonnet, centre: Point, wide: float, high: float) -> P
 
 def _gathers(bonnet: Bonnet, back: Polygon, centre: Point) -> Iterable[Shape]:
     """Folds running from the back into the straight piece, where the back edge is gathered."""
-    if bonnet.mm("front_line") < 1.05 * bonnet.mm("back_seam"):
+    if bonnet.mm("front_edge") < 1.05 * bonnet.mm("back_seam"):
         return
     (_, top), (_, bottom) = extents(back)
     half = (bottom - top) / 2
@@ -132,9 +157,10 @@ def _strap(bonnet: Bonnet, high: float) -> Iterable[Shape]:
     """The strap hangs from the front of the neck, shortened where it is very long."""
     long = min(bonnet.mm("strap_length"), 0.45 * high)
     wide = min(bonnet.mm("strap_width"), 0.3 * bonnet.mm("depth_line"))
-    yield Area(((0.0, high - 0.3 * wide), (wide, high - 0.3 * wide), (wide, high + long),
-                (0.0, high + long)), Tone.SECOND)  # fmt: skip
-    yield Note((1.4 * wide, high + 0.6 * long), sentence("strap"), anchor="start")
+    left, top = bonnet.mm("front_trim"), high - 0.3 * wide
+    yield Area(((left, top), (left + wide, top), (left + wide, high + long), (left, high + long)),
+               Tone.SECOND)  # fmt: skip
+    yield Note((left + 1.4 * wide, high + 0.6 * long), sentence("strap"), anchor="start")
 
 
 def back_scene(bonnet: Bonnet) -> Scene:
@@ -153,8 +179,13 @@ def _back(bonnet: Bonnet) -> Iterable[Shape]:
     allowance = bonnet.mm("seam_allowance")
     wide, high = bonnet.mm("back_cut_width"), bonnet.mm("back_cut_height")
     yield Area(bonnet.back_outline(allowance), Tone.RIGHT)
-    seam = tuple((x + allowance, y + allowance) for x, y in bonnet.back_outline())
+    seam = bonnet.back_seam_outline
     yield Stroke((*seam, seam[0]) if bonnet.round_back else seam, Line.STITCH)
+    middle = allowance + bonnet.mm("back_width") / 2
+    for x, y in bonnet.back_notches:
+        out = ((x - middle) / (middle - allowance), (y - middle) / (middle - allowance))
+        tick = ((x - NOTCH * out[0], y - NOTCH * out[1]), (x + NOTCH * out[0], y + NOTCH * out[1]))
+        yield Stroke(tick, Line.CUT)
     yield Grain((wide / 2, high / 2), (0.0, 1.0))
     yield Dimension((0, high), (wide, high), bonnet.named["back_cut_width"], Side.BELOW)
     yield Dimension((0, 0), (0, high), bonnet.named["back_cut_height"], Side.LEFT)

@@ -2,11 +2,12 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from typing import ClassVar
 
 from handout_engine.bonnet_measures import (
     CIRCLE,
+    WORKED,
     BonnetInputs,
     note_back,
     note_crown,
@@ -19,16 +20,15 @@ from handout_engine.drawing.bonnets import back_scene, side_scene
 from handout_engine.drawing.scene import Line, Scene
 from handout_engine.drawing.strips import FlatStrip, Rule, flat_strips
 from handout_engine.saying import Saying
-from handout_engine.technique import Technique
 from handout_engine.values import sentence
-from handout_engine.workings import Grain, Picture, Piece, Seam, Working
+from handout_engine.workings import Grain, Mark, Picture, Piece, Seam, Working
 from handout_engine.worksheet import Worksheet
 
 CLOTH = "bonnet cloth"
 
 
 @dataclass(frozen=True, kw_only=True)
-class Bonnet(BonnetInputs, Technique):
+class Bonnet(BonnetInputs):
     """A bonnet whose straight piece is gathered to a circle or let into a horseshoe."""
 
     title: ClassVar[str] = "Bonnet"
@@ -69,33 +69,42 @@ def _note_back_piece(sheet: Worksheet, bonnet: Bonnet) -> None:
 
 
 def _drawn(sheet: Worksheet, bonnet: Bonnet) -> Drawn:
-    names = ("front_line", "half_front", "depth_line", "back_width", "back_height", "back_seam",
+    names = ("front_edge", "half_front", "depth_line", "back_width", "back_height", "back_seam",
              "back_gathers", "back_cut_width", "back_cut_height", "binding", "hem_turn",
-             "strap_length", "strap_width", "seam_allowance")  # fmt: skip
+             "strap_length", "strap_width", "seam_allowance", "front_trim")  # fmt: skip
     return Drawn({name: sheet[name] for name in names}, bonnet.back == CIRCLE)
 
 
 def _add_pieces(sheet: Worksheet, bonnet: Bonnet, drawn: Drawn) -> None:
-    outline = drawn.back_outline(float(bonnet.seam_allowance))
-    for name, width, length, grain, shape in (
-        ("straight piece", "crown_depth", "crown_length", Grain.CROSS, ()),
-        ("back", "back_cut_height", "back_cut_width", Grain.CROSS, outline),
-        ("neck binding", "binding_cut", "binding_length", Grain.BIAS, ()),
-        ("strap", "strap_cut_width", "strap_cut_length", Grain.STRAIGHT, ()),
-    ):
-        sheet.pieces.append(
-            Piece(name, CLOTH, bonnet.make, sheet[width], sheet[length], grain, outline=shape)
+    seam = sheet.note("back_line", "seam line of the straight piece, from its front raw edge",
+                      sheet["crown_depth"].length - bonnet.seam_allowance,
+                      "{crown_depth} - {seam_allowance}")  # fmt: skip
+    hem = sheet["hem_allowance"]
+    pieces = [
+        Piece(name, CLOTH, bonnet.make, sheet[width], sheet[length], grain)
+        for name, width, length, grain in (
+            ("straight piece", "crown_depth", "crown_length", Grain.CROSS),
+            ("back", "back_cut_height", "back_cut_width", Grain.CROSS),
+            ("neck binding", "binding_cut", "binding_length", Grain.BIAS),
+            ("strap", "strap_cut_width", "strap_cut_length", Grain.STRAIGHT),
         )
+    ]
+    marks = [Mark(each.label, each.length) for each in (hem, seam) if each.length]
+    pieces[0] = replace(pieces[0], marks=tuple(marks), worked=bonnet.crown == WORKED)
+    pieces[1] = replace(
+        pieces[1],
+        outline=drawn.back_outline(float(bonnet.seam_allowance)),
+        seam_outline=drawn.back_seam_outline,
+        notches=drawn.back_notches,
+    )
+    sheet.pieces.extend(pieces)
 
 
 def _draw(sheet: Worksheet, drawn: Drawn) -> None:
-    seam = sheet.note("back_line", "seam line of the straight piece, from its front raw edge",
-                      sheet["crown_depth"].length - sheet["seam_allowance"].length,
-                      "{crown_depth} - {seam_allowance}")  # fmt: skip
     strip = FlatStrip(sentence("front edge"), sheet["crown_depth"],
                       sheet["crown_length"],
                       [Rule(Line.FOLD, sheet["hem_allowance"]),
-                       Rule(Line.STITCH, seam)])  # fmt: skip
+                       Rule(Line.STITCH, sheet["back_line"])])  # fmt: skip
     flat = Scene(
         sentence("Straight piece laid flat"),
         sentence("{long} along the front edge, {deep} from front to back.",
@@ -115,4 +124,4 @@ def _draw(sheet: Worksheet, drawn: Drawn) -> None:
     )  # fmt: skip
 
 
-TECHNIQUE = Bonnet
+GARMENT = Bonnet

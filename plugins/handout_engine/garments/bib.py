@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from typing import ClassVar
 
 from handout_engine.bib_measures import BOUND, BibInputs, note_shape
@@ -17,10 +17,10 @@ from handout_engine.drawing.bibs import Bib as Drawn
 from handout_engine.drawing.bibs import cut_scene, finished_scene
 from handout_engine.gathering_steps import add_washing_step
 from handout_engine.geometry.bibs import BibShape
+from handout_engine.geometry.points import snapped
 from handout_engine.geometry.polygons import extents, perimeter
 from handout_engine.lengths import from_float
 from handout_engine.sources import DRAWN
-from handout_engine.technique import Technique
 from handout_engine.values import sentence
 from handout_engine.workings import Grain, Picture, Piece, Seam, Step, Supply, Working
 from handout_engine.worksheet import Worksheet
@@ -29,7 +29,7 @@ FRONT, BACK = "front cloth", "backing cloth"
 
 
 @dataclass(frozen=True, kw_only=True)
-class Bib(BibInputs, Technique):
+class Bib(BibInputs):
     """A bib of two layers, bound or turned."""
 
     title: ClassVar[str] = "Bib"
@@ -65,11 +65,15 @@ def _note_outline(sheet: Worksheet, bib: Bib, shape: BibShape) -> None:
     high = sheet.note("cut_height", "bib, cut from strap to lower edge",
                       from_float(bottom - top), "", basis=DRAWN)  # fmt: skip
     # A piece's outline runs along its length, which here is the bib's height.
-    outline = tuple((y - top, x - left) for x, y in cut)
+    outline, seam, notches = (
+        tuple((snapped(y - top), snapped(x - left)) for x, y in points)
+        for points in (cut, finished, ((0.0, shape.neck), (0.0, shape.low)))
+    )
     for name, cloth in (("front", FRONT), ("backing", BACK)):
-        sheet.pieces.append(
-            Piece(name, cloth, bib.make, wide, high, Grain.STRAIGHT, outline=outline)
-        )
+        piece = Piece(name, cloth, bib.make, wide, high, Grain.STRAIGHT, outline=outline)
+        if bib.allowance:
+            piece = replace(piece, seam_outline=seam, notches=notches)
+        sheet.pieces.append(piece)
 
 
 def _add_supplies(sheet: Worksheet, bib: Bib) -> None:
@@ -135,7 +139,7 @@ def _add_turning(sheet: Worksheet) -> None:
     sheet.step(
         "Trim the allowance to half, clip the neck to a thread from the seam, notch the rounded "
         "corners and strap ends. Turn, press, and close the opening by hand.",
-        "the neck edge measures {neck_line} from end to end.",
+        "the neck edge measures {neck_edge} from end to end.",
     )
     sheet.step("Stitch all round, close to the edge.")
 
@@ -157,4 +161,4 @@ def _draw(sheet: Worksheet, bib: Bib, shape: BibShape) -> None:
     )
 
 
-TECHNIQUE = Bib
+GARMENT = Bib
