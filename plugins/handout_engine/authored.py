@@ -9,6 +9,7 @@ from typing import Any, Literal, get_args
 
 from handout_engine.blocks import GARMENT, SIZES, Block, Written, read_block
 from handout_engine.inputs import Input, declared_inputs
+from handout_engine.ordering import named
 from handout_engine.pages import Page, work_page
 from handout_engine.problems import Inline
 from handout_engine.register import find
@@ -99,7 +100,7 @@ def _block_to_plain(block: Block) -> dict[str, Any]:
 def from_plain(plain: Mapping[str, Any]) -> Authored:
     """The page from what `to_json` wrote, parsed."""
     return Authored(
-        blocks=tuple(read_block(fields) for fields in plain["blocks"]),
+        blocks=named([read_block(fields) for fields in plain["blocks"]]),
         tape=read_tape(plain["tape"], Tape()),
         paper=read_paper(plain["paper"], PAPERS[0]),
         defaults=plain["defaults"],
