@@ -62,10 +62,10 @@ class _Loader(yaml.SafeLoader):
         return node
 
 
-def read_mapping(text: str, example: str) -> Document:
+def read_mapping(text: str, example: str, longest: int = LONGEST) -> Document:
     """Read a YAML mapping; raises DocumentError, which shows `example` when it is none."""
-    if len(text) > LONGEST:
-        raise DocumentError(1, f"{len(text)} characters are too many; the most is {LONGEST}")
+    if len(text) > longest:
+        raise DocumentError(1, f"{len(text)} characters are too many; the most is {longest}")
     try:
         node = _Loader(text).get_single_node()
     except yaml.MarkedYAMLError as error:

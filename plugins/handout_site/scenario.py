@@ -8,13 +8,11 @@ from pathlib import Path
 from typing import Any
 
 from handout_engine.blocks import read_sizes
-from handout_engine.bodies import LENGTHS, kinds_of_measures
-from handout_engine.inputs import declared_inputs
-from handout_engine.kinds import Kind
 from handout_engine.refusals import RefusalError, nearest_name, quoted
-from handout_engine.register import find, keys
 from handout_engine.saying import Tape
 from handout_engine.sized import SIZE
+from handout_site import course
+from handout_site.made_for import read_choice, read_inputs, read_measures, read_size
 from handout_site.mappings import (
     Document,
     DocumentError,
@@ -36,11 +34,13 @@ KEYS: dict[str, str] = {
     "paper": "The paper pages are printed on: a4 or letter.",
     "licence": "One line on what readers may do with the handouts.",
     "inputs": "Defaults for techniques' inputs, in place of the techniques' own.",
-    "handouts": "Which handouts are published: all, or a list such as ruffles/banded-ruffle.",
+    "handouts": "Which handouts are published: all, or a list such as ruffles/banded-ruffle. If "
+    "left out, those of the lessons, or all where there are no lessons.",
     "size": "The size of the one baby that everything is made for, such as 68.",
     "measures": "Her own measures, such as head: 44 cm; each goes before the size's.",
     "sizes": "Which sizes have pages of their own, in place of each handout's own range: "
     "all, none, a range such as 50 to 74, or a list.",
+    **course.KEYS,
 }
 UNITS = ("inches", "metric")
 FINEST = {"8": 8, "16": 16, "32": 32}
@@ -65,6 +65,7 @@ class Scenario:
     version: str = ""
     fit: Mapping[str, str] = field(default_factory=dict)
     sizes: tuple[str, ...] | None = None
+    course: course.Course | None = None
 
     @property
     def page_sizes(self) -> tuple[str, ...] | None:
@@ -83,7 +84,7 @@ def load_scenario(path: Path, shown: str, known: tuple[str, ...]) -> Scenario:
     Raises SlipsError with file and line for whatever is wrong in it.
     """
     try:
-        document = read_mapping(_text(path), EXAMPLE)
+        document = read_mapping(_text(path), EXAMPLE, LARGEST)
         refuse_unknown(document, KEYS)
         return _scenario(path.stem, document, known)
     except DocumentError as error:
@@ -107,19 +108,24 @@ def _missing(path: Path) -> str:
 
 
 def _scenario(name: str, document: Document, known: tuple[str, ...]) -> Scenario:
-    units = _field(document, "units", "inches", lambda value: _choice(value, UNITS))
-    finest = _field(document, "finest", "16", lambda value: _choice(value, tuple(FINEST)))
+    units = _field(document, "units", "inches", lambda value: read_choice(value, UNITS))
+    finest = _field(document, "finest", "16", lambda value: read_choice(value, tuple(FINEST)))
+    handouts = _field(document, "handouts", None, lambda value: _handouts(value, known))
+    taught = course.read_course(document, handouts or known)
+    if taught is not None and "handouts" not in document.fields:
+        handouts = tuple(taught.sewn)
     return Scenario(
         name=name,
         publisher=_field(document, "publisher", "", _words),
         licence=_field(document, "licence", "", _words),
-        paper=_field(document, "paper", "a4", lambda value: _choice(value, PAPERS)),
+        paper=_field(document, "paper", "a4", lambda value: read_choice(value, PAPERS)),
         tape=Tape(units, FINEST[finest]),  # type: ignore[arg-type]
-        inputs=_field(document, "inputs", {}, _inputs),
-        handouts=_field(document, "handouts", None, lambda value: _handouts(value, known)),
+        inputs=_field(document, "inputs", {}, read_inputs),
+        handouts=handouts,
         version=_field(document, "version", "", _words),
         fit=_fit(document),
         sizes=_field(document, "sizes", None, _sizes),
+        course=taught,
     )
 
 
@@ -128,26 +134,6 @@ def _fit(document: Document) -> dict[str, str]:
     size = _field(document, SIZE, "", read_size)
     measures = _field(document, "measures", {}, read_measures)
     return {**({SIZE: size} if size else {}), **measures}
-
-
-def read_size(value: Plain) -> str:
-    """A size of the body table; raises RefusalError."""
-    return _choice(value, tuple(LENGTHS))
-
-
-def read_measures(value: Plain) -> dict[str, str]:
-    """Body measures by their names; raises RefusalError for one that is no baby's."""
-    if not isinstance(value, dict) or not all(isinstance(each, str) for each in value.values()):
-        raise RefusalError("write a mapping of measures here, such as head: 44 cm")
-    for name, text in value.items():
-        if name not in kinds_of_measures():
-            hint = nearest_name(name, kinds_of_measures())
-            raise RefusalError(f'there is no measure "{quoted(name)}"{hint}', name)
-        try:
-            kinds_of_measures()[name].read(text)
-        except RefusalError as refusal:
-            raise RefusalError(f"{name}: {refusal.message}", name) from None
-    return dict(value)
 
 
 def _sizes(value: Plain) -> tuple[str, ...]:
@@ -175,38 +161,6 @@ def _words(value: Plain) -> str:
     if not isinstance(value, str):
         raise RefusalError("write one line of text here")
     return value
-
-
-def _choice(value: Plain, choices: tuple[str, ...]) -> str:
-    if not isinstance(value, str) or value not in choices:
-        shown = f'"{quoted(value)}"' if isinstance(value, str) else "this"
-        raise RefusalError(f"{shown} is not one of {', '.join(choices)}")
-    return value
-
-
-def _inputs(value: Plain) -> dict[str, str]:
-    if not isinstance(value, dict) or not all(isinstance(each, str) for each in value.values()):
-        raise RefusalError("write a mapping of inputs here, such as order_step: 10 cm")
-    every = [each for key in keys() for each in declared_inputs(find(key))]
-    names = {each.name for each in every}
-    for name, text in value.items():
-        if name not in names:
-            hint = nearest_name(name, names)
-            raise RefusalError(f'there is no input "{quoted(name)}"{hint}', name)
-        _refuse_input(name, text, [each.kind for each in every if each.name == name])
-    return {name: str(each) for name, each in value.items()}
-
-
-def _refuse_input(name: str, text: str, kinds: list[Kind]) -> None:
-    """Refuse a default that none of the techniques that have such an input could take."""
-    refusals = []
-    for kind in kinds:
-        try:
-            kind.read(text)
-        except RefusalError as refusal:
-            refusals.append(refusal.about(name))
-    if len(refusals) == len(kinds):
-        raise refusals[0]
 
 
 def _handouts(value: Plain, known: tuple[str, ...]) -> tuple[str, ...] | None:
