@@ -1,0 +1,252 @@
+"""What holds for every garment in the register, at every size and for any measured baby.
+
+A new garment is taken in by these tests without being named here. Its outlines are held against
+shapely, an independent library of polygons.
+"""
+
+from __future__ import annotations
+
+from collections import Counter
+from collections.abc import Mapping
+from functools import cache
+from itertools import combinations, pairwise
+
+import pytest
+from hypothesis import Phase, given, settings
+from hypothesis import strategies as st
+from shapely import LinearRing, Point, Polygon, box
+
+from handout_engine import garments
+from handout_engine.blocks import read_block
+from handout_engine.bodies import LENGTHS, MEASURES
+from handout_engine.garment import Garment
+from handout_engine.inputs import BODY, declared_inputs
+from handout_engine.kinds import Raw
+from handout_engine.laying import Laid, Layout
+from handout_engine.lengths import ZERO, Length
+from handout_engine.pages import work_page
+from handout_engine.refusals import RefusalError
+from handout_engine.saying import Tape
+from handout_engine.technique import make
+from handout_engine.workings import Piece, Working
+from measured_babies import babies
+
+KEYS = garments.keys()
+SIZES = tuple(LENGTHS)
+SLACK = 1e-3
+"""So many mm, or square mm, coordinates may be off, which are kept to a millionth of a mm."""
+
+BY_LEFTOVER = {"placket_edge"}
+"""What an opening in steps of 5 mm leaves below a yoke: it neither grows nor shrinks with size."""
+SHORTER_FROM = {("day-gown", "finished_length"): "80"}
+"""A gown reaches beyond the feet until she walks; from that size on it ends at her ankles."""
+
+every_garment = pytest.mark.parametrize("key", KEYS)
+at_every_size = pytest.mark.parametrize("size", SIZES)
+
+
+@cache
+def sized(key: str, size: str) -> Working:
+    return make(garments.find(key), {"size": size}).work()
+
+
+def polygon(piece: Piece) -> Polygon:
+    """A piece as it is cut: its outline, or its rectangle."""
+    return Polygon(piece.outline) if piece.outline else room(piece)
+
+
+def room(piece: Piece) -> Polygon:
+    """The rectangle that the cut list gives."""
+    return box(0, 0, float(piece.length.length), float(piece.width.length))
+
+
+def check_pieces(working: Working) -> None:
+    """Every piece is something, crosses itself nowhere, and is sewn inside its cut line."""
+    for piece in working.pieces:
+        assert piece.count >= 1 and piece.width.length > ZERO and piece.length.length > ZERO
+        cut = polygon(piece)
+        assert cut.is_valid and cut.area > 0, piece.name
+        assert room(piece).buffer(SLACK).contains(cut), piece.name
+        if piece.seam_outline:
+            seam = Polygon(piece.seam_outline)
+            assert LinearRing(piece.seam_outline).is_simple and seam.area > 0, piece.name
+            assert cut.buffer(SLACK).contains(seam), piece.name
+            assert all(a != b for a, b in pairwise((*piece.seam_outline, piece.seam_outline[0])))
+            for notch in piece.notches:
+                assert seam.exterior.distance(Point(notch)) < SLACK, piece.name
+        if piece.outline and piece.on_fold:
+            assert straight_at_fold(piece), f"{piece.name} has no straight edge for the fold"
+
+
+def straight_at_fold(piece: Piece) -> bool:
+    """Whether one straight edge of the outline lies at the fold, which is at y = 0."""
+    around = (*piece.outline, piece.outline[0])
+    return any(abs(y1) < SLACK and abs(y2) < SLACK and x1 != x2
+               for (x1, y1), (x2, y2) in pairwise(around))  # fmt: skip
+
+
+def check_layouts(working: Working) -> None:
+    """The cloth of each layout holds all of its pieces, whole, and none over another."""
+    for layout in working.layouts:
+        shapes = [shape(laid) for laid in layout.laid]
+        cloth = box(0, 0, float(layout.width), float(layout.used)).buffer(SLACK)
+        for laid, each in zip(layout.laid, shapes, strict=True):
+            assert cloth.contains(each), f"{laid.item.name} hangs over the cloth"
+        for one, other in combinations(shapes, 2):
+            assert one.intersection(other).area < SLACK, "two pieces lie over each other"
+        check_all_are_laid(working, layout)
+
+
+def shape(laid: Laid) -> Polygon:
+    left, top = float(laid.left), float(laid.top)
+    if laid.item.outline:
+        return Polygon([(left + x, top + y) for x, y in laid.item.outline])
+    return box(left, top, left + float(laid.item.across), top + float(laid.item.along))
+
+
+def check_all_are_laid(working: Working, layout: Layout) -> None:
+    """As many of each as are cut, and of the same area; an odd one is cut through two layers."""
+    laid: Counter[str] = Counter()
+    for each in layout.laid:
+        laid[each.item.name] += 1 if each.item.on_fold or not layout.folded else 2
+    for piece in working.pieces:
+        if piece.cloth != layout.cloth or piece.worked:
+            continue
+        assert laid[piece.name] in {piece.count, piece.count + 1}, piece.name
+        if not piece.outline:
+            continue
+        for each in layout.laid:
+            if each.item.name == piece.name:
+                whole = polygon(piece).area * (2 if each.item.opened else 1)
+                assert shape(each).area == pytest.approx(whole, abs=1.0)
+
+
+def check_cloths(working: Working) -> None:
+    """Each cloth of the cut list is laid out, unless all that is cut from it is worked first."""
+    cut = {piece.cloth for piece in working.pieces if not piece.worked}
+    assert cut == {layout.cloth for layout in working.layouts if layout.laid}
+
+
+CHECKS = (check_pieces, check_layouts, check_cloths)
+
+
+@every_garment
+def test_it_is_a_garment_and_asks_for_a_baby(key):
+    garment = garments.find(key)
+    assert issubclass(garment, Garment)
+    asked = {each.name for each in declared_inputs(garment) if each.group == BODY}
+    assert {"size", "body_length"} < asked
+    assert asked - {"size", "body_length"} <= set(MEASURES)
+
+
+@every_garment
+@at_every_size
+def test_at_every_size_it_can_be_made_with_its_defaults(key, size):
+    working = sized(key, size)
+    assert working.pieces and working.steps and working.layouts
+    for check in CHECKS:
+        check(working)
+
+
+@every_garment
+@at_every_size
+def test_at_every_size_its_measures_are_the_table_s(key, size):
+    working = sized(key, size)
+    for name in MEASURES:
+        if name in working.inputs:
+            assert working.inputs[name].amount == garments.find(key)(size=size).usual[name]
+
+
+@every_garment
+def test_no_edge_shrinks_as_the_size_grows(key):
+    names = {
+        name
+        for size in SIZES
+        for name in sized(key, size).values
+        if name.endswith("_edge") or name.startswith("finished_")
+    }
+    assert names, "a garment has edges that techniques refer to"
+    for name in names - BY_LEFTOVER:
+        for small, large in pairwise(SIZES):
+            if SHORTER_FROM.get((key, name)) == large:
+                continue
+            before, after = (sized(key, size).values.get(name) for size in (small, large))
+            if before is not None and after is not None:
+                assert before.length <= after.length, f"{name} from {small} to {large}"
+
+
+@every_garment
+def test_a_larger_baby_takes_no_less_cloth(key):
+    """By the area of what is cut; how it lies on the cloth may be luckier in a larger size."""
+    areas = [
+        sum(polygon(piece).area * piece.count * (1 + piece.on_fold) for piece in working.pieces)
+        for working in (sized(key, size) for size in SIZES)
+    ]
+    for (_, large), (before, after) in zip(pairwise(SIZES), pairwise(areas), strict=True):
+        if large not in {at for (name, _), at in SHORTER_FROM.items() if name == key}:
+            assert before <= after, large
+
+
+@every_garment
+def test_any_measured_baby_is_fitted_or_refused_with_the_field_to_change(key):
+    garment = garments.find(key)
+    outcomes: list[bool] = []
+
+    @settings(
+        max_examples=settings.default.max_examples // 2, phases=[Phase.generate]
+    )  # shrinking takes minutes here
+    @given(babies(garment))
+    def work_and_look(baby: Mapping[str, Raw]) -> None:
+        working = worked_or_refused(garment, baby)
+        outcomes.append(working is not None)
+        for check in CHECKS if working else ():
+            check(working)
+
+    work_and_look()
+    assert sum(outcomes) * 2 >= len(outcomes), f"only {sum(outcomes)} of {len(outcomes)} are fitted"
+
+
+def worked_or_refused(garment: type[Garment], baby: Mapping[str, Raw]) -> Working | None:
+    try:
+        return make(garment, baby).work()
+    except RefusalError as refusal:
+        assert refusal.field in {each.name for each in declared_inputs(garment)}, refusal.message
+        assert refusal.message.isprintable() and not refusal.message.endswith(".")
+        return None
+
+
+@every_garment
+@settings(max_examples=6)
+@given(data=st.data())
+def test_a_measure_of_the_table_typed_by_hand_changes_nothing(key, data):
+    """Written out, the table's own figures give the very same garment."""
+    size = data.draw(st.sampled_from(SIZES))
+    garment = garments.find(key)
+    usual = garment(size=size).usual
+    typed = {name: amount for name, amount in usual.items() if name in MEASURES}
+    assert all(isinstance(amount, Length) for amount in typed.values())
+    assert make(garment, {"size": size, **typed}).work() == sized(key, size)
+
+
+@every_garment
+def test_its_edges_can_be_taken_by_a_technique_at_every_size(key):
+    """By reference, as a page does it: a ruffle on the first edge that is long enough for one."""
+    edges = [name for name, value in sized(key, "62").values.items()
+             if name.endswith("_edge") and value.length > Length(60)]  # fmt: skip
+    assert edges
+    for size in SIZES:
+        page = work_page(
+            [
+                read_block({"garment": key, "size": size}),
+                *(
+                    read_block({"technique": "gathered-ruffle", "name": each.replace("_", "-"),
+                                "edge": f"garment.{each}"})
+                    for each in edges
+                ),
+            ],
+            Tape(),
+        )  # fmt: skip
+        assert [problem.text for problem in page.problems] == []
+        for name in edges:
+            taken = page.workings[name.replace("_", "-")].inputs["edge"].amount
+            assert taken == sized(key, size).values[name].amount
