@@ -2,31 +2,18 @@
 
 from __future__ import annotations
 
-import json
 from io import BytesIO
 
 import pytest
-from click.testing import CliRunner
 from playwright.sync_api import Browser, expect
 from pypdf import PdfReader
 
+from console_values import compute
 from handout_engine.blocks import read_block
 from handout_engine.pages import work_page
 from handout_engine.saying import Tape
-from handout_site.console import main
 from reader_page import CORNER, HEADED, PAIR, SLEEVE, ReaderPage
 from strict_server import StrictServer
-
-
-def compute(technique: str, *measures: str, units: str = "inches") -> dict[str, str]:
-    """What the console script says of each value."""
-    told = CliRunner().invoke(main, ["compute", technique, *measures, "--json", "--units", units])
-    assert told.exit_code == 0, told.output
-    values = json.loads(told.output)["values"]
-    return {
-        name: value["text"] if isinstance(value, dict) and "text" in value else value
-        for name, value in values.items()
-    }
 
 
 def test_a_changed_measure_gives_what_the_console_script_gives(reader: ReaderPage) -> None:
