@@ -16,7 +16,7 @@ from handout_engine.drawing.joins import joins
 from handout_engine.drawing.scene import Area, Dots, Line, Note, Stroke, rectangle
 from handout_engine.drawing.sheet_pages import sheet_pages
 from handout_engine.drawing.strip import JOIN, Label
-from handout_engine.drawing.tiling import MARGIN, OVERLAP, PAPERS, tiled
+from handout_engine.drawing.tiling import PAPERS, tiled
 from handout_engine.drawing.true_scale import PRINT_AT
 from handout_engine.markup import xml
 from handout_engine.register import keys
@@ -27,7 +27,8 @@ from printed import Printed, printer, read_back
 from random_outlines import star
 from worked import work
 
-CUT_WIDTH = 0.5
+CUT_WIDTH, MARGIN, OVERLAP = 0.5, 6, 10
+"""In mm, written here anew so that a change of the pages is noticed."""
 METRIC = Tape("metric")
 LABEL = Label("A trial: front", ("Cut 2 from lawn.", "20 cm wide, 90 mm high."))
 HERE = re.compile(r"row(\d+),column(\d+)page(\d+)of(\d+)")
@@ -76,7 +77,9 @@ def test_a_line_of_100_mm_measures_100_mm(paper, turn):
 
 
 @pytest.mark.parametrize("paper", PAPERS)
-@pytest.mark.parametrize("shape", [rectangle(0, 0, 50, 60), rectangle(0, 0, 700, 90)])
+@pytest.mark.parametrize(
+    "shape", [rectangle(0, 0, 50, 60), rectangle(0, 0, 700, 90), rectangle(0, 0, 225, 185)]
+)
 def test_every_page_has_a_square_of_5_cm_and_one_of_2_in(paper, shape):
     for page in printed(Area(shape), paper=paper):
         sizes = [
@@ -249,6 +252,15 @@ def test_every_page_shows_what_no_other_page_shows(seed):
         for other in ((row, column + 1), (row + 1, column)) if other in tiling.kept
     ]  # fmt: skip
     assert len(joined) >= len(tiling.kept) - 1, "the pages hang together"
+
+
+def test_pages_that_meet_at_a_corner_alone_have_a_third_between_them():
+    """A line through the corner where four windows overlap: two pages would show all of it."""
+    line = Stroke(((360.0, 20.0), (191.0, 224.0), (20.0, 428.0)), Line.CUT)
+    corners = [Stroke(((x, y), (x + 1, y)), Line.CUT) for x, y in ((0.5, 447.0), (380.5, 0.5))]
+    tiling = tiled(inked((line, *corners), METRIC), "a4")
+    assert (tiling.rows, tiling.columns) == (2, 2)
+    assert len(tiling.kept) == 3
 
 
 def test_a_drawing_lies_the_way_that_takes_fewer_pages():
