@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from collections.abc import Mapping
 from dataclasses import dataclass, field, fields
 from typing import TYPE_CHECKING
 
@@ -39,23 +40,23 @@ class Worksheet:
 
     def __post_init__(self) -> None:
         """Note the inputs first."""
+        defaults = {each.name: each.default for each in fields(self.technique)}
+        defaults.update(self.technique.usual)
         self.inputs = {
             each.name: Value(
                 each.name,
                 each.label,
                 getattr(self.technique, each.name),
-                self._basis(each.name, each.basis),
+                self._basis(each.name, each.basis, defaults),
                 saying=each.kind.saying,
                 group=each.group,
             )
             for each in declared_inputs(type(self.technique))
         }
 
-    def _basis(self, name: str, of_default: Basis) -> Basis:
+    def _basis(self, name: str, of_default: Basis, defaults: Mapping[str, object]) -> Basis:
         """A default rests on its own basis; anything else was given by the author or reader."""
-        defaults = {each.name: each.default for each in fields(self.technique)}
-        default = self.technique.usual.get(name, defaults[name])
-        return of_default if getattr(self.technique, name) == default else GIVEN
+        return of_default if getattr(self.technique, name) == defaults[name] else GIVEN
 
     def note(  # noqa: PLR0913 - a value has these parts, and each is named where it is noted
         self,
