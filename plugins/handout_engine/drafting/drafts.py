@@ -12,6 +12,7 @@ from itertools import pairwise
 from math import hypot
 
 from handout_engine.drafting.curves import Line, run
+from handout_engine.geometry.loops import without_loops
 from handout_engine.geometry.points import Point, snapped
 from handout_engine.geometry.polygons import Polygon, sides
 
@@ -74,7 +75,8 @@ def outside(outline: Sequence[Point], allowances: Sequence[float]) -> Polygon:
     """An outline moved outward, each of its sides by its own allowance.
 
     The side with number n runs from point n to the next. Neighbouring sides are lengthened until
-    they meet; a sharp corner is cut off (`SHARPEST`).
+    they meet; a sharp corner is cut off (`SHARPEST`). Where a hollow curve is too tight to be moved
+    so far, the cut line turns in a corner.
     """
     around = sides(outline)
     turn = 1.0 if _signed_area(outline) > 0 else -1.0
@@ -87,10 +89,11 @@ def outside(outline: Sequence[Point], allowances: Sequence[float]) -> Polygon:
         before = number - 1
         reach = SHARPEST * max(allowance, allowances[before])
         corners.extend(_corner(moved[before], side, outline[number], reach))
-    return tuple(
+    apart = [
         point for point, last in zip(corners, [corners[-1], *corners[:-1]], strict=True)
         if point != last
-    )  # fmt: skip
+    ]  # fmt: skip
+    return without_loops(apart)
 
 
 def _signed_area(outline: Sequence[Point]) -> float:

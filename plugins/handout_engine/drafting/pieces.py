@@ -30,6 +30,8 @@ from handout_engine.workings import Picture, Piece
 from handout_engine.worksheet import Worksheet
 
 TALLEST = 300.0
+NAME_LEVELS, WIDE = (0.78, 0.45, 0.25), 0.75
+"""How far down a piece its name may stand, and the share of its width that is wide enough."""
 NOTCH = 4.0
 """How far the tick of a notch reaches to both sides of the seam, in mm."""
 
@@ -106,10 +108,29 @@ def _shapes(draft: Draft, wide: Value, long: Value) -> list[Shape]:
     shapes.extend(Stroke(_tick(draft, notch), Line.CUT) for notch in draft.notches)
     across = left + (right - left) * 0.4
     shapes.append(Grain((snapped(across), snapped(top + (bottom - top) * 0.6)), (0.0, 1.0)))
-    shapes.append(Note(((left + right) / 2, top + (bottom - top) * 0.78), sentence(draft.name)))
+    shapes.append(Note(_name_place(outline), sentence(draft.name)))
     shapes.append(Dimension((left, bottom), (right, bottom), wide, Side.BELOW))
     shapes.append(Dimension((left, top), (left, bottom), long, Side.LEFT))
     return shapes
+
+
+def _name_place(outline: Sequence[Point]) -> Point:
+    """Where the name is written: low down where the piece is wide there, else where it is wider."""
+    (left, top), (right, bottom) = extents(outline)
+    places = [_middle(outline, top + (bottom - top) * share) for share in NAME_LEVELS]
+    enough = (right - left) * WIDE
+    return next((at for wide, at in places if wide >= enough), max(places)[1])
+
+
+def _middle(outline: Sequence[Point], level: float) -> tuple[float, Point]:
+    """How wide a piece is at a level, from its first edge to its last, and the middle of that."""
+    across = [
+        x1 + (x2 - x1) * (level - y1) / (y2 - y1)
+        for (x1, y1), (x2, y2) in sides(outline)
+        if min(y1, y2) <= level < max(y1, y2)
+    ]
+    left, right = min(across), max(across)
+    return right - left, (snapped((left + right) / 2), snapped(level))
 
 
 def _border(draft: Draft) -> list[Shape]:

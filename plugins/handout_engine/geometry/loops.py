@@ -1,0 +1,62 @@
+"""Takes the loops out of an outline that was moved outward.
+
+Where a hollow curve bends tighter than it is moved, its moved sides run over one another in a
+small loop that belongs to no line that could be cut.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+
+from handout_engine.geometry.points import Point, snapped
+from handout_engine.geometry.polygons import Polygon, area
+
+PARALLEL = 1e-12
+
+
+def without_loops(outline: Sequence[Point]) -> Polygon:
+    """The outline without its loops: at each crossing the smaller part is left out."""
+    points = list(outline)
+    first = 0
+    while first < len(points) - 2:
+        found = _next_crossing(points, first)
+        if found is None:
+            first += 1
+            continue
+        second, at = found
+        loop = [at, *points[first + 1 : second + 1]]
+        rest = [*points[: first + 1], at, *points[second + 1 :]]
+        if area(rest) >= area(loop):
+            points = rest
+        else:
+            points, first = loop, 0
+    return tuple(points)
+
+
+def _next_crossing(points: Sequence[Point], first: int) -> tuple[int, Point] | None:
+    """The nearest later side that crosses a side, and where; neighbours only share a corner."""
+    start, end = points[first], points[first + 1]
+    last = len(points) - (2 if first == 0 else 1)
+    for second in range(first + 2, last + 1):
+        at = _crossing(start, end, points[second], points[(second + 1) % len(points)])
+        if at is not None:
+            return second, at
+    return None
+
+
+def _crossing(start: Point, end: Point, other_start: Point, other_end: Point) -> Point | None:
+    """The point in which two straight sides cross; None where they do not."""
+    (ax, ay), (bx, by), (cx, cy), (dx, dy) = start, end, other_start, other_end
+    if max(ax, bx) < min(cx, dx) or max(cx, dx) < min(ax, bx):
+        return None
+    if max(ay, by) < min(cy, dy) or max(cy, dy) < min(ay, by):
+        return None
+    across, down, other_across, other_down = bx - ax, by - ay, dx - cx, dy - cy
+    turn = across * other_down - down * other_across
+    if abs(turn) < PARALLEL:
+        return None
+    share = ((cx - ax) * other_down - (cy - ay) * other_across) / turn
+    other_share = ((cx - ax) * down - (cy - ay) * across) / turn
+    if not (0 <= share <= 1 and 0 <= other_share <= 1):
+        return None
+    return snapped(ax + share * across), snapped(ay + share * down)
