@@ -180,8 +180,8 @@ def _fitted(
     if highest <= 0 or cut > longest:
         raise RefusalError(
             f"legs of {TAPE.both(cut)} leave too little side above them: with "
-            f"{TAPE.both(LEAST_SIDE)} of side seam they are at most {TAPE.both(longest)} long; give "
-            "leg_fullness or leg_ease less, or loop_ease more",
+            f"{TAPE.both(LEAST_SIDE)} of side seam they are at most {TAPE.both(longest)} long; "
+            "give leg_fullness or leg_ease less, or loop_ease more",
             "leg_fullness",
         )
     if cut < shortest:
