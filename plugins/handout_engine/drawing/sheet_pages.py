@@ -60,8 +60,13 @@ def print_document(title: str, pages: Sequence[Element]) -> str:
             f".size-{number} {{ page: size-{number}; overflow: hidden; }} "
             f"@media print {{ .size-{number} {{ height: calc({height} - 0.2mm); }} }}"
         )
-    head = element("head", element("meta", charset="utf-8"), element("title", title),
-                   element("style", "\n".join(rules)))  # fmt: skip
+    head = element(
+        "head",
+        element("meta", charset="utf-8"),
+        element("title", title),
+        element("link", rel="icon", href="data:,"),  # else a browser asks the site for one
+        element("style", "\n".join(rules)),
+    )
     boxes = [element("div", page, class_=f"size-{sizes.index(_size(page))}") for page in pages]
     whole = element("html", head, element("body", *boxes), lang="en")
     return f"<!DOCTYPE html>\n{html(whole)}\n"

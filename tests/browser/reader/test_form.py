@@ -9,10 +9,7 @@ from playwright.sync_api import Browser, expect
 from pypdf import PdfReader
 
 from console_values import compute
-from handout_engine.blocks import read_block
-from handout_engine.pages import work_page
-from handout_engine.saying import Tape
-from reader_page import CORNER, HEADED, PAIR, SLEEVE, ReaderPage
+from reader_page import HEADED, PAIR, SLEEVE, ReaderPage
 from strict_server import StrictServer
 
 
@@ -245,19 +242,6 @@ def test_print_shows_the_chosen_measures_on_the_chosen_paper(reader: ReaderPage)
     assert "Worked out with your own measures: band 3/8 in" in words
     assert "Work it out" not in words
     assert "2 7/8" in words
-
-
-def test_the_true_scale_sheet_is_that_of_the_chosen_measures(reader: ReaderPage) -> None:
-    reader.open(CORNER)
-    written = reader.field("corner.lace_width").input_value()
-    for width in ("7/8 in", written):
-        reader.write("corner.lace_width", width)
-        block = read_block({"technique": "mitred-lace", "name": "corner", "lace_width": width})
-        ((address, drawn),) = work_page([block], Tape()).sheets().items()
-        with reader.page.expect_download() as begun:
-            reader.page.locator("a.sheet-link").first.click()
-        assert begun.value.suggested_filename == address.rpartition("/")[2]
-        assert begun.value.path().read_text("utf-8") == drawn
 
 
 @pytest.mark.parametrize(

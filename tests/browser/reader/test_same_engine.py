@@ -14,7 +14,8 @@ import pytest
 from hypothesis import HealthCheck, given, settings
 from hypothesis import strategies as st
 
-from handout_engine.authored import FINEST, SYSTEMS, authored, to_json
+from handout_engine import garments
+from handout_engine.authored import FINEST, PAPERS, SYSTEMS, authored, to_json
 from handout_engine.blocks import read_block
 from handout_engine.browser import answer
 from handout_engine.inputs import declared_inputs
@@ -111,3 +112,18 @@ def test_the_fragment_in_the_browser_is_the_one_the_site_is_built_with(ask) -> N
     answered = ask([question(key, {}) for key in keys()])
     for page, told in zip(pages, answered, strict=True):
         assert json.loads(told)["fragments"] == [page.fragment(0)]
+
+
+def test_true_scale_sheets_in_the_browser_are_the_ones_of_the_site(ask) -> None:
+    """Every sheet that any technique or garment has, on both papers in turn."""
+    asked, here, worn = [], [], set(garments.keys())
+    for number, key in enumerate(keys()):
+        paper = PAPERS[number % len(PAPERS)]
+        word = "garment" if key in worn else "technique"
+        page = work_page([read_block({word: key, "name": "it"})], Tape())
+        own = json.loads(to_json(authored(page, "a4", {}, [])))
+        for address, sheet in page.sheets().items():
+            asked.append(json.dumps({"page": own, "sheet": address, "paper": paper}))
+            here.append(sheet.document(paper, Tape()))
+    assert len(here) >= 15
+    assert [json.loads(told)["sheet"] for told in ask(asked)] == here

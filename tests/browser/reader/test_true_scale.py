@@ -1,0 +1,67 @@
+"""True-scale sheets of a reader's own measures: drawn in her browser, on her paper."""
+
+from __future__ import annotations
+
+import re
+
+from playwright.sync_api import Page
+
+from handout_engine.blocks import read_block
+from handout_engine.pages import work_page
+from handout_engine.saying import Tape
+from printed import read
+from reader_page import CORNER, ReaderPage
+
+LINK = "a.sheet-link"
+
+
+def opened(reader: ReaderPage) -> Page:
+    """The window that the page's first link to a sheet opens."""
+    with reader.page.context.expect_page() as begun:
+        reader.page.locator(LINK).first.click()
+    sheet = begun.value
+    sheet.locator("svg").first.wait_for()
+    return sheet
+
+
+def words(markup: str) -> list[str]:
+    """What is said in a sheet's drawings, run by run."""
+    return re.findall(r"<text[^>]*>([^<]*)</text>", markup)
+
+
+def test_the_sheet_is_that_of_the_chosen_measures_on_the_chosen_paper(reader: ReaderPage) -> None:
+    reader.open(CORNER)
+    usual = reader.field("corner.lace_width").input_value()
+    for width, paper in (("7/8 in", "a4"), ("7/8 in", "letter"), (usual, "letter")):
+        if reader.field("paper").input_value() != paper:
+            reader.choose("paper", paper)
+        if reader.field("corner.lace_width").input_value() != width:
+            reader.write("corner.lace_width", width)
+        block = read_block({"technique": "mitred-lace", "name": "corner", "lace_width": width})
+        (here,) = work_page([block], Tape()).sheets().values()
+        sheet = opened(reader)
+        assert words(sheet.content()) == words(here.document(paper, Tape()))
+        assert sheet.title() == here.title
+        sheet.close()
+
+
+def test_before_a_change_the_link_leads_to_the_site_s_own_sheet(reader: ReaderPage) -> None:
+    reader.open(CORNER)
+    assert reader.page.locator(LINK).first.get_attribute("href").endswith(".html")
+    reader.page.locator(LINK).first.click()
+    reader.page.wait_for_url("**/sheets/*.html")
+    assert reader.page.locator("svg").count() >= 1
+
+
+def test_a_printed_sheet_is_at_true_scale(reader: ReaderPage) -> None:
+    """The browser prints each page of the sheet on one page, its squares as large as they say."""
+    reader.open(CORNER)
+    reader.write("corner.lace_width", "7/8 in")
+    sheet = opened(reader)
+    pages = read(sheet.pdf(prefer_css_page_size=True))
+    assert len(pages) == sheet.locator("svg").count()
+    for page in pages:
+        sides = {round(line.points[1][0] - line.points[0][0], 1) for line in page.lines
+                 if len(line.points) >= 4 and not line.filled}  # fmt: skip
+        assert {50.0, 50.8} <= sides
+        assert sorted((round(page.width), round(page.height))) == [210, 297]
