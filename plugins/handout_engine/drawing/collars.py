@@ -1,0 +1,97 @@
+"""A flat collar drawn: lying flat as it is worn, and how it is drafted on the joined necklines."""
+
+from __future__ import annotations
+
+from collections.abc import Iterable, Sequence
+from dataclasses import dataclass
+
+from handout_engine.drawing.garment_views import mirror
+from handout_engine.drawing.scene import (
+    Area,
+    Dimension,
+    Line,
+    Note,
+    Point,
+    Scene,
+    Shape,
+    Side,
+    Stroke,
+    Tone,
+)
+from handout_engine.geometry.points import snapped
+from handout_engine.geometry.polygons import extents
+from handout_engine.values import Value, sentence
+
+APART = 3.0
+"""How far from the middle each of two pieces is drawn, in mm."""
+
+
+@dataclass(frozen=True)
+class DrawnCollar:
+    """The right half of a collar in mm, with what its drawings name.
+
+    `outline` runs from the centre front along the neck round to the centre front. `front` and
+    `back` are the block's pieces as they lie joined at the shoulder; `shoulder` is the seam.
+    """
+
+    outline: Sequence[Point]
+    front: Sequence[Point]
+    back: Sequence[Point]
+    shoulder: tuple[Point, Point]
+    in_one: bool
+    depth: Value
+    overlap: Value
+    edge: Value
+
+
+def flat_scene(collar: DrawnCollar) -> Scene:
+    """The whole collar laid flat, from its right side."""
+    return Scene(
+        sentence("Flat collar, finished"),
+        sentence("{depth} deep, {edge} round its outer edge.", depth=collar.depth,
+                 edge=collar.edge),
+        tuple(_flat(collar)),
+        tallest=260.0,
+    )  # fmt: skip
+
+
+def _flat(collar: DrawnCollar) -> Iterable[Shape]:
+    if collar.in_one:
+        yield Area((*collar.outline, *mirror(collar.outline)), Tone.RIGHT)
+        aside = 0.0
+    else:
+        aside = APART
+        half = tuple((snapped(x + aside), y) for x, y in collar.outline)
+        yield Area(half, Tone.RIGHT)
+        yield Area(mirror(half), Tone.RIGHT)
+    seam = tuple((snapped(x + aside), y) for x, y in collar.shoulder)
+    for points in (seam, mirror(seam)):
+        yield Stroke(points, Line.HIDDEN)
+    (_, _), (right, low) = extents(collar.outline)
+    left = snapped(-right - aside)
+    yield Note((0.0, seam[0][1]), sentence("shoulder"))
+    high = collar.outline[0][1]
+    yield Stroke(((left, high), (snapped(-aside), high)), Line.HIDDEN)
+    yield Dimension((left, high), (left, low), collar.depth, Side.LEFT)
+
+
+def drafting_scene(collar: DrawnCollar) -> Scene:
+    """Front and back of the block joined at the shoulder, and half of the collar on them."""
+    return Scene(
+        sentence("The collar on the joined front and back"),
+        sentence("At the outer end of the shoulder seam the back overlaps the front by {overlap}.",
+                 overlap=collar.overlap),
+        tuple(_drafting(collar)),
+        tallest=300.0,
+    )  # fmt: skip
+
+
+def _drafting(collar: DrawnCollar) -> Iterable[Shape]:
+    yield Area(tuple(collar.front), Tone.SECOND, Line.THIN)
+    yield Area(tuple(collar.back), Tone.SECOND, Line.THIN)
+    yield Stroke((*collar.front, collar.front[0]), Line.HIDDEN)
+    yield Stroke((*collar.outline, collar.outline[0]), Line.CUT)
+    for words, points in (("front", collar.front), ("back", collar.back)):
+        (left, top), (right, bottom) = extents(points)
+        low = top + (bottom - top) * (0.85 if words == "front" else 0.2)
+        yield Note((snapped(left + (right - left) * 0.45), snapped(low)), sentence(words))
