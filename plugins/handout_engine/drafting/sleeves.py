@@ -26,7 +26,6 @@ from handout_engine.worksheet import Worksheet
 TAPE = Tape(finest=32)
 LONG, SHORT = "long", "short"
 END_EASES = {LONG: "5 cm", SHORT: "3.5 cm"}
-LEAST_UNDERARM = millimetres(20)
 HAND_ROOM = millimetres(40)
 
 
@@ -81,6 +80,12 @@ class SleeveInputs(BlockInputs):
         "2 cm",
         ("0 cm", "10 cm"),
     )
+    least_underarm: Length = length(
+        Asked("least seam under the arm", "A short sleeve is made longer where it would be less.",
+              basis=PRACTICE),
+        "2 cm",
+        ("1 cm", "10 cm"),
+    )  # fmt: skip
 
     @property
     def usual(self) -> Mapping[str, Amount]:
@@ -99,13 +104,13 @@ def note_sleeve(sheet: Worksheet, garment: SleeveInputs, block: BodyBlock) -> Dr
         edge * garment.sleeve_fullness,
         "{sleeve_edge} × {sleeve_fullness}",
     )
-    long = _note_length(sheet, garment)
+    long = _note_length(sheet, garment, cap)
     under = long - cap
-    if under < LEAST_UNDERARM:
+    if under < garment.least_underarm:
         raise RefusalError(
             f"the seam under the arm would be {TAPE.both(under)} long, less than "
-            f"{TAPE.both(LEAST_UNDERARM)}; make sleeve_trim smaller, or the sleeve longer "
-            "(short_share, arm_length)",
+            f"{TAPE.both(garment.least_underarm)}; make sleeve_trim smaller, or "
+            "sleeve_ease more for a lower cap",
             "sleeve_trim",
         )
     return _draft(garment, girth, cap, wide.length, long)
@@ -152,12 +157,16 @@ def _note_end(sheet: Worksheet, garment: SleeveInputs) -> Length:
     return edge.length
 
 
-def _note_length(sheet: Worksheet, garment: SleeveInputs) -> Length:
+def _note_length(sheet: Worksheet, garment: SleeveInputs, cap: Length) -> Length:
+    """Note the sleeve's length; a short one leaves the least seam under the arm."""
+    least = cap + garment.least_underarm + garment.sleeve_trim
     if garment.sleeve == LONG:
         amount, words = garment.arm_length, "{arm_length}"
     else:
         amount = garment.arm_length * garment.short_share + garment.short_more
         words = "{arm_length} × {short_share} + {short_more}"
+        if amount < least:
+            amount, words = least, "{cap_height} + {least_underarm} + {sleeve_trim}"
     long = sheet.note("sleeve_reach", "sleeve from the end of the shoulder to its finished end",
                       amount, words, basis=PRACTICE)  # fmt: skip
     return sheet.note("sleeve_cloth_reach", "sleeve without its trim",

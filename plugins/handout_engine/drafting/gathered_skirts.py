@@ -1,0 +1,157 @@
+"""Skirts sewn to a yoke: wider than it at the centre, gathered or tucked in, the side flared."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+from fractions import Fraction
+
+from handout_engine.drafting.block import BlockInputs
+from handout_engine.drafting.curves import shifted
+from handout_engine.drafting.drafts import FOLD, Draft, Edge
+from handout_engine.drafting.pieces import Cutting, note_piece
+from handout_engine.drafting.skirts import flared_side
+from handout_engine.drafting.yokes import PLAIN, WORKED, Yoke
+from handout_engine.geometry.points import snapped
+from handout_engine.inputs import SEWING, Asked, choice, count, length, ratio
+from handout_engine.lengths import Length, from_float, millimetres
+from handout_engine.refusals import RefusalError
+from handout_engine.saying import Tape
+from handout_engine.sources import DRAWN, PRACTICE
+from handout_engine.worksheet import Worksheet
+
+TAPE = Tape(finest=32)
+GATHERED, TUCKED = "gathered", "tucked"
+FRONT_WORKED = "front worked"
+LEAST_SIDE = millimetres(50)
+
+
+@dataclass(frozen=True, kw_only=True)
+class SkirtInputs(BlockInputs):
+    """The inputs of a garment whose skirt is sewn to its yoke."""
+
+    skirt_fullness: Fraction = ratio(
+        Asked("skirt fullness", "Width of the skirt's top for each length of yoke seam.",
+              basis=PRACTICE),
+        "2",
+        ("1", "3.5"),
+    )  # fmt: skip
+    taken_in: str = choice(
+        Asked("taken in", "How the skirt front goes into the yoke: gathered, or by tucks that "
+              "take the place of its fullness. The back is gathered."),
+        GATHERED,
+        TUCKED,
+    )  # fmt: skip
+    tucks: int = count(
+        Asked("tucks", "How many take in the skirt front, if it is tucked.", basis=PRACTICE), 8, 40
+    )
+    tuck_depth: Length = length(
+        Asked("depth of a tuck", "From its stitching to its fold, if the skirt is tucked.",
+              basis=PRACTICE),
+        "1/4 in",
+        ("1/16 in", "1 in"),
+    )  # fmt: skip
+    skirt: str = choice(
+        Asked("skirt", "Plain, or its front, or front and back, cut from cloth that is worked "
+              "first."),
+        PLAIN,
+        FRONT_WORKED,
+        WORKED,
+    )  # fmt: skip
+    flare: Length = length(
+        Asked("flare", "How much wider each half of front and back is at the hem than under the "
+              "arm.", basis=PRACTICE),
+        "3 cm",
+        ("0 cm", "20 cm"),
+    )  # fmt: skip
+    hem: Length = length(
+        Asked("hem", "Turned up at the lower edge, its turning under included.", SEWING, PRACTICE),
+        "2 in",
+        ("1/8 in", "6 in"),
+    )
+    hem_trim: Length = length(
+        Asked("trim at the hem", "How far a ruffle or band will reach beyond the skirt, which is "
+              "cut so much shorter; write its seam allowance as the hem then."),
+        "0 cm",
+        ("0 cm", "30 cm"),
+    )  # fmt: skip
+
+
+@dataclass(frozen=True)
+class Skirt:
+    """The drafted skirt."""
+
+    front: Draft
+    back: Draft
+
+
+def note_skirt(sheet: Worksheet, garment: SkirtInputs, yoke: Yoke, cloth: str) -> Skirt:
+    """Note the skirt's figures below the yoke and cut it; raises RefusalError.
+
+    Speaks of `finished_length`, the value that says where the hem is.
+    """
+    low = _note_low(sheet, garment)
+    _note_tops(sheet, garment)
+    front, back = (
+        _draft(garment, name, yoke, (sheet[top].mm / 2, low))
+        for name, top in (("skirt front", "skirt_top"), ("skirt back", "skirt_back_top"))
+    )
+    note_piece(sheet, front, Cutting(cloth, worked=garment.skirt != PLAIN))
+    note_piece(sheet, back, Cutting(cloth, worked=garment.skirt == WORKED))
+    if garment.taken_in == TUCKED:
+        sheet.note("skirt_panel_width", "panel for the skirt front, its tucks stitched",
+                   2 * sheet["skirt_front_width"].length - 2 * garment.tuck_depth * garment.tucks,
+                   "2 × {skirt_front_width} - 2 × {tuck_depth} × {tucks}")  # fmt: skip
+    hem = 2 * (front.edge("hem").length + back.edge("hem").length)
+    sheet.note("hem_edge", "once round the hem", from_float(hem), "", basis=DRAWN)
+    return Skirt(front, back)
+
+
+def _note_low(sheet: Worksheet, garment: SkirtInputs) -> float:
+    """Note where the cloth of the skirt ends; refuses a skirt too short to be one."""
+    finished = sheet["finished_length"].length
+    sheet.note("skirt_reach", "skirt from the yoke seam to the finished hem",
+               finished - sheet["yoke_depth"].length,
+               "{finished_length} - {yoke_depth}")  # fmt: skip
+    cloth = finished - garment.hem_trim
+    side = cloth - sheet["armhole_depth"].length
+    if side < LEAST_SIDE:
+        raise RefusalError(
+            f"the skirt's side seam would be {TAPE.both(side)} long, less than "
+            f"{TAPE.both(LEAST_SIDE)}; make the garment longer, or hem_trim smaller",
+            "hem_trim",
+        )
+    return float(cloth)
+
+
+def _note_tops(sheet: Worksheet, garment: SkirtInputs) -> None:
+    """Note the width of both tops between the armhole seams, and where the placket lies."""
+    edge = sheet["yoke_edge"].length
+    full, words = edge * garment.skirt_fullness, "{yoke_edge} × {skirt_fullness}"
+    label = "top of the skirt {}, from armhole to armhole, before it is taken in"
+    if garment.taken_in == TUCKED:
+        sheet.note("skirt_top", label.format("front"),
+                   edge + 2 * garment.tuck_depth * garment.tucks,
+                   "{yoke_edge} + 2 × {tuck_depth} × {tucks}")  # fmt: skip
+    else:
+        sheet.note("skirt_top", label.format("front"), full, words)
+    sheet.note("skirt_back_top", label.format("back"), full, words)
+    sheet.note("slit_aside", "placket, beside the centre of the skirt back",
+               sheet["beyond_centre"].length * garment.skirt_fullness,
+               "{beyond_centre} × {skirt_fullness}")  # fmt: skip
+
+
+def _draft(garment: SkirtInputs, name: str, yoke: Yoke, size: tuple[float, float]) -> Draft:
+    """Half of front or back; `size` is half its top's width and the level of its hem."""
+    half, low = size
+    more, (_, level) = half - yoke.end[0], yoke.end
+    armhole = shifted(yoke.below, more)
+    side, hem = flared_side(armhole[-1], low, float(garment.flare))
+    seam, top = float(garment.seam_allowance), (0.0, level)
+    edges = (
+        Edge("top", (top, armhole[0]), seam),
+        Edge("armhole", armhole, seam),
+        Edge("side", side, seam),
+        Edge("hem", hem, float(garment.hem)),
+        Edge(FOLD, (hem[-1], top)),
+    )
+    return Draft(name, edges, notches=((snapped(half / 2), level),))

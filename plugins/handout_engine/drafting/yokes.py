@@ -1,0 +1,253 @@
+"""Yokes of gowns and dresses: front on the fold, back in two that lap and button.
+
+The yoke is the upper part of the body block, down to a level inside the armhole; the skirt takes
+the rest (`gathered_skirts`).
+"""
+
+from __future__ import annotations
+
+from collections.abc import Mapping
+from dataclasses import dataclass
+from fractions import Fraction
+from math import ceil
+
+from handout_engine.bodies import measured
+from handout_engine.drafting.block import BlockInputs, BodyBlock
+from handout_engine.drafting.clearances import (
+    STEP,
+    head_room,
+    least_opening,
+    note_head_clearance,
+    opening,
+)
+from handout_engine.drafting.curves import Line, split_at_level
+from handout_engine.drafting.drafts import FOLD, Draft, Edge
+from handout_engine.drafting.pieces import Cutting, note_piece
+from handout_engine.geometry.points import Point
+from handout_engine.inputs import SEWING, Asked, choice, count, length, length_by_choice, ratio
+from handout_engine.lengths import Length, from_float, inches, millimetres
+from handout_engine.refusals import RefusalError
+from handout_engine.saying import Amount, Tape, decimal
+from handout_engine.sources import DRAWN, PRACTICE, published
+from handout_engine.worksheet import Worksheet
+
+TAPE = Tape(finest=32)
+PLAIN, WORKED = "plain", "worked"
+LEAST_FRONT = millimetres(25)
+"""The front yoke's least depth at its centre: common practice."""
+LEAST_PLACKET = millimetres(10)
+"""How much longer than its lap is wide the placket usually is at least: common practice."""
+
+NARROWEST_LAP = inches("1/2")
+
+
+@dataclass(frozen=True, kw_only=True)
+class YokeInputs(BlockInputs):
+    """The inputs of a garment with a yoke that buttons at the back."""
+
+    head: Length = measured("head")
+    yoke_share: Fraction = ratio(
+        Asked("yoke share", "Depth of the yoke for each unit of the armhole's depth.",
+              basis=PRACTICE),
+        "0.7",
+        ("0.5", "0.9"),
+    )  # fmt: skip
+    front: str = choice(
+        Asked("front yoke", "Plain, or cut from cloth that is worked first: tucked, laced, "
+              "embroidered."),
+        PLAIN,
+        WORKED,
+    )  # fmt: skip
+    panel_share: Fraction = ratio(
+        Asked("centre panel share", "How far up a panel on the middle of the front yoke follows "
+              "the neck, as a share of the neck's depth.", basis=PRACTICE),
+        "0.6",
+        ("0.2", "0.8"),
+    )  # fmt: skip
+    opening: Length = opening()
+    head_room: Length = head_room()
+    buttons: int = count(Asked("buttons", "How many close the back yoke.", basis=PRACTICE), 3, 8)
+    button: Length = length(
+        Asked("button", "Its diameter.", basis=PRACTICE), "3/8 in", ("1/4 in", "3/4 in")
+    )
+    clearance: Length = length(
+        Asked("clearance", "Least cloth between the button and the finished edge.", SEWING,
+              published("extension-576")),
+        "1/4 in",
+        ("0 in", "1/2 in"),
+    )  # fmt: skip
+    lap: Length = length_by_choice(
+        Asked("lap", "How far one back yoke lies over the other.",
+              basis=published("extension-576")),
+        "the button and the clearance on both its sides",
+        ("1/2 in", "1 3/4 in"),
+    )  # fmt: skip
+    facing: Length = length(
+        Asked("back facing", "Cut in one with the back yoke, from its fold to the raw edge.",
+              SEWING, PRACTICE),
+        "1 1/4 in",
+        ("1/2 in", "1 3/4 in"),
+    )  # fmt: skip
+
+    @property
+    def usual(self) -> Mapping[str, Amount]:
+        """The block's, the lap for the button, and an opening for head and placket."""
+        usual = super().usual
+        lap = self.lap or max(self.button + 2 * self.clearance, NARROWEST_LAP)
+        neck, head, chest = (self._own(name, usual) for name in ("neck", "head", "chest"))
+        yoke = (chest / 4 + self.armhole_ease) * self.yoke_share - self.back_neck_depth
+        head_needs = least_opening(neck + self.neck_ease, head, self.head_room)
+        return {**usual, "lap": lap, "opening": max(head_needs, _up(yoke + lap + LEAST_PLACKET))}
+
+    def _own(self, name: str, usual: Mapping[str, Amount]) -> Length:
+        """The baby's own measure, or the table's."""
+        measure = getattr(self, name) or usual[name]
+        assert isinstance(measure, Length)
+        return measure
+
+
+def _up(least: Length) -> Length:
+    return STEP * ceil(least / STEP)
+
+
+@dataclass(frozen=True)
+class Yoke:
+    """The drafted yoke: its level below the neck point, and the armhole above and below it.
+
+    Its seam runs from the centre to `end`, all in mm.
+    """
+
+    front: Draft
+    back: Draft
+    level: float
+    below: Line
+
+    @property
+    def end(self) -> Point:
+        """Where the yoke seam meets the armhole."""
+        return self.below[0]
+
+
+def note_yoke(sheet: Worksheet, garment: YokeInputs, block: BodyBlock, cloth: str) -> Yoke:
+    """Note the yoke's figures and cut it; raises RefusalError where it cannot be."""
+    _note_lap(sheet, garment)
+    depth = sheet.note("yoke_depth", "yoke, from the neck point to its seam",
+                       sheet["armhole_depth"].length * garment.yoke_share,
+                       "{armhole_depth} × {yoke_share}")  # fmt: skip
+    _note_front_depth(sheet)
+    above, below = split_at_level(block.armhole, depth.mm)
+    front, back = _front(garment, block, above), _back(garment, block, above)
+    edge = sheet.note("yoke_edge", "yoke seam at the front, from armhole to armhole",
+                      from_float(2 * front.edge("yoke").length), "", basis=DRAWN)  # fmt: skip
+    sheet.note("back_yoke_edge", "yoke seam of one back yoke, from the armhole to its edge",
+               edge.length / 2 + garment.lap / 2, "{yoke_edge} / 2 + {beyond_centre}")  # fmt: skip
+    _note_opening(sheet, garment)
+    _note_centre_panel(sheet, garment, block)
+    note_piece(sheet, front, Cutting(cloth, worked=garment.front == WORKED))
+    sheet.note("front_yoke_across", "front yoke, cut across and opened out",
+               2 * sheet["front_yoke_width"].length, "2 × {front_yoke_width}")  # fmt: skip
+    note_piece(sheet, back, Cutting(cloth, 2))
+    return Yoke(front, back, depth.mm, below)
+
+
+def _note_lap(sheet: Worksheet, garment: YokeInputs) -> None:
+    least = sheet.note("least_lap", "least lap for this button",
+                       garment.button + 2 * garment.clearance, "{button} + 2 × {clearance}",
+                       basis=published("extension-576"))  # fmt: skip
+    sheet.note("beyond_centre", "back yoke, from the centre back to its edge", garment.lap / 2,
+               "{lap} / 2")  # fmt: skip
+    if garment.lap < least.length:
+        raise RefusalError(
+            f"lap {TAPE.say(garment.lap)} leaves less than {TAPE.say(garment.clearance)} beside a "
+            f"button of {TAPE.say(garment.button)}; use at least {TAPE.no_less(least.length)}, or "
+            "a smaller button",
+            "lap",
+        )
+    if garment.facing < garment.lap:
+        raise RefusalError(
+            f"facing {TAPE.say(garment.facing)} does not reach under the buttons; use at least "
+            f"{TAPE.no_less(garment.lap)}, as wide as the lap",
+            "facing",
+        )
+
+
+def _note_front_depth(sheet: Worksheet) -> None:
+    """Note the front yoke's depth at its centre; refuses too little."""
+    neck = sheet["front_neck_depth"].length
+    front = sheet.note("front_yoke_depth", "front yoke at its centre, from neck to seam",
+                       sheet["yoke_depth"].length - neck,
+                       "{yoke_depth} - {front_neck_depth}")  # fmt: skip
+    if front.length < LEAST_FRONT:
+        share = (neck + LEAST_FRONT) / sheet["armhole_depth"].length
+        raise RefusalError(
+            f"the front yoke would be {TAPE.no_more(front.length)} deep at its centre, less than "
+            f"{TAPE.no_less(LEAST_FRONT)}; give yoke_share {decimal(share, 2, ceil)} or more, or "
+            "neck_ease or neck_drop less",
+            "yoke_share",
+        )
+
+
+def _front(garment: YokeInputs, block: BodyBlock, above: Line) -> Draft:
+    seam, end = float(garment.seam_allowance), above[-1]
+    bottom = (end, (0.0, end[1]))
+    edges = (
+        Edge("neck", block.front_neckline, seam),
+        Edge("shoulder", (block.neck_point, block.shoulder), seam),
+        Edge("armhole", above, seam),
+        Edge("yoke", bottom, seam),
+        Edge(FOLD, (bottom[1], block.front_neckline[0])),
+    )
+    return Draft("front yoke", edges, notches=((end[0] / 2, end[1]),))
+
+
+def _back(garment: YokeInputs, block: BodyBlock, above: Line) -> Draft:
+    """Its back edge is the fold of the facing, and the facing what is cut beyond it."""
+    seam, end = float(garment.seam_allowance), above[-1]
+    beyond, top = -float(garment.lap) / 2, block.back_neck
+    corners = ((beyond, end[1]), (beyond, top))
+    edges = (
+        Edge("neck", (corners[1], *block.back_neckline), seam),
+        Edge("shoulder", (block.neck_point, block.shoulder), seam),
+        Edge("armhole", above, seam),
+        Edge("yoke", (end, corners[0]), seam),
+        Edge("back", corners, float(garment.facing)),
+    )
+    centre = ((0.0, top), (0.0, end[1]))
+    return Draft("back yoke", edges, notches=(*centre, (end[0] / 2, end[1])))
+
+
+def _note_opening(sheet: Worksheet, garment: YokeInputs) -> None:
+    """Note the opening in yoke and placket; refuses one too short for head or lap."""
+    note_head_clearance(sheet, garment.opening)
+    sheet.note("neck_run", "neck from one back edge to the other, with the lap",
+               sheet["neck_edge"].length + garment.lap, "{neck_edge} + {lap}")  # fmt: skip
+    edge = sheet.note("back_edge", "one back edge of the yoke, from neck to yoke seam",
+                      sheet["yoke_depth"].length - garment.back_neck_depth,
+                      "{yoke_depth} - {back_neck_depth}")  # fmt: skip
+    placket = sheet.note("placket_edge", "placket below the yoke seam",
+                         garment.opening - edge.length, "{opening} - {back_edge}")  # fmt: skip
+    if placket.length <= garment.lap:
+        least = edge.length + garment.lap + millimetres(5)
+        raise RefusalError(
+            f"opening {TAPE.say(garment.opening)} leaves too little below the yoke for a placket "
+            f"that laps {TAPE.say(garment.lap)}; use at least {TAPE.no_less(least)}, or a smaller "
+            "lap",
+            "opening",
+        )
+    sheet.note("placket_slit", "slit for the placket, from the raw edge of the skirt",
+               placket.length + garment.seam_allowance,
+               "{placket_edge} + {seam_allowance}")  # fmt: skip
+
+
+def _note_centre_panel(sheet: Worksheet, garment: YokeInputs, block: BodyBlock) -> None:
+    """A panel laid on the middle of the front yoke, hollowed by the neck at its upper edge."""
+    hollow = sheet.note("centre_panel_hollow", "centre panel, depth of its hollow for the neck",
+                        sheet["front_neck_depth"].length * garment.panel_share,
+                        "{front_neck_depth} × {panel_share}")  # fmt: skip
+    level = block.front_neck - hollow.mm
+    beside = split_at_level(tuple(reversed(block.front_neckline)), level)[1][0]
+    sheet.note("centre_panel_width", "centre panel, from side to side", from_float(2 * beside[0]),
+               "", basis=DRAWN)  # fmt: skip
+    sheet.note("centre_panel_depth", "centre panel at its sides, from the neck to the yoke seam",
+               sheet["front_yoke_depth"].length + hollow.length,
+               "{front_yoke_depth} + {centre_panel_hollow}")  # fmt: skip

@@ -1,0 +1,97 @@
+"""A sleeveless summer dress: a yoke that buttons at the back, and a gathered or tucked skirt."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+from fractions import Fraction
+from typing import ClassVar
+
+from handout_engine.bodies import measured
+from handout_engine.cloth import note_cloth
+from handout_engine.drafting.block import note_block
+from handout_engine.drafting.gathered_skirts import SkirtInputs, note_skirt
+from handout_engine.drafting.yokes import YokeInputs, note_yoke
+from handout_engine.garment_steps import add_shoulder_step, add_side_step
+from handout_engine.inputs import Asked, optional_length, ratio
+from handout_engine.lengths import Length
+from handout_engine.sources import GIVEN, PRACTICE
+from handout_engine.workings import Working
+from handout_engine.worksheet import Worksheet
+from handout_engine.yoke_pictures import Parts, finished_picture
+from handout_engine.yoke_steps import (
+    add_button_step,
+    add_cutting_steps,
+    add_facing_step,
+    add_hem_step,
+    add_neck_step,
+    add_placket_step,
+    add_sample,
+    add_supplies,
+    add_yoke_seam_steps,
+)
+
+CLOTH = "cloth"
+
+
+@dataclass(frozen=True, kw_only=True)
+class SummerDress(YokeInputs, SkirtInputs):
+    """A sleeveless dress with a yoke."""
+
+    title: ClassVar[str] = "Summer dress"
+    family: ClassVar[str] = "garments"
+    summary: ClassVar[str] = (
+        "A sleeveless dress to the knee, its skirt gathered or tucked to a yoke that buttons at "
+        "the back."
+    )
+    eases: ClassVar[tuple[str, str]] = ("10 cm", "8 cm")
+
+    back_waist: Length = measured("back_waist")
+    knee_share: Fraction = ratio(
+        Asked("share below the waist", "From the waist down, for each unit of body length.",
+              basis=PRACTICE),
+        "0.3",
+        ("0.15", "0.6"),
+    )  # fmt: skip
+    reach: Length | None = optional_length(
+        Asked("length", "From the neck point to the finished hem."),
+        "to the knee: the waist and its share of the body length",
+        ("20 cm", "120 cm"),
+    )
+
+    def work(self) -> Working:
+        """Outlines, edges, pieces, cloth and steps; raises RefusalError."""
+        sheet = Worksheet(self)
+        block = note_block(sheet, self)
+        _note_length(sheet, self)
+        yoke = note_yoke(sheet, self, block, CLOTH)
+        skirt = note_skirt(sheet, self, yoke, CLOTH)
+        note_cloth(sheet, CLOTH, self.cloth())
+        add_supplies(sheet, "for the neck, {neck_run}, and two armholes, {armhole_edge} each")
+        add_sample(sheet)
+        _add_steps(sheet)
+        sheet.pictures.insert(0, finished_picture(sheet, Parts("dress", block, yoke, skirt)))
+        return sheet.finish()
+
+
+def _note_length(sheet: Worksheet, dress: SummerDress) -> None:
+    label = "dress from the neck point to the hem"
+    if dress.reach is not None:
+        sheet.note("finished_length", label, dress.reach, "", basis=GIVEN)
+        return
+    sheet.note("finished_length", label, dress.back_waist + dress.body_length * dress.knee_share,
+               "{back_waist} + {body_length} × {knee_share}", basis=PRACTICE)  # fmt: skip
+
+
+def _add_steps(sheet: Worksheet) -> None:
+    add_cutting_steps(sheet)
+    add_placket_step(sheet)
+    add_facing_step(sheet)
+    add_yoke_seam_steps(sheet)
+    add_shoulder_step(sheet)
+    add_side_step(sheet, "the armhole's seam line measures {armhole_edge} once round.")
+    add_neck_step(sheet, " Trim and bind both armholes alike, beginning under the arm.")
+    add_hem_step(sheet)
+    add_button_step(sheet)
+
+
+GARMENT = SummerDress

@@ -1,0 +1,187 @@
+"""Steps that garments with a yoke and a skirt share, in sewing order, each with what to measure."""
+
+from __future__ import annotations
+
+from handout_engine.cautions import (
+    BUTTONS_AS_SMALL_PARTS,
+    GARMENT_IS_DAYWEAR,
+    LOOSE_THREADS,
+    MEASURE_THE_BABY,
+    PINS_AND_IRON,
+    THIN_COTTON,
+)
+from handout_engine.drafting.gathered_skirts import FRONT_WORKED, TUCKED
+from handout_engine.drafting.yokes import PLAIN
+from handout_engine.gathering_steps import add_washing_step
+from handout_engine.values import sentence
+from handout_engine.workings import Seam, Step, Supply
+from handout_engine.worksheet import Worksheet
+
+FROM_WORKED = ", out of the cloth that was worked for it, the middle of the work on the fold"
+
+
+def add_supplies(sheet: Worksheet, bound: str) -> None:
+    """Notions, seams and cautions; `bound` speaks of the edges that are bound."""
+    sheet.seams.append(Seam("all seams", sheet["seam_allowance"].length))
+    sheet.supplies.append(Supply("bias binding or bias strips", None, sentence(
+        bound, neck_run=sheet["neck_run"], armhole_edge=sheet["armhole_edge"])))  # fmt: skip
+    sheet.supplies.append(Supply("flat buttons", None, sentence(
+        "{buttons} of {button}", buttons=sheet["buttons"], button=sheet["button"])))  # fmt: skip
+    sheet.supplies.append(Supply("fine thread to match, and a fine needle for the cloth"))
+    sheet.supplies.append(Supply("a removable marker tried on a scrap"))
+    sheet.cautions.extend((PINS_AND_IRON, GARMENT_IS_DAYWEAR, MEASURE_THE_BABY, THIN_COTTON,
+                           LOOSE_THREADS, BUTTONS_AS_SMALL_PARTS))  # fmt: skip
+
+
+def add_cutting_steps(sheet: Worksheet, also: str = "") -> None:
+    """Cutting out, and what is marked before a piece is moved; `also` names further pieces."""
+    add_washing_step(sheet)
+    skirt = sheet["skirt"].amount
+    front = "" if sheet["front"].amount == PLAIN else FROM_WORKED
+    of_skirt = {PLAIN: "", FRONT_WORKED: f"; the front{FROM_WORKED}"}.get(
+        str(skirt), f"; both{FROM_WORKED}")  # fmt: skip
+    sheet.step(f"Cut the front yoke on the fold{front}.")
+    sheet.step(
+        f"Cut skirt front and skirt back on the fold{of_skirt}. Cut two back yokes, one turned "
+        f"over so that they make a pair{also}. Snip the notches."
+    )
+    sheet.step(
+        "On each back yoke mark the fold of its facing, {facing} from the raw back edge, and the "
+        "centre back, {beyond_centre} from that fold.",
+        "along the yoke seam it is {back_yoke_edge} from that fold to the armhole's seam line.",
+    )
+
+
+def add_sample(sheet: Worksheet) -> None:
+    """A strip to gather as full as the skirt will be."""
+    sheet.sample.append(
+        Step(
+            sentence(
+                "From the same cloth cut a strip {top} long and a hand wide, run two rows of long "
+                "stitches along it, and draw it up to {edge}.",
+                top=sheet["skirt_back_top"],
+                edge=sheet["yoke_edge"],
+            ),
+            sentence(
+                "it looks as full as the skirt should. Too thick to draw up: give skirt_fullness "
+                "less than {fullness}; too thin: more.",
+                fullness=sheet["skirt_fullness"],
+            ),
+        )
+    )
+
+
+def add_placket_step(sheet: Worksheet) -> None:
+    """The placket in the skirt back, made while it lies flat."""
+    sheet.step(
+        "On the skirt back mark the slit along a thread: {slit_aside} beside the centre, towards "
+        "the half that will lie beneath (the left one, where right buttons over left), and "
+        "{placket_slit} deep from the upper raw edge. Sew a continuous lap {lap} wide round it.",
+        "the lap is {lap} wide down to its point, and below the seam line of the yoke it opens "
+        "{placket_edge}.",
+    )
+
+
+def add_facing_step(sheet: Worksheet) -> None:
+    """The facings of the back yokes, turned and pressed before anything is joined."""
+    sheet.step(
+        "Turn {seam_allowance} under along the raw back edge of each back yoke and stitch it. "
+        "Press the facing to the wrong side along its fold, trim its upper end level with the "
+        "neck, and open it out again.",
+        "from the pressed fold to the mark of the centre back it is {beyond_centre}.",
+    )
+
+
+def add_yoke_seam_steps(sheet: Worksheet) -> None:
+    """Taking in the skirt's tops and sewing both yokes to them."""
+    tucked = sheet["taken_in"].amount == TUCKED
+    if tucked:
+        sheet.step(
+            "Stitch the {tucks} tucks of the skirt front, each {tuck_depth} deep, as many on each "
+            "side of the centre, and baste them down along the top.",
+            "the top measures {yoke_edge} between the seam lines of the armholes.",
+        )
+    tops = "the two tops" if tucked else "the top of the skirt front and the two tops"
+    sheet.step(
+        f"Run two rows of long stitches along {tops} of the skirt back, one on each side of the "
+        "seam line, from armhole seam to armhole seam or to the lap. Leave the ends long."
+    )
+    drawn = "" if tucked else " Draw the gathers up to the yoke and spread them evenly."
+    sheet.step(
+        "Pin the skirt front to the front yoke, right sides together, centre on centre and notch "
+        f"on notch.{drawn} Sew, {{seam_allowance}} from the edge, finish the seam and press it "
+        "into the yoke.",
+        "between the seam lines of the armholes the seam is {yoke_edge} long.",
+    )
+    sheet.step(
+        "Pin each half of the skirt back to its yoke. On the half that lies on top fold the lap "
+        "under, its fold to the pressed fold of the facing; on the other let the lap stand out to "
+        "it. Draw up the gathers. Wrap the facing back over skirt and lap, right sides together, "
+        "sew the seam, and turn the facing to the inside.",
+        "each seam is {back_yoke_edge} from the armhole's seam line to the finished back edge; "
+        "closed, right and left lap by {lap}.",
+    )
+
+
+def add_set_in_step(sheet: Worksheet) -> None:
+    """The sleeves, set in while the sides are open."""
+    gathered = sheet["sleeve_head"].amount != 1
+    how = "draw up the gathers of its head" if gathered else "ease its cap in, without a pleat"
+    sheet.step(
+        "Lay each sleeve to its armhole, right sides together, the notch of its cap on the "
+        f"shoulder seam, and {how}. Sew, {{seam_allowance}} from the edge, and finish the seam.",
+        "along the garment the seam is {armhole_edge} from side to side.",
+    )
+
+
+def add_sleeve_end_step(sheet: Worksheet) -> None:
+    """The sleeve ends, finished while the sleeves lie flat."""
+    drawn = "" if sheet["sleeve_fullness"].amount == 1 else "draw it up and "
+    if sheet["sleeve_trim"].length:
+        how = f"{drawn}sew its band or ruffle to it, {{sleeve_trim}} deep when finished"
+    elif drawn:
+        how = "draw it up and bind it"
+    else:
+        how = "roll or turn a narrow hem within its {seam_allowance}"
+    sheet.step(
+        f"At the end of each sleeve, while it lies flat, {how}.",
+        "between the seam lines under the arm the end is {sleeve_edge} wide.",
+    )
+
+
+def add_neck_step(sheet: Worksheet, more: str = "") -> None:
+    """The neck, with the facings inside; `more` tells of the armholes."""
+    sheet.step(
+        "Fold the facings in and baste them just inside the seam line of the neck. Trim the "
+        "allowance off along that line and bind the raw edge from back edge to back edge, the ends "
+        f"turned in.{more}",
+        "it is {neck_run} from end to end, and {neck_edge} round when it is closed.",
+    )
+
+
+def add_hem_step(sheet: Worksheet) -> None:
+    """The lower edge: its trim, or a hem sewn by hand."""
+    if sheet["hem_trim"].length:
+        sheet.step(
+            "Sew the ruffle or band to the lower edge, {hem} from the raw edge.",
+            "the seam is {hem_edge} once round, and with its trim the garment is "
+            "{finished_length} long from the neck point.",
+        )
+        return
+    sheet.step(
+        "Turn {hem} up at the lower edge, its raw edge turned under, ease in what is full there, "
+        "and sew the hem by hand.",
+        "it is {hem_edge} once round, and from the neck point to the hem {finished_length}.",
+    )
+
+
+def add_button_step(sheet: Worksheet) -> None:
+    """Buttonholes and buttons on the centre back."""
+    sheet.step(
+        "Try the garment on, or lay it flat with the centre backs on each other. Work {buttons} "
+        "buttonholes along the centre back of the yoke that lies on top, and sew the buttons to "
+        "the other one.",
+        "buttoned, the neck measures {neck_edge}; open down to the placket's end it lets "
+        "{opened_neck} through, and the head needs {needed}.",
+        needed=sheet["head"].length + sheet["head_room"].length,
+    )
