@@ -22,9 +22,11 @@ from handout_engine.sheets import Sheet, sheets, together
 from handout_engine.technique import Technique, make
 from handout_engine.workings import Working
 from handout_site.pdf import find_printer
+from handout_site.publishing import build, serve
 from handout_site.reading import NO_TEXT, Terms, first_line, front_matter_slips, read_handout
 from handout_site.slips import Slip
 from handout_site.spelled import as_json, as_text
+from handout_site.starting import new
 
 TAPES = {
     "inches": Tape("inches"),
@@ -35,6 +37,11 @@ TAPES = {
 @click.group()
 def main() -> None:
     """Work out heirloom sewing handouts from their measures."""
+
+
+main.add_command(new)
+main.add_command(build)
+main.add_command(serve)
 
 
 @main.command()
