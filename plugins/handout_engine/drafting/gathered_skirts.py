@@ -99,8 +99,8 @@ def note_skirt(sheet: Worksheet, garment: SkirtInputs, yoke: Yoke, cloth: str) -
     note_piece(sheet, back, Cutting(cloth, worked=garment.skirt == WORKED))
     if garment.taken_in == TUCKED:
         sheet.note("skirt_panel_width", "panel for the skirt front, its tucks stitched",
-                   2 * sheet["skirt_front_width"].length - 2 * garment.tuck_depth * garment.tucks,
-                   "2 × {skirt_front_width} - 2 × {tuck_depth} × {tucks}")  # fmt: skip
+                   sheet["skirt_front_across"].length - 2 * garment.tuck_depth * garment.tucks,
+                   "{skirt_front_across} - 2 × {tuck_depth} × {tucks}")  # fmt: skip
     hem = 2 * (front.edge("hem").length + back.edge("hem").length)
     sheet.note("hem_edge", "once round the hem", from_float(hem), "", basis=DRAWN)
     return Skirt(front, back)

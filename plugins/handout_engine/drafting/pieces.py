@@ -7,12 +7,11 @@ from dataclasses import dataclass
 from math import hypot
 
 from handout_engine.drafting.drafts import FOLD, Draft
+from handout_engine.drafting.piece_words import grain_arrow, name_note
 from handout_engine.drawing.scene import (
     Area,
     Dimension,
-    Grain,
     Line,
-    Note,
     Point,
     Scene,
     Shape,
@@ -30,8 +29,6 @@ from handout_engine.workings import Picture, Piece
 from handout_engine.worksheet import Worksheet
 
 TALLEST = 300.0
-NAME_LEVELS, WIDE = (0.78, 0.45, 0.25), 0.75
-"""How far down a piece its name may stand, and the share of its width that is wide enough."""
 NOTCH = 4.0
 """How far the tick of a notch reaches to both sides of the seam, in mm."""
 
@@ -48,7 +45,8 @@ class Cutting:
 def note_piece(sheet: Worksheet, draft: Draft, cutting: Cutting) -> Piece:
     """Note a drafted piece's size as it is cut, add it to the cut list, and draw it.
 
-    Notes `{name}_width` across the cloth (half of it on the fold) and `{name}_length`.
+    Notes `{name}_width` across the cloth (half of it on the fold) and `{name}_length`; of a piece
+    on the fold also `{name}_across`, opened out, which cloth worked for it must measure.
     """
     outline = draft.cut_outline
     (left, top), (right, bottom) = extents(outline)
@@ -56,6 +54,9 @@ def note_piece(sheet: Worksheet, draft: Draft, cutting: Cutting) -> Piece:
     half = ", to the fold" if draft.on_fold else ""
     wide = sheet.note(f"{name}_width", f"{draft.name}, cut across{half}",
                       from_float(right - left), "", basis=DRAWN)  # fmt: skip
+    if draft.on_fold:
+        sheet.note(f"{name}_across", f"{draft.name}, cut across and opened out", 2 * wide.length,
+                   "2 × {wide}", wide=wide)  # fmt: skip
     long = sheet.note(f"{name}_length", f"{draft.name}, cut along the grain",
                       from_float(bottom - top), "", basis=DRAWN)  # fmt: skip
 
@@ -106,31 +107,11 @@ def _shapes(draft: Draft, wide: Value, long: Value) -> list[Shape]:
         *_border(draft),
     ]
     shapes.extend(Stroke(_tick(draft, notch), Line.CUT) for notch in draft.notches)
-    across = left + (right - left) * 0.4
-    shapes.append(Grain((snapped(across), snapped(top + (bottom - top) * 0.6)), (0.0, 1.0)))
-    shapes.append(Note(_name_place(outline), sentence(draft.name)))
+    shapes.append(grain_arrow(outline))
+    shapes.append(name_note(outline, draft.name, TALLEST))
     shapes.append(Dimension((left, bottom), (right, bottom), wide, Side.BELOW))
     shapes.append(Dimension((left, top), (left, bottom), long, Side.LEFT))
     return shapes
-
-
-def _name_place(outline: Sequence[Point]) -> Point:
-    """Where the name is written: low down where the piece is wide there, else where it is wider."""
-    (left, top), (right, bottom) = extents(outline)
-    places = [_middle(outline, top + (bottom - top) * share) for share in NAME_LEVELS]
-    enough = (right - left) * WIDE
-    return next((at for wide, at in places if wide >= enough), max(places)[1])
-
-
-def _middle(outline: Sequence[Point], level: float) -> tuple[float, Point]:
-    """How wide a piece is at a level, from its first edge to its last, and the middle of that."""
-    across = [
-        x1 + (x2 - x1) * (level - y1) / (y2 - y1)
-        for (x1, y1), (x2, y2) in sides(outline)
-        if min(y1, y2) <= level < max(y1, y2)
-    ]
-    left, right = min(across), max(across)
-    return right - left, (snapped((left + right) / 2), snapped(level))
 
 
 def _border(draft: Draft) -> list[Shape]:

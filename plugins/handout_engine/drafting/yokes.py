@@ -144,8 +144,6 @@ def note_yoke(sheet: Worksheet, garment: YokeInputs, block: BodyBlock, cloth: st
     _note_opening(sheet, garment)
     _note_centre_panel(sheet, garment, block)
     note_piece(sheet, front, Cutting(cloth, worked=garment.front == WORKED))
-    sheet.note("front_yoke_across", "front yoke, cut across and opened out",
-               2 * sheet["front_yoke_width"].length, "2 × {front_yoke_width}")  # fmt: skip
     note_piece(sheet, back, Cutting(cloth, 2))
     return Yoke(front, back, depth.mm, below)
 

@@ -27,6 +27,7 @@ from handout_engine.worksheet import Worksheet
 CLOTH = "cloth"
 ONE, TWO = "one piece", "two pieces"
 ROUND, SQUARE = "rounded", "square"
+PLAIN, WORKED = "plain", "worked"
 TAPE = Tape(finest=32)
 
 
@@ -57,6 +58,12 @@ class Collar(BlockInputs):
         "0.8",
         ("0.3", "0.95"),
     )
+    upper: str = choice(
+        Asked("upper collar", "Plain, or cut from cloth that is worked first: tucked, laced, "
+              "embroidered."),
+        PLAIN,
+        WORKED,
+    )  # fmt: skip
     overlap: Length = length(
         Asked("overlap at the shoulder", "How far front and back overlap at the end of the "
               "shoulder while the collar is drawn; more makes it roll.", basis=PRACTICE),
@@ -90,8 +97,8 @@ class Collar(BlockInputs):
                                ("under collar", depth.length - self.roll))
         )  # fmt: skip
         count = 1 if self.form == ONE else 2
-        for draft in (upper, under):
-            note_piece(sheet, draft, Cutting(CLOTH, count))
+        note_piece(sheet, upper, Cutting(CLOTH, count, worked=self.upper == WORKED))
+        note_piece(sheet, under, Cutting(CLOTH, count))
         _note_edges(sheet, upper, under)
         note_cloth(sheet, CLOTH, self.cloth())
         sheet.seams.append(Seam("outer edge, and neck", self.seam_allowance))

@@ -250,3 +250,11 @@ def test_turned_by_trigonometry_the_back_lies_where_it_was_laid():
         dx, dy = x - 42.0, -y
         assert px == pytest.approx(42 + dx * cos(angle) - dy * sin(angle), abs=1e-6)
         assert py == pytest.approx(dx * sin(angle) + dy * cos(angle), abs=1e-6)
+
+
+def test_an_upper_collar_worked_first_is_bought_with_its_work():
+    collar = work("collar", form="one piece", upper="worked")
+    assert [piece.name for piece in collar.pieces if piece.worked] == ["upper collar"]
+    across = length(collar, "upper_collar_across")
+    assert across == 2 * length(collar, "upper_collar_width")
+    assert [item.item.name for item in collar.layouts[0].laid] == ["under collar"]
