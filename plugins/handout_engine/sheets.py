@@ -86,10 +86,8 @@ def picture_sheet(working: Working, picture: Picture, tape: Tape) -> Sheet | Non
     """The sheet of one picture; None where there is none."""
     if picture.sheet is None:
         return None
-    title = picture.sheet.title.first(tape)
-    known = working.title.lower() in title.lower()
-    label = Label(title if known else f"{working.title}: {title}",
-                  (picture.sheet.description.text(tape),))  # fmt: skip
+    heading = _heading(working, picture.sheet.title.first(tape))
+    label = Label(heading, (picture.sheet.description.text(tape),))
     drawing = Drawing(label, picture.sheet.shapes)
     return _sheet(f"{working.technique}-{picture.name}", label.heading, (drawing,), tape)
 
@@ -135,7 +133,14 @@ def piece_label(working: Working, pieces: Sequence[Piece], tape: Tape) -> Label:
         else []
     )
     lines = (*worn, *_lines(pieces[0], pieces, tape))
-    return Label(f"{working.title}: {names}", lines)
+    return Label(_heading(working, names), lines)
+
+
+def _heading(working: Working, name: str) -> str:
+    """What a page is headed: the working's title, and the name, unless that says the title too."""
+    if working.title.lower() in name.lower():
+        return name[:1].upper() + name[1:]
+    return f"{working.title}: {name}"
 
 
 def _lines(one: Piece, pieces: Sequence[Piece], tape: Tape) -> Iterable[str]:

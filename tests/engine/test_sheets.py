@@ -187,3 +187,8 @@ def test_every_page_is_a_document_of_its_own_and_the_html_holds_them_all():
         assert "var(" not in page
     document = sheet.document("letter", Tape())
     assert document.count("<svg") == len(pages) and "<script" not in document
+
+
+def test_a_name_that_says_the_title_is_not_headed_by_it_twice():
+    sheet = printed(piece("trial front"))
+    assert sheet.drawings[0].label.heading == "Trial front"

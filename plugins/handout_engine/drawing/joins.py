@@ -147,21 +147,23 @@ def _free_place(
 def _free(
     text: str, window: Window, levels: Sequence[float], upright: bool, shown: Sequence[Ink]
 ) -> Words:
-    """Words along a line, where nothing is drawn if there is such a place."""
+    """Words along a line, where nothing is drawn if there is such a place, else where least is."""
     every = []
     for share, level in product(PLACES, levels):
         x, y = window.left + share * window.width, window.top + share * window.height
         at: Point = (level, y) if upright else (x, level)
         every.append(Words(text, at, "middle", SMALL, turned=upright))
-    return next((each for each in every if not _covers(each.reach, shown)), every[0])
+    return min(every, key=lambda each: sum(_is_on(ink, each.reach) for ink in shown))
 
 
 def _covers(window: Window, shown: Sequence[Ink]) -> bool:
     """Whether something that is drawn would be written over."""
-    return any(window.meets(ink.reach) and _is_on(ink, window) for ink in shown)
+    return any(_is_on(ink, window) for ink in shown)
 
 
 def _is_on(ink: Ink, window: Window) -> bool:
+    if not window.meets(ink.reach):
+        return False
     match ink:
         case Rule():
             return any(crosses(start, end, window) for start, end in pairwise(ink.points))

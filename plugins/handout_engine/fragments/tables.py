@@ -66,7 +66,7 @@ def _printed(working: Working, tape: Tape) -> Iterable[Element]:
     for piece in _outlined(working):
         if not can_be_printed(piece):
             yield element("p", f"The {piece.name} is too large to print at true scale; draw it "
-                               "from its measures.", class_="sheet")  # fmt: skip
+                               "from its measures.", class_="too-large")  # fmt: skip
 
 
 def _cut(piece: Piece, tape: Tape) -> Sequence[Cell]:
