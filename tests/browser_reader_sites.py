@@ -70,8 +70,8 @@ name: corner
 """
 
 
-def build_reader_site(folder: Path, changed: dict[str, str]) -> Built:
-    """The site, with some handouts written otherwise."""
+def build_reader_site(folder: Path, changed: dict[str, str], pictures: bool = False) -> Built:
+    """The site, with some handouts written otherwise; with `pictures` also PNG and PDF."""
     if find_runtime(REPOSITORY / "site_src") is None:
         if os.environ.get("HANDOUTS_REQUIRE_BROWSER") == "1":
             pytest.fail(NO_RUNTIME)
@@ -84,4 +84,7 @@ def build_reader_site(folder: Path, changed: dict[str, str]) -> Built:
     }
     site = site_of(folder, {**texts, **changed})
     (folder / "site_src" / "node_modules").symlink_to(REPOSITORY / "site_src" / "node_modules")
+    if pictures:
+        settings = site.config_file.read_text(encoding="utf-8")
+        site.write("site_src/mkdocs.yml", f"{settings}      pictures: true\n")
     return site.build()

@@ -3,14 +3,19 @@
 from __future__ import annotations
 
 import re
+from pathlib import Path
 
-from playwright.sync_api import Page
+import pytest
+from playwright.sync_api import BrowserContext, Page
 
+from browser_reader_sites import build_reader_site
 from handout_engine.blocks import read_block
 from handout_engine.pages import work_page
 from handout_engine.saying import Tape
+from handout_site.pdf import find_printer
 from printed import read
 from reader_page import CORNER, ReaderPage
+from strict_server import serve
 
 LINK = "a.sheet-link"
 
@@ -65,3 +70,24 @@ def test_a_printed_sheet_is_at_true_scale(reader: ReaderPage) -> None:
                  if len(line.points) >= 4 and not line.filled}  # fmt: skip
         assert {50.0, 50.8} <= sides
         assert sorted((round(page.width), round(page.height))) == [210, 297]
+
+
+def test_the_site_s_pdf_stays_linked_for_its_own_measures_and_paper(
+    context: BrowserContext, tmp_path: Path
+) -> None:
+    if find_printer() is None:
+        pytest.skip("libcairo is not installed")
+    with serve(build_reader_site(tmp_path, {}, pictures=True).folder) as strict:
+        reader = ReaderPage(context, strict).open(CORNER)
+        link = reader.page.locator(LINK).first
+        pdf = link.get_attribute("href")
+        assert re.fullmatch(r"sheets/mitred-lace-finished-[0-9a-f]{16}\.pdf", pdf)
+        usual = reader.field("corner.lace_width").input_value()
+        reader.write("corner.lace_width", "7/8 in")
+        assert link.get_attribute("href").endswith(".html")
+        reader.write("corner.lace_width", usual)
+        assert link.get_attribute("href") == pdf
+        reader.choose("paper", "letter")
+        assert link.get_attribute("href").endswith(".html")
+        assert words(opened(reader).content())
+        reader.check()
