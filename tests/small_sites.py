@@ -34,6 +34,7 @@ theme:
   custom_dir: {overrides}
 nav:
   - Home: index.md
+  - Course: course/
   - Handouts: handouts/
 extra_css: []
 plugins:

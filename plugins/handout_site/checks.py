@@ -20,6 +20,7 @@ from handout_engine.register import find, keys
 from handout_engine.sources import Ground
 from handout_engine.technique import Technique, make
 from handout_site.library import Entry
+from handout_site.plain_text import plain
 
 ADDRESS = "checks.md"
 KEPT = Path(__file__).parent / "assets" / "checks.json"
@@ -74,7 +75,7 @@ def _lines(published: Collection[str]) -> Iterable[str]:
     yield "\nGenerated from the tests and from the code, so it says what is so.\n"
     yield "## Of every technique\n"
     yield "With its own measures, and with many drawn at random:\n"
-    yield from (f"- {_plain(each)}" for each in kept()["every"])
+    yield from (f"- {plain(each)}" for each in kept()["every"])
     yield "\n## Of what all share\n"
     yield "Units, cloth and paper, against what is in print:\n"
     yield from _items(kept()["shared"])
@@ -117,7 +118,7 @@ def _items(found: Sequence[Check]) -> Iterable[str]:
     """Each check with what it stands against, where its test says so."""
     for each in found:
         against = f": {each['against']}" if each["against"] else ""
-        yield f"- {_plain(each['what'] + against)}"
+        yield f"- {plain(each['what'] + against)}"
 
 
 def _grounds(technique: type[Technique]) -> str:
@@ -130,10 +131,3 @@ def _grounds(technique: type[Technique]) -> str:
         if grounds[ground]
     ]
     return f"What its numbers rest on: {'; '.join(told)}."
-
-
-def _plain(text: str) -> str:
-    """Text that means nothing to Markdown."""
-    for sign in "\\*_`[]<{":
-        text = text.replace(sign, f"\\{sign}" if sign != "<" else "&lt;")
-    return text

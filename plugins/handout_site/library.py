@@ -68,11 +68,22 @@ def menu(every: Iterable[Entry]) -> list[Any]:
     return sections
 
 
+def title_of(entry: Entry) -> str:
+    """The first heading of a page, or what its name says."""
+    return _heading(entry) or _as_title(entry.name.rpartition("/")[2])
+
+
 def _title(family: str, members: list[Entry]) -> str:
     """The first heading of the family's introduction, or its folder's name."""
-    if members[0].is_introduction:
-        text = members[0].path.read_text(encoding="utf-8-sig", errors="replace")
-        heading = _HEADING.search(text)
-        if heading:
-            return heading[1]
-    return family.replace("-", " ").capitalize()
+    introduced = members[0].is_introduction and _heading(members[0])
+    return introduced or _as_title(family)
+
+
+def _heading(entry: Entry) -> str:
+    text = entry.path.read_text(encoding="utf-8-sig", errors="replace")
+    found = _HEADING.search(text)
+    return found[1] if found else ""
+
+
+def _as_title(name: str) -> str:
+    return name.replace("-", " ").capitalize()

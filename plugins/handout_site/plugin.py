@@ -11,7 +11,7 @@ that the form runs.
 from __future__ import annotations
 
 import logging
-from collections.abc import Iterable
+from collections.abc import Collection, Iterable, Mapping
 from pathlib import Path
 from typing import Any, Literal
 from xml.etree.ElementTree import Element
@@ -26,12 +26,14 @@ from mkdocs.structure.files import File, Files
 from mkdocs.structure.pages import Page
 
 from handout_engine.markup import element, html
-from handout_site import checks, library, pictures, reference
+from handout_site import checks, course_pages, library, pictures, practice, reference
 from handout_site.closing import with_closing_parts
 from handout_site.console import main
 from handout_site.content_policy import write_headers
+from handout_site.course_files import course_files
 from handout_site.gallery import published_only
 from handout_site.inline_values import InlineValues
+from handout_site.links import published_links
 from handout_site.paper import with_notes
 from handout_site.pdf import find_printer
 from handout_site.placing import place, put_in
@@ -47,7 +49,7 @@ from handout_site.slips import Slip, SlipsError
 log = logging.getLogger("mkdocs.plugins.handouts")
 
 WAITING = "This block waits for another."
-MENU_PLACE = "handouts/"
+HANDOUTS_PLACE = "handouts/"
 
 
 class HandoutsConfig(Config):
@@ -67,6 +69,7 @@ class HandoutsPlugin(BasePlugin[HandoutsConfig]):
         self.serving = False
         self.scenario = Scenario("")
         self.entries: tuple[library.Entry, ...] = ()
+        self.missing: Collection[str] = ()
         self.slips: list[Slip] = []
         self.handout: Handout | None = None
         self.runtime: Runtime | None = None
@@ -87,6 +90,7 @@ class HandoutsPlugin(BasePlugin[HandoutsConfig]):
         every = library.entries(Path(self.config.handouts))
         self.scenario = _scenario(self.config, library.handout_names(every))
         self.entries = library.published(every, self.scenario.handouts)
+        self.missing = {entry.address for entry in every if entry not in self.entries}
         self.runtime = find_runtime(Path(config.config_file_path).parent)
         if self.runtime is None:
             log.info(MISSING)
@@ -97,7 +101,9 @@ class HandoutsPlugin(BasePlugin[HandoutsConfig]):
         self.sheets = Sheets(self.scenario.paper, find_printer() if self.config.pictures else None)
         if self.config.pictures and self.sheets.printer is None:
             log.info(NO_PDF)
-        config.nav = _menu(config.nav, library.menu(self.entries))
+        course = course_pages.menu(self.scenario.course) if self.scenario.course else []
+        places = {HANDOUTS_PLACE: library.menu(self.entries), course_pages.FOLDER: course}
+        config.nav = _menu(config.nav, places)
         config.extra["scenario"] = self.scenario
         config.markdown_extensions.append(InlineValues(self._inline))  # type: ignore[arg-type]
         fences = config.mdx_configs.setdefault("pymdownx.superfences", {})
@@ -114,9 +120,17 @@ class HandoutsPlugin(BasePlugin[HandoutsConfig]):
                 self.sized[address] = sized
                 if file is not None:
                     files.append(file)
+        if course_pages.INDEX in str(config.nav):
+            pages, wrong = course_files(config, self.scenario, self.entries, self.sized)
+            self.slips.extend(wrong)
+            for file in pages:
+                files.append(file)
         if reference.ADDRESS in str(config.nav):
             text = reference.reference(main)
             files.append(File.generated(config, reference.ADDRESS, content=text))
+        if practice.ADDRESS in str(config.nav):
+            text = practice.by_practice(self.entries)
+            files.append(File.generated(config, practice.ADDRESS, content=text))
         if checks.ADDRESS in str(config.nav):
             files.append(checks.file(config, self.entries))
         for file in files.documentation_pages():
@@ -143,7 +157,7 @@ class HandoutsPlugin(BasePlugin[HandoutsConfig]):
         if drawing is not None:
             page.meta["picture"] = pictures.address(drawing)
             self.drawings[page.meta["picture"]] = drawing
-        return text
+        return published_links(text, page.file.src_uri, self.missing)
 
     def on_page_content(self, html: str, page: Page, config: MkDocsConfig, files: Files) -> str:
         """Put the finished blocks in their places, and the reader's form where it can run."""
@@ -224,16 +238,18 @@ def _scenario(config: HandoutsConfig, known: tuple[str, ...]) -> Scenario:
     return load_scenario(folder / f"{name}.yml", f"{folder.name}/{name}.yml", known)
 
 
-def _menu(nav: list[Any] | None, handouts: list[Any]) -> list[Any] | None:
-    """The site's menu with all handouts where it says `handouts/`."""
+def _menu(nav: list[Any] | None, places: Mapping[str, list[Any]]) -> list[Any] | None:
+    """The site's menu with sections where it names a place, left out where there is nothing."""
     if nav is None:
         return None
-    return [
-        {title: handouts if target == MENU_PLACE else target for title, target in item.items()}
-        if isinstance(item, dict)
-        else item
-        for item in nav
-    ]
+    found = []
+    for item in nav:
+        title, target = next(iter(item.items())) if isinstance(item, dict) else ("", item)
+        if not title or target not in places:
+            found.append(item)
+        elif places[target]:
+            found.append({title: places[target]})
+    return found
 
 
 def _is_text(file: File) -> bool:

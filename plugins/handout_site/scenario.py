@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Callable, Mapping
-from dataclasses import dataclass, field
+from dataclasses import dataclass, field, replace
 from pathlib import Path
 from typing import Any
 
@@ -52,7 +52,8 @@ class Scenario:
     """What one site publishes.
 
     `handouts` is None for all of them. `fit` holds the size and the measures that garments are
-    made to; `sizes` those that have pages of their own, None where each handout says it.
+    made to; `sizes` those that have pages of their own, None where each handout says it. `file` is
+    its path as messages show it.
     """
 
     name: str
@@ -66,6 +67,7 @@ class Scenario:
     fit: Mapping[str, str] = field(default_factory=dict)
     sizes: tuple[str, ...] | None = None
     course: course.Course | None = None
+    file: str = ""
 
     @property
     def page_sizes(self) -> tuple[str, ...] | None:
@@ -86,7 +88,7 @@ def load_scenario(path: Path, shown: str, known: tuple[str, ...]) -> Scenario:
     try:
         document = read_mapping(_text(path), EXAMPLE, LARGEST)
         refuse_unknown(document, KEYS)
-        return _scenario(path.stem, document, known)
+        return replace(_scenario(path.stem, document, known), file=shown)
     except DocumentError as error:
         raise SlipsError([Slip(shown, error.line, error.message)]) from None
 

@@ -1,0 +1,142 @@
+"""The pages of a course: lessons, kits, the class, the preparation; and where its slips stand."""
+
+from __future__ import annotations
+
+import re
+from pathlib import Path
+
+import pytest
+
+from small_sites import Built, SmallSite, site_of, slips_of
+from written_pages import calc, page
+
+BIB = page(calc("garment: bib", "size: 62", "show: cuts"), calc("of: garment", "show: measures"))
+LACE = page(
+    calc("technique: gathered-edging", "name: lace", "edge: 9 in", "show: [cuts, supplies]"),
+    calc("technique: gathered-edging", "name: longer", "edge: 12 in", "show: cuts"),
+    "See [the bib](../nursery/bib.md) and [the tuck](../tucks/pin.md).\n",
+)
+HANDOUTS = {
+    "nursery/bib.md": BIB,
+    "lace/edging.md": LACE,
+    "tucks/pin.md": page(calc("technique: pin-tucks", "show: cuts")),
+    "tucks/index.md": "# Tucks\n\n- [Pin](pin.md): one\n  row.\n- Others\n",
+}
+COURSE = """\
+publisher: The guild
+lessons:
+  - title: A <b>first</b> *edge* {{ lace.edge }}
+    aim: To bind & to <i>turn</i> {{ lace.edge }}.
+    time: Two hours
+    handouts: [nursery/bib]
+    bring: [scissors]
+    order: [Cut out., Bind.]
+    homework: Finish it.
+    prepare: [Wash the cloth., cut: [front]]
+  - title: A second
+    handouts: [lace/edging: [lace]]
+spares: {cloth: 10 %, lengths: 10 %}
+seats:
+  - size: 56
+    cloths: {front cloth: white lawn}
+  - size: 74
+    measures: {neck: 24 cm}
+    inputs: {cloth_width: 60 in}
+"""
+
+
+def course_of(folder: Path, course: str = COURSE) -> SmallSite:
+    return site_of(folder, HANDOUTS, scenario=course)
+
+
+@pytest.fixture(scope="module")
+def built(tmp_path_factory: pytest.TempPathFactory) -> Built:
+    return course_of(tmp_path_factory.mktemp("course")).build()
+
+
+def test_a_course_builds_strictly_and_publishes_only_its_handouts(built: Built):
+    assert built.warnings == []
+    course = {each for each in built.pages() if each.startswith("course/")}
+    names = ("class", "index", "kit-1", "kit-2", "kits", "lesson-1", "lesson-2", "preparation")
+    assert course == {f"course/{name}.html" for name in names}
+    assert "handouts/tucks/pin.html" not in built.pages()
+    assert "course/lesson-2.html" in built.page("index.html")
+
+
+def test_a_lesson_says_what_its_scenario_says_and_nothing_of_it_is_markup(built: Built):
+    words = built.words("course/lesson-1.html")
+    assert "Lesson 1: A <b>first</b> *edge* {{ lace.edge }}" in words
+    assert "To bind & to <i>turn</i> {{ lace.edge }}." in words
+    for part in ("Two hours", "scissors", "Cut out.", "Finish it."):
+        assert part in words
+    assert "<b>first" not in built.article("course/lesson-1.html")
+    assert "<b>first" not in built.page("index.html")
+    assert '<a href="../handouts/nursery/bib.html">' in built.article("course/lesson-1.html")
+
+
+def test_a_kit_holds_her_measures_her_cloth_and_her_pieces(built: Built):
+    one, two = built.words("course/kit-1.html"), built.words("course/kit-2.html")
+    assert "Size 56. White lawn." in one
+    assert "white lawn: " in one
+    assert "white lawn" not in two
+    assert "Size 74. Her own neck." in two
+    assert re.search(r"neck 9 7/16 in \(24 cm\) her own", two)
+    assert "59 in (149.9 cm) between the selvages" in two
+    assert "44 in (111.8 cm) between the selvages" in one
+
+
+def test_only_the_blocks_that_are_sewn_are_bought(built: Built):
+    """The lace of one edging of 9 in, with an eighth of a yard for neither the second block."""
+    alone = built.words("handouts/lace/edging.html")
+    lace = re.search(r"lace: (\S+ \S+ yd|\S+ yd) \(", alone)
+    assert lace
+    assert f"lace: {lace[1]} (" in built.words("course/kit-1.html")
+
+
+def test_all_kits_stand_on_one_page_and_the_class_has_their_sum(built: Built):
+    kits = built.article("course/kits.html")
+    assert re.findall(r"<h2>(.*?)</h2>", kits) == ["Seat 1", "Seat 2"]
+    assert "for 2 kits" in built.words("course/class.html")
+
+
+def test_the_teacher_cuts_the_piece_for_every_seat(built: Built):
+    words = built.words("course/preparation.html")
+    assert "Wash the cloth." in words
+    for seat in ("Seat 1 1: ", "Seat 2 1: "):
+        assert seat in words
+
+
+def test_a_link_to_what_is_not_published_leaves_its_words(built: Built):
+    assert "See the bib and the tuck." in built.words("handouts/lace/edging.html")
+    assert '<a href="../nursery/bib.html">' in built.page("handouts/lace/edging.html")
+
+
+SLIPS = {
+    "block that is not there": (
+        ("lace/edging: [lace]", "lace/edging: [lase]"),
+        '12: there is no block "lase" in lace/edging; did you mean "lace"?',
+    ),
+    "piece that is not there": (
+        ("cut: [front]", "cut: [frond]"),
+        '10: lesson 1: there is no piece "frond" in what is sewn; did you mean "front"?',
+    ),
+    "cloth that is not there": (
+        ("front cloth: white", "frnt cloth: white"),
+        '16: Seat 1: cloths: there is no cloth "frnt cloth"; did you mean "front cloth"?',
+    ),
+}
+
+
+@pytest.mark.parametrize(("change", "expected"), SLIPS.values(), ids=SLIPS)
+def test_what_the_handouts_do_not_have_is_a_slip_of_the_scenario(
+    change: tuple[str, str], expected: str, tmp_path: Path
+):
+    assert slips_of(course_of(tmp_path, COURSE.replace(*change))) == [
+        f"scenarios/guild.yml:{expected}"
+    ]
+
+
+def test_what_cannot_be_made_for_a_seat_is_told_at_its_line(tmp_path: Path):
+    narrow = COURSE.replace("cloth_width: 60 in", "cloth_width: 5 in")
+    (slip,) = slips_of(course_of(tmp_path, narrow))
+    assert slip.startswith("scenarios/guild.yml:19: Seat 2: nursery/bib: bib")
