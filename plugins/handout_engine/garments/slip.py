@@ -23,7 +23,7 @@ from handout_engine.drafting.clearances import (
     note_head_clearance,
     opening,
 )
-from handout_engine.drafting.curves import Line
+from handout_engine.drafting.curves import Line, shifted
 from handout_engine.drafting.drafts import FOLD, Draft, Edge
 from handout_engine.drafting.pieces import Cutting, note_piece
 from handout_engine.drafting.skirts import flared_side
@@ -32,15 +32,19 @@ from handout_engine.drawing.scene import Dimension, Side
 from handout_engine.drawing.scene import Line as Kind
 from handout_engine.garment_steps import add_shoulder_step, add_side_step, add_slit_step
 from handout_engine.gathering_steps import add_washing_step
-from handout_engine.inputs import SEWING, Asked, length, optional_length, ratio
-from handout_engine.lengths import Length, from_float
-from handout_engine.saying import Amount
+from handout_engine.inputs import SEWING, Asked, choice, length, optional_length, ratio
+from handout_engine.lengths import Length, from_float, millimetres
+from handout_engine.refusals import RefusalError
+from handout_engine.saying import Amount, Tape
 from handout_engine.sources import DRAWN, GIVEN, PRACTICE
 from handout_engine.values import Value, sentence
 from handout_engine.workings import Picture, Seam, Supply, Working
 from handout_engine.worksheet import Worksheet
 
 CLOTH = "cloth"
+PLAIN, WORKED = "plain", "worked"
+TAPE = Tape(finest=32)
+LEAST_SIDE = millimetres(30)
 
 
 @dataclass(frozen=True, kw_only=True)
@@ -72,6 +76,17 @@ class Slip(BlockInputs):
         "the waist and its share of the body length",
         ("20 cm", "140 cm"),
     )
+    hem_trim: Length = length(
+        Asked("trim at the hem", "How far a band, an edging or a ruffle will reach beyond the hem "
+              "of the cloth, which is cut so much shorter."),
+        "0 cm",
+        ("0 cm", "40 cm"),
+    )  # fmt: skip
+    front: str = choice(
+        Asked("front", "Cut from plain cloth, or from cloth that is tucked or laced first."),
+        PLAIN,
+        WORKED,
+    )
     flare: Length = length(
         Asked("flare", "How much wider each half of front and back is at the hem than under the "
               "arm.", basis=PRACTICE),
@@ -81,10 +96,11 @@ class Slip(BlockInputs):
     opening: Length = opening()
     head_room: Length = head_room()
     hem: Length = length(
-        Asked("hem", "Turned up at the lower edge, its turning under included.", SEWING, PRACTICE),
+        Asked("hem", "Turned up at the lower edge, its turning under included; where a trim is "
+              "sewn on, the allowance that it takes.", SEWING, PRACTICE),
         "1 1/4 in",
-        ("1/4 in", "6 in"),
-    )
+        ("1/8 in", "6 in"),
+    )  # fmt: skip
 
     @property
     def usual(self) -> Mapping[str, Amount]:
@@ -100,19 +116,20 @@ class Slip(BlockInputs):
         sheet = Worksheet(self)
         block = note_block(sheet, self)
         note_head_clearance(sheet, self.opening)
-        reach = _note_reach(sheet, self)
-        front, back = (_draft(self, name, line, block, reach.mm)
+        _note_reach(sheet, self)
+        low = _note_cloth_reach(sheet, self, block)
+        front, back = (_draft(self, name, line, block, low)
                        for name, line in (("slip front", block.front_neckline),
                                           ("slip back", block.back_neckline)))  # fmt: skip
-        for draft in (front, back):
-            note_piece(sheet, draft, Cutting(CLOTH))
+        note_piece(sheet, front, Cutting(CLOTH, worked=self.front == WORKED))
+        note_piece(sheet, back, Cutting(CLOTH))
         hem = 2 * (front.edge("hem").length + back.edge("hem").length)
         sheet.note("hem_edge", "once round the finished hem", from_float(hem), "", basis=DRAWN)
         note_cloth(sheet, CLOTH, self.cloth())
         sheet.seams.append(Seam("shoulders and sides", self.seam_allowance))
         _add_supplies(sheet)
         _add_steps(sheet)
-        sheet.pictures.insert(0, _finished(sheet, front, block, reach))
+        sheet.pictures.insert(0, _finished(sheet, front, block))
         return sheet.finish()
 
 
@@ -127,6 +144,21 @@ def _note_reach(sheet: Worksheet, slip: Slip) -> Value:
         "{back_waist} + {body_length} × {knee_share} - {shorter}",
         basis=PRACTICE,
     )
+
+
+def _note_cloth_reach(sheet: Worksheet, slip: Slip, block: BodyBlock) -> float:
+    """Note how long the slip is without its trim, in mm; refuses what ends at the armhole."""
+    bare = sheet.note("cloth_length", "slip without its trim, from the neck point",
+                      sheet["finished_length"].length - slip.hem_trim,
+                      "{finished_length} - {hem_trim}").length  # fmt: skip
+    least = from_float(block.depth) + LEAST_SIDE
+    if bare < least:
+        raise RefusalError(
+            f"the cloth would end less than {TAPE.both(LEAST_SIDE)} below the arms; give reach at "
+            f"least {TAPE.no_less(least + slip.hem_trim)}, or a narrower trim",
+            "reach",
+        )
+    return float(bare)
 
 
 def _draft(slip: Slip, name: str, neckline: Line, block: BodyBlock, low: float) -> Draft:
@@ -158,6 +190,11 @@ def _add_supplies(sheet: Worksheet) -> None:
 
 def _add_steps(sheet: Worksheet) -> None:
     add_washing_step(sheet)
+    if sheet["front"].amount == WORKED:
+        sheet.step(
+            "Make up the cloth of the front first, at least {slip_front_across} wide and "
+            "{slip_front_length} long, its middle marked, and fold it there to cut the front."
+        )
     sheet.step(
         "Cut front and back on the fold. Mark the centre back from the neck down by {opening}, "
         "and the hem line {hem} above the cut edge."
@@ -168,23 +205,26 @@ def _add_steps(sheet: Worksheet) -> None:
     sheet.step(
         "Bind or face the neck and both armholes, which measure {neck_edge} and {armhole_edge}."
     )
-    sheet.step("Turn the hem up by {hem}, its raw edge turned under, and sew it by hand.",
-               "from the neck point to the hem it is {finished_length}.")  # fmt: skip
+    if sheet["hem_trim"].length:
+        sheet.step("Sew the trim to the hem line, once round; it takes the allowance of {hem}.",
+                   "with its trim the slip is {finished_length} from the neck point.")  # fmt: skip
+    else:
+        sheet.step("Turn the hem up by {hem}, its raw edge turned under, and sew it by hand.",
+                   "from the neck point to the hem it is {finished_length}.")  # fmt: skip
     sheet.step("Work a thread loop at the back of the neck and sew the button on.",
                "buttoned up, the neck measures {neck_edge}; open, {opened_neck}.")  # fmt: skip
 
 
-def _finished(sheet: Worksheet, front: Draft, block: BodyBlock, reach: Value) -> Picture:
-    outline = tuple(point for edge in front.edges[:-1] for point in edge.points)
-    low = front.edge("hem").points[0]
+def _finished(sheet: Worksheet, front: Draft, block: BodyBlock) -> Picture:
+    body = tuple(point for edge in front.edges[:-2] for point in edge.points)
+    hem, reach, trim = front.edge("hem").points, sheet["finished_length"], sheet["hem_trim"].mm
+    low = hem[0]
     view = View(
-        outline,
-        lines=[(front.edge("hem").points, Kind.THIN)],
+        (*body, *shifted(hem, down=trim)),
+        lines=[(hem, Kind.THIN)],
         behind=[((0.0, block.back_neck), *block.back_neckline, block.neck_point, (0.0, low[1]))],
-        dimensions=[
-            Dimension((-low[0], 0.0), (-low[0], reach.mm), reach, Side.LEFT),
-        ],
-    )  # fmt: skip
+        dimensions=[Dimension((-low[0], 0.0), (-low[0], reach.mm), reach, Side.LEFT)],
+    )
     caption = sentence("The slip from the front; once round its hem it measures {hem_edge}.",
                        hem_edge=sheet["hem_edge"])  # fmt: skip
     words = sentence("{finished_length} long, {finished_chest} round the chest.",
