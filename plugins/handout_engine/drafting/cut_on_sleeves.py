@@ -1,0 +1,163 @@
+"""Sleeves cut in one with the body: the shoulder runs on over the arm, a curve lies under it."""
+
+from __future__ import annotations
+
+from collections.abc import Mapping
+from dataclasses import dataclass
+from fractions import Fraction
+from math import hypot, sqrt
+
+from handout_engine.bodies import LENGTHS, measured
+from handout_engine.drafting.block import ROUND, BlockInputs, BodyBlock
+from handout_engine.drafting.clearances import refuse_too_narrow
+from handout_engine.drafting.curves import Line, bend, point_along, run
+from handout_engine.drafting.sleeves import HAND_ROOM
+from handout_engine.geometry.points import Point, snapped
+from handout_engine.inputs import Asked, length, length_by_choice
+from handout_engine.lengths import Length, from_float, millimetres
+from handout_engine.refusals import RefusalError
+from handout_engine.saying import Amount, Tape
+from handout_engine.sources import DRAWN, PRACTICE
+from handout_engine.worksheet import Worksheet
+
+TAPE = Tape(finest=32)
+LEAST_STRAIGHT = millimetres(10)
+"""What is left straight at least of the seams on both sides of the curve under the arm."""
+
+
+@dataclass(frozen=True, kw_only=True)
+class CutOnSleeveInputs(BlockInputs):
+    """The inputs of a garment whose sleeves are cut in one with it."""
+
+    arm_length: Length = measured("arm_length")
+    upper_arm: Length = measured("upper_arm")
+    wrist: Length = measured("wrist")
+    neck_ease: Length = length(
+        Asked("neck ease", "Added to the neck for the finished neck edge; it lies over others.",
+              basis=PRACTICE),
+        "4 cm",
+        ("0.5 cm", "15 cm"),
+    )  # fmt: skip
+    shoulder_drop: Length = length_by_choice(
+        Asked("shoulder drop", "How far the shoulder falls to its end; the sleeve runs on in its "
+              "line, so a flat one lets the arm rise.", basis=PRACTICE),
+        "from 8 mm at size 50 to 12 mm at size 98",
+        ("0 cm", "5 cm"),
+    )  # fmt: skip
+    sleeve_ease: Length = length(
+        Asked("sleeve ease", "Added to the upper arm, over what is worn under it.",
+              basis=PRACTICE),
+        "8 cm",
+        ("3 cm", "20 cm"),
+    )  # fmt: skip
+    sleeve_end_ease: Length = length(
+        Asked("ease at the sleeve end", "Added to the wrist.", basis=PRACTICE),
+        "6 cm",
+        ("0 cm", "20 cm"),
+    )
+    sleeve_trim: Length = length(
+        Asked("trim at the sleeve end", "How far a band or ruffle will reach beyond the sleeve, "
+              "which is cut so much shorter."),
+        "0 cm",
+        ("0 cm", "10 cm"),
+    )  # fmt: skip
+    underarm_curve: Length = length(
+        Asked("curve under the arm", "From the corner under the arm to both ends of the curve.",
+              basis=PRACTICE),
+        "4 cm",
+        ("1 cm", "15 cm"),
+    )  # fmt: skip
+
+    @property
+    def usual(self) -> Mapping[str, Amount]:
+        """The block's, with a flatter shoulder."""
+        body = self.body_length or LENGTHS[self.size]
+        drop = millimetres(8) + (body - LENGTHS["50"]) * Fraction(4, 480)
+        return {**super().usual, "shoulder_drop": drop}
+
+
+@dataclass(frozen=True)
+class CutOnSleeve:
+    """The sleeve half of front or back, in mm: over the arm, across its end, under it; the side."""
+
+    over: Line
+    end: Line
+    under: Line
+    side: Line
+
+
+def note_underarm(sheet: Worksheet, garment: CutOnSleeveInputs, block: BodyBlock) -> Point:
+    """Note how deep the corner under the arm lies, so that the arm has room; returns it."""
+    girth = sheet.note("sleeve_girth", "sleeve round the upper arm, at least",
+                       garment.upper_arm + garment.sleeve_ease,
+                       "{upper_arm} + {sleeve_ease}")  # fmt: skip
+    along = sheet["shoulder_end"].length - sheet["neck_half_width"].length
+    slope = sheet.note("shoulder_slope", "fall of the shoulder for each unit across",
+                       garment.shoulder_drop / along,
+                       "{shoulder_drop} / ({shoulder_end} - {neck_half_width})").ratio  # fmt: skip
+    fall = (sheet["quarter_chest"].length - sheet["neck_half_width"].length) * slope
+    square = from_float(girth.mm / 2 * sqrt(float(1 + slope * slope)))
+    depth = sheet.note(
+        "underarm_depth",
+        "from the neck point down to the corner under the arm",
+        max(fall + square, sheet["armhole_depth"].length),
+        "({quarter_chest} - {neck_half_width}) × {shoulder_slope} + {sleeve_girth} / 2 × "
+        "√(1 + {shoulder_slope} × {shoulder_slope}), at least {armhole_depth}",
+    )
+    return block.quarter, snapped(depth.mm)
+
+
+def note_cut_on_sleeve(
+    sheet: Worksheet, garment: CutOnSleeveInputs, block: BodyBlock, side: Line
+) -> CutOnSleeve:
+    """Note the sleeve's figures and draft it; raises RefusalError where it cannot be.
+
+    `side` runs straight from the corner under the arm down to the hem.
+    """
+    edge = sheet.note("sleeve_edge", "finished edge at the end of one sleeve",
+                      garment.wrist + garment.sleeve_end_ease,
+                      "{wrist} + {sleeve_end_ease}")  # fmt: skip
+    words = ("the hand", "the end of the sleeve")
+    refuse_too_narrow(edge.length, garment.wrist, HAND_ROOM, words, "sleeve_end_ease")
+    reach = sheet.note("sleeve_cloth_reach", "sleeve from the shoulder's end, without its trim",
+                       garment.arm_length - garment.sleeve_trim,
+                       "{arm_length} - {sleeve_trim}")  # fmt: skip
+    (x, y), (end_x, end_y) = block.neck_point, block.shoulder
+    long = hypot(end_x - x, end_y - y)
+    across, down = (end_x - x) / long, (end_y - y) / long
+    tip = (snapped(end_x + across * reach.mm), snapped(end_y + down * reach.mm))
+    half = edge.mm / 2
+    inner = (snapped(tip[0] - down * half), snapped(tip[1] + across * half))
+    over = (block.neck_point, block.shoulder, tip)
+    sheet.note("over_arm", "from the neck point over shoulder and arm to the sleeve's end",
+               from_float(run(over)), "", basis=DRAWN)  # fmt: skip
+    _check_curve(garment, (run((inner, side[0])), run(side)))
+    sleeve = _drafted(float(garment.underarm_curve), (over, (tip, inner)), side)
+    under = from_float(run(sleeve.under) + run(sleeve.side))
+    sheet.note("under_arm", "seam under the arm and down the side, to the hem line", under, "",
+               basis=DRAWN)  # fmt: skip
+    return sleeve
+
+
+def _check_curve(garment: CutOnSleeveInputs, seams: tuple[float, float]) -> None:
+    most = from_float(min(seams)) - LEAST_STRAIGHT
+    if garment.underarm_curve > most:
+        raise RefusalError(
+            f"underarm_curve {TAPE.say(garment.underarm_curve)} is longer than the seams under the "
+            f"arm and at the side allow; use at most {TAPE.no_more(most)}, or longer sleeves and "
+            "sides",
+            "underarm_curve",
+        )
+
+
+def _drafted(reach: float, sleeve: tuple[Line, Line], side: Line) -> CutOnSleeve:
+    """The corner under the arm rounded, smoothly into both seams."""
+    over, end = sleeve
+    corner, inner = side[0], end[-1]
+    start, low = point_along((corner, inner), reach), point_along(side, reach)
+    curve = bend(start, _towards(start, corner), _towards(low, corner), low)
+    return CutOnSleeve(over, end, (inner, *curve), (low, side[-1]))
+
+
+def _towards(start: Point, corner: Point) -> Point:
+    return start[0] + (corner[0] - start[0]) * ROUND, start[1] + (corner[1] - start[1]) * ROUND
