@@ -148,12 +148,24 @@ def _free(
     text: str, window: Window, levels: Sequence[float], upright: bool, shown: Sequence[Ink]
 ) -> Words:
     """Words along a line, where nothing is drawn if there is such a place, else where least is."""
-    every = []
+    every = list(_along(text, window, levels, upright))
+    near = [ink for ink in shown if _comes_near(ink.reach, levels, upright)]
+    free = next((words for words in every if not _covers(words.reach, near)), None)
+    return free or min(every, key=lambda words: sum(_is_on(ink, words.reach) for ink in near))
+
+
+def _along(text: str, window: Window, levels: Sequence[float], upright: bool) -> Iterable[Words]:
+    """The words at each place where they may stand, the best place first."""
     for share, level in product(PLACES, levels):
         x, y = window.left + share * window.width, window.top + share * window.height
         at: Point = (level, y) if upright else (x, level)
-        every.append(Words(text, at, "middle", SMALL, turned=upright))
-    return min(every, key=lambda each: sum(_is_on(ink, each.reach) for ink in shown))
+        yield Words(text, at, "middle", SMALL, turned=upright)
+
+
+def _comes_near(reach: Window, levels: Sequence[float], upright: bool) -> bool:
+    """Whether something comes so near to a line that words along it could hide it."""
+    low, high = (reach.left, reach.right) if upright else (reach.top, reach.bottom)
+    return low <= max(levels) + SMALL and high >= min(levels) - SMALL
 
 
 def _covers(window: Window, shown: Sequence[Ink]) -> bool:

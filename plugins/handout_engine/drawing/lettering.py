@@ -7,6 +7,7 @@ that words which fit by this reckoning fit in them too.
 from __future__ import annotations
 
 import re
+from functools import lru_cache
 
 FONT = "DejaVu Sans, Noto Sans, sans-serif"
 ASCENT, DESCENT = 0.78, 0.24
@@ -28,8 +29,8 @@ _CLASSES = (
     (0.84, "+<=>OQw×→←↑↓"),
     (0.9, "M"),
 )
-_WIDTHS = {letter: width for width, letters in _CLASSES for letter in letters}
-_OTHER = 1.0
+_WIDTHS = {letter: round(width * 100) for width, letters in _CLASSES for letter in letters}
+_OTHER = 100
 _HELD = "\u00a0"
 _WHOLE = re.compile(r"(?<=\d) (?=\d+/\d|(?:in|mm|cm|m|yd|%)\b|%)")
 
@@ -39,8 +40,12 @@ def width(words: str, size: float, bold: bool = False) -> float:
 
     Widths are added as whole hundredths, so that the sum is the same on every machine.
     """
-    hundredths = sum(round(_WIDTHS.get(letter, _OTHER) * 100) for letter in words)
-    return hundredths / 100 * size * (BOLDER if bold else 1.0)
+    return _hundredths(words) / 100 * size * (BOLDER if bold else 1.0)
+
+
+@lru_cache(maxsize=1000)
+def _hundredths(words: str) -> int:
+    return sum(_WIDTHS.get(letter, _OTHER) for letter in words)
 
 
 def wrapped(words: str, room: float, size: float, bold: bool = False) -> list[str]:
