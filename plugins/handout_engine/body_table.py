@@ -48,3 +48,22 @@ MONTHS: Mapping[str, tuple[str, ...]] = {
 
 KILOGRAMS = _row("3.5 4.7 6.3 8.1 9.7 11.1 12.3 13.4 14.6")
 """The median weight at that age, girls and boys averaged: a guide only."""
+
+WEAK_POINTS = (
+    "Each girth and length is a smooth curve through the means of 27 to 45 babies in each band of "
+    "age, measured in the United States in 1975 to 1977: a middle, which few babies have in every "
+    "place.",
+    "The smallest babies measured were about 56 cm long: at size 50 every girth and length but the "
+    "head is the curve carried on.",
+    "No measured infant's neck, wrist or back waist was found: these are estimates by the "
+    "proportions of children of two to four and a half years. Measure them where they matter.",
+    "The thigh from size 86 on is carried on from infants: older children were measured higher up.",
+    "Seats vary most: the babies of 6 to 8 months measured 45.7 cm round the hip, those of 9 to 11 "
+    "months 44.8 cm, and the curve lies up to 2.4 cm from a mean. Whether a nappy was on is not "
+    "known; measure the seat without one.",
+    "Infants were measured lying, children from two years on standing, which is shorter by about a "
+    "centimetre.",
+    "Heads and ages are those of other children than girths and lengths. Choose by length, never "
+    "by age.",
+)
+"""What the table cannot be trusted with, as the reference says it."""

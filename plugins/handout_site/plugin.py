@@ -102,7 +102,8 @@ class HandoutsPlugin(BasePlugin[HandoutsConfig]):
         if self.config.pictures and self.sheets.printer is None:
             log.info(NO_PDF)
         course = course_pages.menu(self.scenario.course) if self.scenario.course else []
-        places = {HANDOUTS_PLACE: library.menu(self.entries), course_pages.FOLDER: course}
+        places = {HANDOUTS_PLACE: library.menu(self.entries), course_pages.FOLDER: course,
+                  reference.FOLDER: reference.menu()}  # fmt: skip
         config.nav = _menu(config.nav, places)
         config.extra["scenario"] = self.scenario
         config.markdown_extensions.append(InlineValues(self._inline))  # type: ignore[arg-type]
@@ -125,9 +126,9 @@ class HandoutsPlugin(BasePlugin[HandoutsConfig]):
             self.slips.extend(wrong)
             for file in pages:
                 files.append(file)
-        if reference.ADDRESS in str(config.nav):
-            text = reference.reference(main)
-            files.append(File.generated(config, reference.ADDRESS, content=text))
+        if reference.FOLDER in str(config.nav):
+            for address, text in reference.pages(main).items():
+                files.append(File.generated(config, address, content=text))
         if practice.ADDRESS in str(config.nav):
             text = practice.by_practice(self.entries)
             files.append(File.generated(config, practice.ADDRESS, content=text))

@@ -1,0 +1,58 @@
+"""Rows, cells and bounds, as the pages of the reference write them."""
+
+from __future__ import annotations
+
+from collections.abc import Iterable, Iterator, Mapping
+
+from handout_engine.inputs import Input
+from handout_engine.saying import Tape
+from handout_engine.sources import Ground
+
+INCHES, METRIC = Tape(finest=32), Tape("metric", 32)
+NOTED = {Ground.PRACTICE: "common practice, no source", Ground.ESTIMATE: "an estimate"}
+"""Grounds that a default's row says in a few words; a published one names its source."""
+
+
+def pairs(heading: str, told: Mapping[str, str]) -> Iterator[str]:
+    """A table of names and what each is."""
+    yield from rows(heading, ((f"`{name}`", text) for name, text in told.items()))
+
+
+def rows(heading: str, told: Iterable[tuple[str, str]]) -> Iterator[str]:
+    """A table of two columns, the second with what the first is."""
+    yield f"| {heading} | What it is |\n|---|---|"
+    for name, text in told:
+        yield f"| {cell(name)} | {cell(text)} |"
+
+
+def cell(text: str) -> str:
+    """Text that cannot end its cell of the table."""
+    return text.replace("|", "\\|").replace("\n", " ")
+
+
+def told(asked: Input) -> str:
+    """What an input is, its default and its bounds, in sentences."""
+    default = f"If left out: {_default(asked)}{_basis(asked)}."
+    return f"{asked.help} {default} {capital(bounds(asked))}."
+
+
+def _default(asked: Input) -> str:
+    return asked.otherwise if asked.default is None else asked.default
+
+
+def _basis(asked: Input) -> str:
+    basis = asked.basis
+    if basis.source is not None:
+        return f" (published: {basis.source.author})"
+    return f" ({NOTED[basis.ground]})" if basis.ground in NOTED else ""
+
+
+def bounds(asked: Input) -> str:
+    """The bounds in inches and metric, once where they are the same."""
+    first, beside = asked.kind.bounds(INCHES), asked.kind.bounds(METRIC)
+    return first if first == beside else f"{first} ({beside.removeprefix('from ')})"
+
+
+def capital(text: str) -> str:
+    """The text with a capital at its beginning, as a sentence or a title has it."""
+    return text[:1].upper() + text[1:]
