@@ -11,7 +11,7 @@ that the form runs.
 from __future__ import annotations
 
 import logging
-from collections.abc import Collection, Iterable, Mapping
+from collections.abc import Collection, Iterable
 from pathlib import Path
 from typing import Any, Literal
 from xml.etree.ElementTree import Element
@@ -23,6 +23,7 @@ from mkdocs.config.defaults import MkDocsConfig
 from mkdocs.livereload import LiveReloadServer
 from mkdocs.plugins import BasePlugin
 from mkdocs.structure.files import File, Files
+from mkdocs.structure.nav import Navigation
 from mkdocs.structure.pages import Page
 
 from handout_engine.markup import element, html
@@ -34,7 +35,8 @@ from handout_site.course_files import course_files
 from handout_site.gallery import published_only
 from handout_site.inline_values import InlineValues
 from handout_site.links import published_links
-from handout_site.paper import with_notes
+from handout_site.menu import filled_menu
+from handout_site.paper import Paper, for_paper
 from handout_site.pdf import find_printer
 from handout_site.placing import place, put_in
 from handout_site.reader_form import with_form
@@ -45,6 +47,7 @@ from handout_site.sheets import MISSING as NO_PDF
 from handout_site.sheets import Sheets, with_pdfs
 from handout_site.size_pages import SizePage, size_pages
 from handout_site.slips import Slip, SlipsError
+from handout_site.source_files import is_text, shown_path
 
 log = logging.getLogger("mkdocs.plugins.handouts")
 
@@ -53,12 +56,18 @@ HANDOUTS_PLACE = "handouts/"
 
 
 class HandoutsConfig(Config):
-    """Where handouts and scenarios are, which is published, and whether PNG and PDF are made."""
+    """Where handouts and scenarios are, which is published, and what is made beside the pages.
+
+    `pictures` are PNG and the sheets as PDF, `booklets` pages of many handouts, `pdf` a PDF of
+    each page (a number, since HANDOUTS_PDF=1 gives one).
+    """
 
     handouts = config_options.Dir(exists=True)
     scenarios = config_options.Dir(exists=True)
     scenario = config_options.Type(str, default="guild")
     pictures = config_options.Type(bool, default=False)
+    booklets = config_options.Type(bool, default=False)
+    pdf = config_options.Type(int, default=0)
 
 
 class HandoutsPlugin(BasePlugin[HandoutsConfig]):
@@ -78,6 +87,7 @@ class HandoutsPlugin(BasePlugin[HandoutsConfig]):
         self.sized: dict[str, SizePage] = {}
         self.sheets = Sheets()
         self.pdfs: dict[str, str] = {}
+        self.paper = Paper()
 
     def on_startup(self, *, command: Literal["build", "gh-deploy", "serve"], dirty: bool) -> None:
         """Remember whether an author is looking on."""
@@ -104,8 +114,10 @@ class HandoutsPlugin(BasePlugin[HandoutsConfig]):
         course = course_pages.menu(self.scenario.course) if self.scenario.course else []
         places = {HANDOUTS_PLACE: library.menu(self.entries), course_pages.FOLDER: course,
                   reference.FOLDER: reference.menu()}  # fmt: skip
-        config.nav = _menu(config.nav, places)
+        config.nav = filled_menu(config.nav, places)
         config.extra["scenario"] = self.scenario
+        wanted = bool(self.config.pdf) and not self.serving
+        self.paper = for_paper(self.entries, config.site_url or "", pdf=wanted)
         config.markdown_extensions.append(InlineValues(self._inline))  # type: ignore[arg-type]
         fences = config.mdx_configs.setdefault("pymdownx.superfences", {})
         fences.setdefault("custom_fences", []).append(
@@ -135,17 +147,23 @@ class HandoutsPlugin(BasePlugin[HandoutsConfig]):
         if checks.ADDRESS in str(config.nav):
             files.append(checks.file(config, self.entries))
         for file in files.documentation_pages():
-            if not _is_text(file):
-                self.slips.append(Slip(_shown_path(file, config), 1, NO_TEXT))
+            if not is_text(file):
+                self.slips.append(Slip(shown_path(file, config), 1, NO_TEXT))
                 file.content_string = ""
         return files
+
+    def on_nav(self, nav: Navigation, config: MkDocsConfig, files: Files) -> Navigation:
+        """Plan the booklets: they follow the order of the menu."""
+        if self.config.booklets:
+            self.paper.bindery.plan(nav, files, config)
+        return nav
 
     def on_page_markdown(
         self, markdown: str, page: Page, config: MkDocsConfig, files: Files
     ) -> str:
         """Work out the page's blocks, and give it the closing parts it must have."""
         text = with_closing_parts(markdown)
-        shown = _shown_path(page.file, config)
+        shown = shown_path(page.file, config)
         whole = page.file.content_string
         sized = self.sized.get(page.file.src_uri)
         terms = sized.terms(self.scenario.terms) if sized else self.scenario.terms
@@ -176,17 +194,17 @@ class HandoutsPlugin(BasePlugin[HandoutsConfig]):
         self.slips.extend(self.handout.slips)
         if self.handout.slips:
             return _error_box(map(str, self.handout.slips)) + shown
-        if any(block.technique for block in self.handout.page.blocks):
-            shown = with_notes(shown)
+        shown = self.paper.take(page, shown, computed=self.handout.has_blocks)
         if self.runtime is not None:
             shown = with_form(shown, self.handout, self.scenario, self.runtime, page.file.url)
         return sized.with_choice(shown) if sized else shown
 
     def on_env(self, env: Any, config: MkDocsConfig, files: Files) -> None:  # noqa: ANN401
         """Before anything is written: fail with all slips, or show them where they are."""
-        del env, config, files
+        del env, config
         if self.slips and not self.serving:
             raise SlipsError(self.slips)
+        self.paper.bind(files)
         for slip in sorted(set(self.slips)):
             log.error(str(slip))
 
@@ -198,6 +216,7 @@ class HandoutsPlugin(BasePlugin[HandoutsConfig]):
         self.sheets.write(Path(config.site_dir), kept)
         if self.painter is not None:
             pictures.write_pictures(self.drawings, Path(config.site_dir), kept, self.painter)
+        self.paper.write(Path(config.site_dir), kept)
         write_headers(Path(config.site_dir))
 
     def on_serve(self, server: LiveReloadServer, config: MkDocsConfig, builder: Any) -> None:  # noqa: ANN401
@@ -237,35 +256,6 @@ def _scenario(config: HandoutsConfig, known: tuple[str, ...]) -> Scenario:
         shown = f"{folder.name}/"
         raise SlipsError([Slip(shown, 1, f"{name!r} is not the name of a scenario in this folder")])
     return load_scenario(folder / f"{name}.yml", f"{folder.name}/{name}.yml", known)
-
-
-def _menu(nav: list[Any] | None, places: Mapping[str, list[Any]]) -> list[Any] | None:
-    """The site's menu with sections where it names a place, left out where there is nothing."""
-    if nav is None:
-        return None
-    found = []
-    for item in nav:
-        title, target = next(iter(item.items())) if isinstance(item, dict) else ("", item)
-        if not title or target not in places:
-            found.append(item)
-        elif places[target]:
-            found.append({title: places[target]})
-    return found
-
-
-def _is_text(file: File) -> bool:
-    try:
-        file.content_string  # noqa: B018 - reading it is the test
-    except (OSError, UnicodeDecodeError):
-        return False
-    return True
-
-
-def _shown_path(file: File, config: MkDocsConfig) -> str:
-    """The path of a source file as messages show it, from the project's top."""
-    top = Path(config.config_file_path).resolve().parent.parent
-    source = Path(file.abs_src_path or file.src_uri).resolve()
-    return source.relative_to(top).as_posix() if source.is_relative_to(top) else source.name
 
 
 def _error_box(sentences: Iterable[str]) -> str:

@@ -88,7 +88,8 @@ class Record:
 
 
 def addresses(site: Built) -> list[str]:
-    return [address for address in site.pages() if address != "404.html"]
+    """All pages but the booklets, which hold the same handouts once more."""
+    return [each for each in site.pages() if each != "404.html" and not each.startswith("booklet")]
 
 
 def with_blocks(site: Built) -> list[str]:

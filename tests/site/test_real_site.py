@@ -6,6 +6,7 @@ import os
 import re
 import subprocess
 import sys
+from collections import Counter
 from pathlib import Path
 
 import pytest
@@ -46,8 +47,8 @@ def test_no_style_or_script_of_ours_names_another_origin(site: Built):
 
 def test_every_id_is_the_only_one_on_its_page(site: Built):
     for address, html in site.pages().items():
-        found = re.findall(r'\sid="([^"]*)"', html)
-        assert [each for each in set(found) if found.count(each) > 1] == [], address
+        found = Counter(re.findall(r'\sid="([^"]*)"', html))
+        assert [each for each, times in found.items() if times > 1] == [], address
 
 
 def test_every_name_that_a_drawing_refers_to_is_on_its_page(site: Built):

@@ -1,0 +1,187 @@
+"""Booklets: pages that hold many handouts in the order of the menu, to be printed in one go.
+
+Each section of the menu that holds handouts, a family or a lesson, has a booklet, and so has the
+whole site. They are made from the finished HTML of the handouts: nothing is worked out twice. What
+they look like stands in overrides/booklet.html.
+"""
+
+from __future__ import annotations
+
+import re
+from collections.abc import Iterable, Iterator, Mapping
+from dataclasses import dataclass, field
+from posixpath import dirname, join, normpath, relpath
+from typing import Any
+
+from mkdocs.config.defaults import MkDocsConfig
+from mkdocs.structure.files import File, Files, InclusionLevel
+from mkdocs.structure.nav import Navigation, Section
+from mkdocs.structure.pages import Page
+
+WHOLE = "booklet"
+_SOURCE = """\
+---
+title: {title}
+template: booklet.html
+search: {{exclude: true}}
+hide: [navigation, toc]
+---
+"""
+_NAMING = "id|for|headers|aria-labelledby|aria-describedby|aria-controls"
+_TAG = re.compile(rf'<[a-zA-Z][^<>]*\s(?:{_NAMING}|href|src)="[^<>]*>')
+_ATTRIBUTE = re.compile(rf'(\s)({_NAMING}|href|src)="([^"]*)"')
+_ELSEWHERE = re.compile(r"[a-zA-Z][\w+.-]*:|/|$")
+
+
+@dataclass(frozen=True)
+class Chapter:
+    """A section of the menu with its pages that are handouts or introduce them."""
+
+    title: str
+    pages: tuple[Page, ...]
+
+
+@dataclass(frozen=True)
+class Bound:
+    """A handout in a booklet: its number there, and its HTML made to stand there."""
+
+    number: int
+    title: str
+    size: str
+    content: str
+
+
+@dataclass(frozen=True)
+class Booklet:
+    """A booklet to be made: its title and what stands in it."""
+
+    title: str
+    chapters: tuple[Chapter, ...]
+
+
+@dataclass
+class Bindery:
+    """The booklets of one build: the finished handouts, and the booklets to be made of them.
+
+    `handouts` are the addresses of all handouts among the site's sources.
+    """
+
+    handouts: frozenset[str] = frozenset()
+    finished: dict[str, str] = field(default_factory=dict)
+    booklets: dict[str, Booklet] = field(default_factory=dict)
+
+    def plan(self, nav: Navigation, files: Files, config: MkDocsConfig) -> None:
+        """Add a page for each booklet; what stands in it comes when all handouts are finished."""
+        every = tuple(self._chapters(nav.items))
+        if not every:
+            return
+        planned = {WHOLE: Booklet("All handouts in one booklet", every)}
+        if len(every) > 1:
+            for number, chapter in enumerate(every, 1):
+                name = f"{WHOLE}-{_slug(chapter.title) or number}"
+                name = f"{name}-{number}" if name in planned else name
+                planned[name] = Booklet(f"{chapter.title} in one booklet", (chapter,))
+        for name, booklet in planned.items():
+            text = _SOURCE.format(title=_quoted(booklet.title))
+            inclusion = InclusionLevel.NOT_IN_NAV
+            files.append(File.generated(config, f"{name}.md", content=text, inclusion=inclusion))
+            self.booklets[f"{name}.md"] = booklet
+
+    def _chapters(self, items: Iterable[Any]) -> Iterator[Chapter]:
+        for section in items:
+            if isinstance(section, Section):
+                pages = [each for each in section.children if isinstance(each, Page)]
+                ours = [page for page in pages if page.file.src_uri in self.handouts]
+                if any(not _introduces(page) for page in ours):
+                    yield Chapter(str(section.title), tuple(ours))
+                yield from self._chapters(section.children)
+
+    def holding(self, page: Page) -> list[tuple[str, str]]:
+        """Title and address of each booklet that holds a page, the smallest first."""
+        found = [
+            (booklet.title, f"{address[:-3]}.html")
+            for address, booklet in self.booklets.items()
+            if any(page in chapter.pages for chapter in booklet.chapters)
+        ]
+        return found[::-1]
+
+    def keep(self, page: Page, content: str) -> None:
+        """Keep a page's finished HTML, before it gets what only a screen can use."""
+        if page.file.src_uri in self.handouts:
+            self.finished[page.file.src_uri] = content
+
+    def bind(self, files: Files) -> None:
+        """Give each booklet's page its chapters, for the template to show."""
+        for address, booklet in self.booklets.items():
+            file = files.get_file_from_path(address)
+            assert file is not None and file.page is not None
+            file.page.meta["chapters"] = self._bound(booklet.chapters, file.url)
+
+    def _bound(self, chapters: Iterable[Chapter], url: str) -> list[tuple[str, list[Bound]]]:
+        numbers: dict[str, int] = {}
+        for chapter in chapters:
+            for page in chapter.pages:
+                numbers.setdefault(page.url, len(numbers) + 1)
+        return [
+            (
+                chapter.title,
+                [
+                    Bound(
+                        numbers[page.url],
+                        str(page.title),
+                        str(page.meta.get("size", "")),
+                        bound(self.finished.get(page.file.src_uri, ""), page.url, url, numbers),
+                    )
+                    for page in chapter.pages
+                ],
+            )
+            for chapter in chapters
+        ]
+
+
+def bound(content: str, own: str, url: str, numbers: Mapping[str, int]) -> str:
+    """A handout's HTML as it stands in a booklet at `url`.
+
+    `own` is the handout's own address, `numbers` are the numbers of all bound handouts by theirs.
+    Every id begins with the handout's number, links to bound handouts lead to their place in the
+    booklet, and all other addresses are those from the booklet.
+    """
+    here = f"h{numbers[own]}-"
+
+    def _attribute(match: re.Match[str]) -> str:
+        space, name, value = match.groups()
+        if name == "src":
+            return f'{space}src="{_moved(value, own, url)}"'
+        if name != "href":
+            return f'{space}{name}="{" ".join(here + each for each in value.split())}"'
+        if value.startswith("#"):
+            return f'{space}href="#{here}{value[1:]}"'
+        target, _, anchor = value.partition("#")
+        number = numbers.get(normpath(join(dirname(own), target)))
+        if number is None or _ELSEWHERE.match(value):
+            return f'{space}href="{_moved(value, own, url)}"'
+        place = f"h{number}-{anchor}" if anchor else f"handout-{number}"
+        return f'{space}href="#{place}" data-number="{number}"'
+
+    return _TAG.sub(lambda tag: _ATTRIBUTE.sub(_attribute, tag[0]), content)
+
+
+def _moved(value: str, own: str, url: str) -> str:
+    """A relative address of a handout as it reads from a booklet."""
+    if _ELSEWHERE.match(value):
+        return value
+    path, mark, rest = value.partition("#")
+    return relpath(join(dirname(own), path), dirname(url) or ".") + mark + rest
+
+
+def _introduces(page: Page) -> bool:
+    return page.file.src_uri.rpartition("/")[2] == "index.md"
+
+
+def _slug(title: str) -> str:
+    return re.sub(r"[^a-z0-9]+", "-", title.lower()).strip("-")
+
+
+def _quoted(title: str) -> str:
+    """A title as one line of front matter."""
+    return "'" + title.replace("'", "''") + "'"

@@ -1,0 +1,24 @@
+"""The site's source files: whether they can be read, and how messages name them."""
+
+from __future__ import annotations
+
+from pathlib import Path
+
+from mkdocs.config.defaults import MkDocsConfig
+from mkdocs.structure.files import File
+
+
+def is_text(file: File) -> bool:
+    """Whether a file can be read as text."""
+    try:
+        file.content_string  # noqa: B018 - reading it is the test
+    except (OSError, UnicodeDecodeError):
+        return False
+    return True
+
+
+def shown_path(file: File, config: MkDocsConfig) -> str:
+    """The path of a source file as messages show it, from the project's top."""
+    top = Path(config.config_file_path).resolve().parent.parent
+    source = Path(file.abs_src_path or file.src_uri).resolve()
+    return source.relative_to(top).as_posix() if source.is_relative_to(top) else source.name
