@@ -13,7 +13,7 @@ from handout_engine.markup import element, html
 from handout_engine.reading import read_length
 from handout_engine.saying import Tape, decimal
 from handout_engine.sources import Ground
-from handout_site.reference.writing import rows
+from handout_site.reference.writing import code, rows
 
 METRIC, INCHES = Tape("metric"), Tape(finest=8)
 MEASURED = """
@@ -40,8 +40,8 @@ def _lines() -> Iterator[str]:
     yield MEASURED + TYPED
     least, most = SPAN
     yield from rows("Measure", [
-        ("`body_length`", f"From the crown to the sole, lying. From {least} to {most}."),
-        *((f"`{name}`", _taken(each)) for name, each in MEASURES.items()),
+        (code("body_length"), f"From the crown to the sole, lying. From {least} to {most}."),
+        *((code(name), _taken(each)) for name, each in MEASURES.items()),
     ])  # fmt: skip
     yield "\n## The table of sizes\n"
     yield "In centimetres; the age is that at which half of the children have reached the length, a"
@@ -67,8 +67,9 @@ def _table(caption: str, tape: Tape) -> Element:
     body = [_row(_label(each), [_said(figure(name, length), tape)
                                       for length in LENGTHS.values()])
             for name, each in MEASURES.items()]  # fmt: skip
+    ages = _ages() if tape == METRIC else ()
     table = element("table", element("caption", caption), element("thead", heading),
-                    element("tbody", *_ages(), *body), class_="handout-table graded")  # fmt: skip
+                    element("tbody", *ages, *body), class_="handout-table graded")  # fmt: skip
     return element("div", table, class_="table-area", tabindex="0", role="region",
                    aria_label=caption)  # fmt: skip
 

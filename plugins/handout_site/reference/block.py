@@ -7,7 +7,7 @@ from collections.abc import Iterator, Mapping, Sequence
 from handout_engine.bodies import LENGTHS, USUAL_SIZE
 from handout_engine.fragments import LIBRARY_PARTS, PAGE_PARTS, PARTS
 from handout_site.reference import workable
-from handout_site.reference.writing import pairs, rows, told
+from handout_site.reference.writing import code, pairs, rows, told
 
 FIELDS = {
     "technique": "What the block works out, one of the techniques of this reference.",
@@ -66,7 +66,7 @@ def _lines(families: Mapping[str, Sequence[str]]) -> Iterator[str]:
     yield from pairs("Part", {name: each[0] for name, each in LIBRARY_PARTS.items()})
     yield f"\n## {workable.SHARED_TITLE}\n"
     yield "Everything that is cut from cloth takes these.\n"
-    yield from rows("Input", ((f"`{each.name}`", told(each)) for each in workable.shared()))
+    yield from rows("Input", ((code(each.name), told(each)) for each in workable.shared()))
 
 
 def _contents(families: Mapping[str, Sequence[str]]) -> Iterator[str]:

@@ -23,7 +23,7 @@ def page() -> str:
 def _lines() -> Iterator[str]:
     yield "# Scenarios: reference\n"
     yield "A scenario is a file in `scenarios/`. It says who publishes which handouts, and for whom"
-    yield "they are worked out. Every key may be left out.\n"
+    yield "they are worked out. Every key of it may be left out; a lesson must have a title.\n"
     yield from pairs("Key", KEYS)
     for heading, keys in NESTED.items():
         yield f"\n## {heading}\n"

@@ -14,7 +14,7 @@ from handout_engine.saying import Tape
 from handout_engine.technique import Technique, make
 from handout_engine.values import Value
 from handout_engine.workings import Piece, Working
-from handout_site.reference.writing import capital, rows, told
+from handout_site.reference.writing import capital, code, rows, told
 
 SHARED_BY = 20
 """An input that so many techniques declare alike is told once, on the first page."""
@@ -75,7 +75,7 @@ def _edges(members: Sequence[str]) -> dict[str, str]:
                 labels = found.setdefault(name, {})
                 labels.setdefault(capital(value.label), []).append(f"[{key}]({address(key)})")
     return {
-        f"`{name}`": "; ".join(f"{label}: {', '.join(links)}" for label, links in labels.items())
+        code(name): "; ".join(f"{label}: {', '.join(links)}" for label, links in labels.items())
         for name, labels in found.items()
     }
 
@@ -104,7 +104,7 @@ def _inputs(inputs: Sequence[Input]) -> Iterator[str]:
     for group in GROUPS:
         own = [each for each in inputs if each.group == group != BODY and each not in common]
         if own:
-            told_of = ((f"`{each.name}`", told(each)) for each in own)
+            told_of = ((code(each.name), told(each)) for each in own)
             yield from rows(f"Input: {group.lower()}", told_of)
             yield ""
     taken = [each.name for each in inputs if each in common]
@@ -117,7 +117,7 @@ def _made(working: Working) -> Iterator[str]:
     if working.pieces:
         yield "Pieces: " + ", ".join(map(_piece, working.pieces)) + ".\n"
     yield '??? note "Values, with all inputs left out"\n'
-    listed = ((f"`{name}`", _value(value)) for name, value in working.values.items())
+    listed = ((code(name), _value(value)) for name, value in working.values.items())
     for line in "\n".join(rows("Value", listed)).split("\n"):
         yield f"    {line}"
     yield ""

@@ -3,8 +3,10 @@
 from __future__ import annotations
 
 from collections.abc import Iterable, Iterator, Mapping
+from html import escape
 
 from handout_engine.inputs import Input
+from handout_engine.kinds import LengthKind
 from handout_engine.saying import Tape
 from handout_engine.sources import Ground
 
@@ -15,7 +17,7 @@ NOTED = {Ground.PRACTICE: "common practice, no source", Ground.ESTIMATE: "an est
 
 def pairs(heading: str, told: Mapping[str, str]) -> Iterator[str]:
     """A table of names and what each is."""
-    yield from rows(heading, ((f"`{name}`", text) for name, text in told.items()))
+    yield from rows(heading, ((code(name), text) for name, text in told.items()))
 
 
 def rows(heading: str, told: Iterable[tuple[str, str]]) -> Iterator[str]:
@@ -28,6 +30,11 @@ def rows(heading: str, told: Iterable[tuple[str, str]]) -> Iterator[str]:
 def cell(text: str) -> str:
     """Text that cannot end its cell of the table."""
     return text.replace("|", "\\|").replace("\n", " ")
+
+
+def code(name: str) -> str:
+    """A name as it is written, which may break behind `_` where a column is narrow."""
+    return f"<code>{escape(name).replace('_', '_<wbr>')}</code>"
 
 
 def told(asked: Input) -> str:
@@ -48,9 +55,18 @@ def _basis(asked: Input) -> str:
 
 
 def bounds(asked: Input) -> str:
-    """The bounds in inches and metric, once where they are the same."""
-    first, beside = asked.kind.bounds(INCHES), asked.kind.bounds(METRIC)
+    """The bounds in both systems, first in that in which they are exact."""
+    systems = sorted((INCHES, METRIC), key=lambda tape: not _exact(asked, tape))
+    first, beside = (asked.kind.bounds(tape) for tape in systems)
     return first if first == beside else f"{first} ({beside.removeprefix('from ')})"
+
+
+def _exact(asked: Input, tape: Tape) -> bool:
+    """Whether the largest that is allowed stands on a tape as it is."""
+    kind = asked.kind
+    if not isinstance(kind, LengthKind):
+        return True
+    return kind.parse(tape.say(kind.most, kind.saying)) == kind.most
 
 
 def capital(text: str) -> str:
