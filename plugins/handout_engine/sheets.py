@@ -146,7 +146,8 @@ def _heading(working: Working, name: str) -> str:
 def _lines(one: Piece, pieces: Sequence[Piece], tape: Tape) -> Iterable[str]:
     for each in pieces:
         name = f"{each.name}: cut" if len(pieces) > 1 else "Cut"
-        yield f"{name} {each.count} from {each.cloth}."
+        worked = "the worked " if each.worked else ""
+        yield f"{name} {each.count} from {worked}{each.cloth}."
     wide, high = _size(one)
     half = ", half of it" if one.on_fold else ""
     yield f"{_both(wide, tape)} wide, {_both(high, tape)} high{half}."

@@ -5,9 +5,11 @@ from dataclasses import replace
 from xml.etree.ElementTree import fromstring
 
 import pytest
-from shapely import Point, Polygon
+from shapely import Point, Polygon, box
 
 from handout_engine.blocks import read_block
+from handout_engine.drawing.ink import inked
+from handout_engine.drawing.lettering import wrapped
 from handout_engine.drawing.scene import Area, Line, Note, Stroke
 from handout_engine.lengths import millimetres
 from handout_engine.pages import work_page
@@ -192,3 +194,25 @@ def test_every_page_is_a_document_of_its_own_and_the_html_holds_them_all():
 def test_a_name_that_says_the_title_is_not_headed_by_it_twice():
     sheet = printed(piece("trial front"))
     assert sheet.drawings[0].label.heading == "Trial front"
+
+
+@pytest.mark.parametrize("key", ["baby-jacket", "collar", "day-gown", "romper", "circular-flounce"])
+def test_the_words_on_a_piece_stand_on_it(key):
+    """Whole, however narrow it is: nobody writes over the edge of a collar."""
+    for drawing in pieces_sheet(work(key), Tape()).drawings:
+        (face,) = [each for each in drawing.shapes if isinstance(each, Area)]
+        cloth = Polygon(face.points).buffer(0)
+        notes = [each for each in drawing.shapes if isinstance(each, Note)]
+        assert "".join(each.text.template for each in notes).count("cut") >= 1
+        for words in inked(notes, Tape()):
+            reach = words.reach
+            assert cloth.contains(box(reach.left, reach.top, reach.right, reach.bottom))
+
+
+def test_a_piece_of_cloth_made_up_before_is_cut_from_the_worked_cloth():
+    assert "Cut 2 from the worked lawn." in words(printed(piece(worked=True)))
+
+
+def test_numbers_stay_with_their_fractions_and_units():
+    lines = wrapped("11 11/16 in wide, cut 2, 5 cm", 1.0, 3.0)
+    assert lines == ["11 11/16 in", "wide,", "cut 2,", "5 cm"]

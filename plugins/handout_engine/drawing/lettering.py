@@ -32,7 +32,7 @@ _CLASSES = (
 _WIDTHS = {letter: round(width * 100) for width, letters in _CLASSES for letter in letters}
 _OTHER = 100
 _HELD = "\u00a0"
-_WHOLE = re.compile(r"(?<=\d) (?=\d+/\d|(?:in|mm|cm|m|yd|%)\b|%)")
+_WHOLE = re.compile(r"(?<=\d) (?=\d+/\d|(?:in|mm|cm|m|yd)\b|%)|(?<=\bcut) (?=\d)")
 
 
 def width(words: str, size: float, bold: bool = False) -> float:
@@ -51,7 +51,7 @@ def _hundredths(words: str) -> int:
 def wrapped(words: str, room: float, size: float, bold: bool = False) -> list[str]:
     """The words in lines that are at most as wide as the room; a longer word has its own line.
 
-    A number stays with its fraction and its unit.
+    A number stays with its fraction and its unit, and "cut" with how often.
     """
     lines: list[str] = []
     for word in _WHOLE.sub(_HELD, words).split(" "):

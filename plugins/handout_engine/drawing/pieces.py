@@ -6,6 +6,8 @@ from collections.abc import Iterable, Sequence
 from itertools import product
 from math import sqrt
 
+from handout_engine.drawing.ink import TEXT
+from handout_engine.drawing.lettering import width, wrapped
 from handout_engine.drawing.scene import Area, Line, Note, Point, Shape, Stroke
 from handout_engine.geometry.points import snapped
 from handout_engine.geometry.polygons import contains, distance_to_outline, extents, sides
@@ -24,6 +26,10 @@ PLACES = 12
 MOST_CORNERS = 120
 """So many corners of an outline are looked at for that."""
 LINE_HEIGHT = 5.0
+WORDS_IN_ROOM, NARROWEST, ARROW_ROOM = 1.4, 12.0, 3.0
+"""How wide words are for each mm of room round them, how wide at least, and from the arrow."""
+FAR = 20.0
+"""So far apart, words on a piece cannot meet."""
 SAME = 1e-6
 ROOT = sqrt(0.5)
 
@@ -49,10 +55,11 @@ def piece_shapes(piece: Piece, words: Sequence[str]) -> tuple[Shape, ...]:
     shapes += _lines(outline, fold, Line.CUT)
     if piece.seam_outline:
         shapes += _lines(on_paper(piece, piece.seam_outline), fold, Line.STITCH)
+    place = _roomiest(on_paper(piece, piece.seam_outline) or outline)
     if fold is not None:
-        shapes += _on_fold(outline, fold)
+        shapes += _on_fold(outline, fold, place[0])
     shapes += [_notch(outline, notch) for notch in on_paper(piece, piece.notches)]
-    return (*shapes, *_words_and_grain(piece, outline, words))
+    return (*shapes, *_words_and_grain(piece, place, words))
 
 
 def _fold(piece: Piece, outline: Sequence[Point]) -> tuple[int, float] | None:
@@ -99,12 +106,13 @@ def _lines(
         yield Stroke(tuple(run), line)
 
 
-def _on_fold(outline: Sequence[Point], fold: tuple[int, float]) -> Iterable[Shape]:
-    """The fold line, and words beside its middle."""
+def _on_fold(outline: Sequence[Point], fold: tuple[int, float], words: Point) -> Iterable[Shape]:
+    """The fold line, and what it is: beside it, where the piece's own words are far."""
     axis, level = fold
     along = [point[1 - axis] for side in sides(outline) if _lies_on(fold, *side) for point in side]
     low, high = min(along), max(along)
-    middle = (low + high) / 2
+    places = [low + share * (high - low) for share in (0.5, 0.2, 0.8)]
+    middle = max(places, key=lambda place: min(FAR, abs(place - words[1 - axis])))
     (left, top), (right, bottom) = extents(outline)
     if axis == 0:
         yield Stroke(((level, low), (level, high)), Line.FOLD)
@@ -145,15 +153,18 @@ def _apart(one: Point, other: Point) -> float:
 
 
 def _words_and_grain(
-    piece: Piece, outline: Sequence[Point], words: Sequence[str]
+    piece: Piece, place: tuple[Point, float], words: Sequence[str]
 ) -> Iterable[Shape]:
-    """The grain arrow where there is most room, and the words beside it."""
-    (x, y), room = _roomiest(outline)
+    """The grain arrow where there is most room, and beside it the words, broken to fit in."""
+    (x, y), room = place
+    across = max(NARROWEST, WORDS_IN_ROOM * room)
+    lines = [line for text in words for line in wrapped(text, across, TEXT)]
+    left = x - (max(width(line, TEXT) for line in lines) + ARROW_ROOM) / 2
     along = (ROOT, ROOT) if piece.grain is Grain.BIAS else (0.0, 1.0)
     half = max(2 * HEAD, min(LONGEST_GRAIN / 2, 0.8 * room))
-    yield from _grain((x - 3, y), along, half)
-    for place, text in enumerate(words):
-        at = (x, y + (place - (len(words) - 1) / 2) * LINE_HEIGHT)
+    yield from _grain((left, y), along, half)
+    for number, text in enumerate(lines):
+        at = (left + ARROW_ROOM, y + (number - (len(lines) - 1) / 2) * LINE_HEIGHT)
         yield Note(at, sentence(text.replace("{", "{{").replace("}", "}}")), anchor="start")
 
 
