@@ -156,7 +156,7 @@ def _draw(sheet: Worksheet, bib: Bib, shape: BibShape) -> None:
     sheet.pictures.extend(
         (
             Picture("finished", caption, finished_scene(drawn), finished=True),
-            Picture("outline", sentence(words), cut_scene(drawn), sheet=cut_scene(drawn)),
+            Picture("outline", sentence(words), cut_scene(drawn)),
         )
     )
 

@@ -119,7 +119,7 @@ def _draw(sheet: Worksheet, drawn: Drawn) -> None:
             Picture("straight", sentence("The straight piece with its hem fold and back seam."),
                     flat),
             Picture("back", sentence("The back to cut, its seam dashed; above, its finished "
-                                     "width."), back_scene(drawn), sheet=back_scene(drawn)),
+                                     "width."), back_scene(drawn)),
         )
     )  # fmt: skip
 
