@@ -5,7 +5,7 @@ from __future__ import annotations
 from handout_engine.binding import ACROSS, OPEN, TRIMMED, BindingInputs
 from handout_engine.cautions import PINS_AND_IRON
 from handout_engine.values import sentence
-from handout_engine.workings import Seam, Step, Supply
+from handout_engine.workings import Seam, Step
 from handout_engine.worksheet import Worksheet
 
 
@@ -98,8 +98,8 @@ def add_sample(sheet: Worksheet, inputs: BindingInputs) -> None:
 
 def add_supplies(sheet: Worksheet, inputs: BindingInputs) -> None:
     """Notions, seams and cautions."""
-    sheet.supplies.append(Supply("fine thread to match, pins or clips, a fine hand needle"))
-    sheet.supplies.append(Supply("a long ruler with a 45-degree line and a removable marker"))
+    sheet.have("fine thread to match", "pins or clips", "a fine hand needle")
+    sheet.have("a long ruler with a 45-degree line", "a removable marker tried on a scrap")
     sheet.seams.append(Seam("binding to edge", sheet["seam"].length))
     sheet.seams.append(Seam("strip to strip", inputs.strip_allowance))
     sheet.cautions.append(PINS_AND_IRON)

@@ -20,7 +20,9 @@ from handout_engine.worksheet import Worksheet
 def add_supplies(sheet: Worksheet) -> None:
     """Notions and cautions."""
     sheet.supplies.append(Supply("soft hook-and-loop tape, a piece as wide as the strap"))
-    sheet.supplies.append(Supply("fine thread to match, strong thread to gather, a fine needle"))
+    sheet.have(
+        "fine thread to match", "strong thread to gather with", "a fine needle for the cloth"
+    )
     sheet.cautions.extend(
         (PINS_AND_IRON, BONNET_COMES_OFF, LOOSE_THREADS, FASTENERS_AS_SMALL_PARTS, THIN_COTTON)
     )

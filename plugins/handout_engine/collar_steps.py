@@ -20,7 +20,7 @@ def add_supplies(sheet: Worksheet) -> None:
         Supply("bias strip for the neck seam", None,
                sentence("it covers {edge} of seam", edge=sheet["neck_edge"]))
     )  # fmt: skip
-    sheet.supplies.append(Supply("fine thread to match, and a fine needle"))
+    sheet.have("fine thread to match", "a fine needle for the cloth")
     sheet.cautions.extend((PINS_AND_IRON, GARMENT_IS_DAYWEAR, MEASURE_THE_BABY, THIN_COTTON))
 
 

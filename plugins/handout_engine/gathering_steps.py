@@ -6,7 +6,7 @@ from handout_engine.cautions import LOOSE_THREADS, NOT_SLEEPWEAR, PINS_AND_IRON,
 from handout_engine.gathering import DIAGONAL, OPEN, RING, fullness
 from handout_engine.lengths import Length
 from handout_engine.values import Value, sentence
-from handout_engine.workings import Step, Supply
+from handout_engine.workings import Step
 from handout_engine.worksheet import Worksheet
 
 
@@ -86,8 +86,8 @@ def add_gathering_steps(
 
 def add_gathering_supplies(sheet: Worksheet) -> None:
     """The notions and cautions of every gathered ruffle."""
-    sheet.supplies.append(Supply("fine thread to match, and a fine needle for the cloth"))
-    sheet.supplies.append(Supply("pins, and a removable marker tried on a scrap"))
+    sheet.have("fine thread to match", "a fine needle for the cloth")
+    sheet.have("pins", "a removable marker tried on a scrap")
     sheet.cautions.extend((PINS_AND_IRON, LOOSE_THREADS, NOT_SLEEPWEAR, THIN_COTTON))
 
 

@@ -23,8 +23,9 @@ def add_supplies(sheet: Worksheet) -> None:
         "two pieces {wide} wide and {long} long", wide=sheet["front_facing_width"],
         long=sheet["front_facing_length"])))  # fmt: skip
     sheet.supplies.append(Supply("flat buttons for the front", None,
-                                 sentence("{button} across", button=sheet["button"])))  # fmt: skip
-    sheet.supplies.append(Supply("thread to match"))
+                                 sentence("{button} across", button=sheet["button"]),
+                                 unless=("button-spacing",)))  # fmt: skip
+    sheet.have("fine thread to match")
     sheet.cautions.extend((PINS_AND_IRON, GARMENT_IS_DAYWEAR, MEASURE_THE_BABY, RAISED_CLOTH,
                            NOTHING_UNDER_THE_HARNESS, BUTTONS_AS_SMALL_PARTS,
                            OLD_BUTTONS))  # fmt: skip

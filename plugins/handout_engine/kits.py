@@ -117,7 +117,9 @@ def kit(
     """
     every = list(workings)
     laid = {layout.cloth for each in every for layout in each.layouts}
-    supplies = [each for one in every for each in one.supplies if each.name not in laid]
+    made = {each.technique for each in every}
+    supplies = [each for one in every for each in one.supplies
+                if each.name not in laid and made.isdisjoint(each.unless)]  # fmt: skip
     notions = [Notion(each.name, each.size, each.note) for each in supplies if each.amount is None]
     return Kit(
         merged(_cloth(layout) for layout in layouts(every, cloths)),

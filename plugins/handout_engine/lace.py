@@ -11,7 +11,7 @@ from handout_engine.inputs import CLOTH, SEWING, Asked, count, length, percentag
 from handout_engine.lengths import Length
 from handout_engine.saying import Saying
 from handout_engine.sources import PRACTICE
-from handout_engine.values import Value
+from handout_engine.values import Value, sentence
 from handout_engine.workings import Supply
 from handout_engine.worksheet import Worksheet
 
@@ -54,12 +54,18 @@ class LaceInputs(TrimInputs):
     )
 
 
-def note_lace_to_buy(
-    sheet: Worksheet, needed: Value, name: str = "lace", prefix: str = "lace", strips: int = 1
+def note_lace_to_buy(  # noqa: PLR0913, PLR0917 - a lace has these parts
+    sheet: Worksheet,
+    needed: Value,
+    name: str = "lace",
+    prefix: str = "lace",
+    strips: int = 1,
+    width: Value | None = None,
 ) -> Value:
     """Note how much of a lace to buy for `strips` lengths of `needed`, and add it to the supplies.
 
-    The lace is washed before it is cut, so what is bought is longer by its shrinkage.
+    The lace is washed before it is cut, so what is bought is longer by its shrinkage. `width`, if
+    not the input `lace_width`, tells it from other laces of the same page.
     """
     inputs = sheet.technique
     assert isinstance(inputs, TrimInputs)
@@ -76,14 +82,15 @@ def note_lace_to_buy(
         needed=needed,
         strips=strips,
     )
-    sheet.supplies.append(Supply(name, buy))
+    wide = sheet["lace_width"] if width is None else width
+    sheet.supplies.append(Supply(name, buy, sentence("{width} wide", width=wide)))
     return buy
 
 
 def add_lace_supplies(sheet: Worksheet, *notions: str) -> None:
     """The notions and cautions of everything made of lace."""
-    sheet.supplies.append(Supply("fine thread to match, and a fine needle, number 60 or 65"))
-    sheet.supplies.extend(Supply(each) for each in notions)
+    sheet.have("fine thread to match", "a fine needle, number 60 or 65")
+    sheet.have(*notions)
     sheet.cautions.extend((PINS_AND_IRON, LACE_CATCHES, LOOSE_THREADS, THIN_COTTON))
 
 

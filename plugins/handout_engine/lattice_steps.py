@@ -44,7 +44,7 @@ def add_supplies(sheet: Worksheet, lattice: Lattice) -> None:
     sheet.supplies.append(
         Supply("soluble stabiliser or thin paper to weave on, larger than the panel all round")
     )
-    sheet.supplies.append(Supply("fine thread to match, fine pins, and a tube turner"))
+    sheet.have("fine thread to match", "fine pins", "a tube turner")
     sheet.supplies.append(
         Supply("binding or cord for the finished edge, without joins or seams",
                sheet["edge_length"])

@@ -23,7 +23,7 @@ def add_supplies(sheet: Worksheet) -> None:
             Supply("ruffle, made first", None,
                    sentence("to an edge of {edge}", edge=sheet["ruffle_edge"]))
         )  # fmt: skip
-    sheet.supplies.append(Supply("thread to match, and a removable marker"))
+    sheet.have("fine thread to match", "a removable marker tried on a scrap")
     sheet.cautions.extend((PINS_AND_IRON, NOTHING_LOOSE_IN_THE_COT))
 
 

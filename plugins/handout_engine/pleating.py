@@ -16,7 +16,7 @@ from handout_engine.saying import Saying, Tape
 from handout_engine.sources import GEOMETRY, GIVEN, PRACTICE, Basis
 from handout_engine.strips import plan_strips
 from handout_engine.values import Value
-from handout_engine.workings import Grain, Piece, Seam, Supply
+from handout_engine.workings import Grain, Piece, Seam
 from handout_engine.worksheet import Worksheet
 
 OPEN, RING = "open", "ring"
@@ -210,6 +210,6 @@ def add_pleat_chart(sheet: Worksheet, panel: FoldedPanel, what: str, folds_each:
 
 def add_pleat_supplies(sheet: Worksheet) -> None:
     """The notions and cautions of pleated work; cloth was added with what to buy of it."""
-    sheet.supplies.append(Supply("fine thread to match, and basting thread of another colour"))
-    sheet.supplies.append(Supply("a removable marker tried on a scrap, pins, a pressing cloth"))
+    sheet.have("fine thread to match", "basting thread of another colour")
+    sheet.have("a removable marker tried on a scrap", "pins", "a pressing cloth")
     sheet.cautions.extend((PINS_AND_IRON, THIN_COTTON, LONG_HEM))

@@ -240,5 +240,5 @@ def laid_down(sheet: Worksheet) -> str:
 def add_smocking_supplies(sheet: Worksheet) -> None:
     """Threads and needles."""
     sheet.supplies.append(Supply("strong cotton in a colour that shows, to gather with", None))
-    sheet.supplies.append(Supply("stranded cotton to smock with, and a crewel needle"))
-    sheet.supplies.append(Supply("a marker or transfer pencil that washes out, tried on a scrap"))
+    sheet.have("stranded cotton to smock with", "a crewel needle")
+    sheet.have("a marker that washes out, tried on a scrap")

@@ -14,7 +14,7 @@ from handout_engine.refusals import RefusalError
 from handout_engine.saying import Tape
 from handout_engine.sources import GEOMETRY, PRACTICE, Basis
 from handout_engine.values import Value, sentence
-from handout_engine.workings import Grain, Piece, Seam, Step, Supply
+from handout_engine.workings import Grain, Piece, Seam, Step
 from handout_engine.worksheet import Worksheet
 
 REFUSED, ALLOWED = "refused", "allowed"
@@ -200,8 +200,8 @@ def add_sample(sheet: Worksheet, depth: Value, spacing: Value) -> None:
 
 def add_supplies(sheet: Worksheet) -> None:
     """The notions and cautions of tucked work; cloth was added with what to buy of it."""
-    sheet.supplies.append(Supply("fine thread to match, and a fine needle for the cloth"))
-    sheet.supplies.append(Supply("a removable marker tried on a scrap, and a card gauge"))
+    sheet.have("fine thread to match", "a fine needle for the cloth")
+    sheet.have("a removable marker tried on a scrap", "a card gauge")
     sheet.cautions.extend((PINS_AND_IRON, THIN_COTTON))
 
 

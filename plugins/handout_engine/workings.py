@@ -104,18 +104,24 @@ class Step:
     checkpoint: Sentence | None = None
 
 
+BINDINGS = ("single-binding", "double-binding")
+"""The techniques that make a binding, which is then not bought."""
+
+
 @dataclass(frozen=True)
 class Supply:
     """Something to buy or have at hand.
 
     `amount` is how much of it, a length or a count, or None for a plain notion; `size` is its size
-    or number, as of a needle.
+    or number, as of a needle. It is not needed beside a block of one of the techniques named in
+    `unless`, which makes it or says how much of it.
     """
 
     name: str
     amount: Value | None = None
     note: Sentence | None = None
     size: Value | None = None
+    unless: tuple[str, ...] = ()
 
 
 @dataclass(frozen=True)

@@ -89,6 +89,10 @@ class Worksheet:
         measured = sentence(checkpoint, **known) if checkpoint else None
         self.steps.append(Step(sentence(template, **known), measured))
 
+    def have(self, *notions: str) -> None:
+        """Add plain notions to the supplies, each one thing, so that a list names it once."""
+        self.supplies.extend(Supply(each) for each in notions)
+
     def finish(self) -> Working:
         """The finished working."""
         return Working(

@@ -22,7 +22,7 @@ from handout_engine.geometry.polygons import extents, perimeter
 from handout_engine.lengths import from_float
 from handout_engine.sources import DRAWN
 from handout_engine.values import sentence
-from handout_engine.workings import Grain, Picture, Piece, Seam, Step, Supply, Working
+from handout_engine.workings import BINDINGS, Grain, Picture, Piece, Seam, Step, Supply, Working
 from handout_engine.worksheet import Worksheet
 
 FRONT, BACK = "front cloth", "backing cloth"
@@ -80,10 +80,11 @@ def _add_supplies(sheet: Worksheet, bib: Bib) -> None:
     if bib.edge == BOUND:
         sheet.supplies.append(
             Supply("bias binding", None, sentence("{edge} to go round, for each bib",
-                                                  edge=sheet["edge_length"]))
+                                                  edge=sheet["edge_length"]),
+                   unless=BINDINGS)
         )  # fmt: skip
     sheet.supplies.append(Supply("soft hook-and-loop tape, or a press fastener with its tool"))
-    sheet.supplies.append(Supply("thread to match, and paper for the outline"))
+    sheet.have("fine thread to match", "paper for the outline")
     sheet.cautions.extend(
         (PINS_AND_IRON, BIB_COMES_OFF, FASTENERS_AS_SMALL_PARTS, NOTHING_LOOSE_IN_THE_COT)
     )

@@ -188,7 +188,7 @@ def _note_ribbon(sheet: Worksheet, beading: BeadingRibbon) -> None:
 
 def _add_supplies(sheet: Worksheet) -> None:
     sheet.supplies.append(Supply("a blunt tapestry needle or bodkin that passes the openings"))
-    sheet.supplies.append(Supply("thread to match the ribbon, and a fine needle"))
+    sheet.have("thread to match the ribbon", "a fine needle for the cloth")
     sheet.cautions.extend((NECK_CORDS, LACE_CATCHES, LOOSE_THREADS, PINS_AND_IRON, THIN_COTTON))
 
 

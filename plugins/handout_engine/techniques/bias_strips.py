@@ -75,7 +75,7 @@ class BiasStrips(BiasInputs, Technique):
         _add_sample(sheet, self)
         _add_steps(sheet, strips)
         sheet.seams.append(Seam("strip to strip", self.strip_allowance))
-        sheet.supplies.append(Supply("a long ruler with a 45-degree line, chalk or removable pen"))
+        sheet.have("a long ruler with a 45-degree line", "a removable marker tried on a scrap")
         sheet.supplies.append(Supply("sharp shears, or a rotary cutter on its mat"))
         sheet.cautions.append(PINS_AND_IRON)
         joined = joined_strip(sheet["width"], sheet["joined_length"], sheet["strip_allowance"])

@@ -85,7 +85,7 @@ class BiasTube(BiasClothInputs, Technique):
         strips = note_whole_strips(sheet, self, sheet["strip_width"], wanted, "tube cloth")
         sheet.seams.append(Seam("tube", seam.length))
         sheet.supplies.append(Supply("a loop turner, or a blunt needle and strong thread"))
-        sheet.supplies.append(Supply("fine thread to match; short stitches"))
+        sheet.have("fine thread to match")
         sheet.cautions.extend((PINS_AND_IRON, NECK_CORDS))
         _add_sample(sheet)
         _add_steps(sheet, self)

@@ -169,8 +169,8 @@ def _add_supplies(sheet: Worksheet, cloth: BurpCloth) -> None:
                    sentence("{make} of {width} by {length}", make=cloth.make,
                             width=sheet["pad_width"], length=sheet["pad_length"]))
         )  # fmt: skip
-    sheet.supplies.append(Supply("thread to match, and a needle for the thickness of the pad"))
-    sheet.supplies.append(Supply("a removable marker, a ruler and pins or clips"))
+    sheet.have("fine thread to match", "a needle for the thickness of the pad")
+    sheet.have("a removable marker tried on a scrap", "a ruler", "pins or clips")
     sheet.cautions.extend((PINS_AND_IRON, NOTHING_LOOSE_IN_THE_COT))
 
 

@@ -242,8 +242,10 @@ def _add_supplies(sheet: Worksheet) -> None:
                sentence("{button} across, and a spare one", button=sheet["button"]))
     )  # fmt: skip
     sheet.supplies.append(Supply("strong thread to sew them on", sheet["thread_for_all"]))
-    sheet.supplies.append(Supply("fine thread for the holes, and a strip of firm cloth between "
-                                 "the layers where they are worked"))  # fmt: skip
+    sheet.have(
+        "fine thread for the holes",
+        "a strip of firm cloth between the layers where the holes are worked",
+    )
     sheet.supplies.append(
         Supply("a pin or cardboard to hold the shank", None,
                sentence("{shank} thick", shank=sheet["shank"]))

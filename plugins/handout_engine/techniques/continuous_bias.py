@@ -20,7 +20,7 @@ from handout_engine.saying import Tape
 from handout_engine.sources import GEOMETRY
 from handout_engine.technique import Technique
 from handout_engine.values import Value, sentence
-from handout_engine.workings import Chart, Picture, Seam, Supply, Working
+from handout_engine.workings import Chart, Picture, Seam, Working
 from handout_engine.worksheet import Worksheet
 
 
@@ -63,8 +63,8 @@ class ContinuousBias(JoinInputs, Technique):
         drawn = _drawn(sheet, short, long)
         _add_chart(sheet, rows.whole, self.width)
         sheet.seams.append(Seam("both seams of the tube", self.strip_allowance))
-        sheet.supplies.append(Supply("a long ruler with a 45-degree line, chalk or removable pen"))
-        sheet.supplies.append(Supply("pins and sharp shears"))
+        sheet.have("a long ruler with a 45-degree line", "a removable marker tried on a scrap")
+        sheet.have("pins", "sharp shears")
         sheet.cautions.append(PINS_AND_IRON)
         add_sample(sheet)
         add_steps(sheet, short, long)

@@ -93,7 +93,7 @@ class CurvedHem(Technique):
         else:
             _note_excess(sheet, self)
         sheet.charts.append(_chart(self))
-        sheet.supplies.append(Supply("fine thread to match, a fine needle, and a hem gauge"))
+        sheet.have("fine thread to match", "a fine needle for the cloth", "a hem gauge")
         if self.finish == FACED:
             sheet.supplies.append(Supply("bias strip", sheet["facing_length"]))
         sheet.cautions.extend((PINS_AND_IRON, LONG_HEM))

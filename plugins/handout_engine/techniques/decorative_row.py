@@ -29,7 +29,7 @@ from handout_engine.stitch_needles import (
 )
 from handout_engine.technique import Technique
 from handout_engine.values import Value, sentence
-from handout_engine.workings import Picture, Step, Supply, Working
+from handout_engine.workings import Picture, Step, Working
 from handout_engine.worksheet import Worksheet
 
 EDGE, RING = "along an edge", "round a ring"
@@ -96,8 +96,7 @@ class DecorativeRow(NeedleInputs, RepeatInputs, Technique):
         sheet.charts.append(sizes_chart(sheet, line, "Length of the edge"))
         sheet.charts.append(checks_chart(line, adjusted, number, ZERO))
         add_needle_supplies(sheet, self)
-        sheet.supplies.append(Supply("a foot with a guide along the edge, and a stabiliser that "
-                                     "tears or washes away"))  # fmt: skip
+        sheet.have("a foot with a guide along the edge", "a stabiliser that tears or washes away")
         sheet.cautions.append(PINS_AND_IRON)
         _add_sample(sheet, self)
         _add_steps(sheet, self, adjusted, start)

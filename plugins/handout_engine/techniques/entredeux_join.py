@@ -103,10 +103,11 @@ class EntredeuxJoin(TrimInputs, ClothInputs, Technique):
         _check(self)
         _note_sizes(sheet, self)
         rows = _note_gathers(sheet, self)
-        note_lace_to_buy(sheet, sheet["entredeux_length"], "entredeux", "entredeux")
+        note_lace_to_buy(sheet, sheet["entredeux_length"], "entredeux", "entredeux",
+                         width=sheet["visible"])  # fmt: skip
         _note_panel(sheet, self, rows)
         sheet.seams.append(Seam("entredeux to cloth, each layer", self.entredeux_allowance))
-        add_lace_supplies(sheet, "small sharp scissors to trim close")
+        add_lace_supplies(sheet, "small sharp scissors")
         _add_sample(sheet)
         _add_steps(sheet, self)
         _draw(sheet, self)

@@ -98,7 +98,7 @@ class FagotedBand(ClothInputs, Technique):
         sheet.seams.append(Seam("each fagoted edge, turned under", self.turn))
         sheet.supplies.append(Supply("pearl or stranded cotton for the stitches",
                                      sheet["thread"]))  # fmt: skip
-        sheet.supplies.append(Supply("firm paper to baste on, and a blunt needle"))
+        sheet.have("firm paper to baste on", "a blunt needle")
         sheet.cautions.extend((LACE_CATCHES, LONG_FLOATS, PINS_AND_IRON))
         _add_sample(sheet)
         _add_steps(sheet)

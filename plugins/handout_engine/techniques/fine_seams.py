@@ -163,7 +163,7 @@ def _add_pieces(sheet: Worksheet, panel: FineSeams, join: Join) -> None:
 def _add_supplies(sheet: Worksheet, panel: FineSeams) -> None:
     needle = "a wing needle" if panel.seam == PIN_STITCH else "a fine needle, number 60 or 65"
     sheet.supplies.append(Supply(f"fine thread to match, and {needle}"))
-    sheet.supplies.append(Supply("small sharp scissors, and a gauge or ruler for the allowances"))
+    sheet.have("small sharp scissors", "a gauge or ruler for the allowances")
     sheet.cautions.extend((PINS_AND_IRON, THIN_COTTON))
     if panel.seam == PIN_STITCH:
         sheet.cautions.append(WING_NEEDLE)

@@ -30,7 +30,7 @@ from handout_engine.saying import Saying
 from handout_engine.sources import PRACTICE
 from handout_engine.technique import Technique
 from handout_engine.values import Value, sentence
-from handout_engine.workings import Chart, Grain, Mark, Picture, Piece, Seam, Supply, Working
+from handout_engine.workings import Chart, Grain, Mark, Picture, Piece, Seam, Working
 from handout_engine.worksheet import Worksheet
 
 
@@ -75,7 +75,7 @@ class Hem(StraightHemInputs, ClothInputs, Technique):
         if grows:
             sheet.charts.append(_growth_chart(sheet, self))
         sheet.seams.append(Seam("side seams", self.side_allowance))
-        sheet.supplies.append(Supply("fine thread to match, a fine needle, and a hem gauge"))
+        sheet.have("fine thread to match", "a fine needle for the cloth", "a hem gauge")
         sheet.cautions.extend((PINS_AND_IRON, LONG_HEM))
         add_sample(sheet)
         add_washing_step(sheet)

@@ -185,7 +185,7 @@ def _add_supplies(sheet: Worksheet) -> None:
                count=sheet["placements"], across=sheet["backing_across"],
                along=sheet["backing_along"]))
     )  # fmt: skip
-    sheet.supplies.append(Supply("embroidery thread, and a fine needle with a large eye"))
+    sheet.have("embroidery thread", "a fine needle with a large eye")
     sheet.supplies.append(Supply("a marker that washes out, tried on a scrap"))
     sheet.cautions.extend((PINS_AND_IRON, LONG_FLOATS))
 

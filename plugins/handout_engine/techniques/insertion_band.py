@@ -87,7 +87,7 @@ class InsertionBand(BandJoinInputs, TrimInputs, ClothInputs, Technique):
         _note_trims(sheet, strips)
         _note_cloth(sheet, self, strips)
         _add_seams(sheet, strips)
-        add_lace_supplies(sheet, "lightweight starch and a pressing cloth")
+        add_lace_supplies(sheet, "lightweight starch", "a pressing cloth")
         add_band_sample(sheet, strips)
         add_band_steps(sheet, strips, self.fit)
         sheet.pictures.extend(band_pictures(sheet, strips))
@@ -184,7 +184,8 @@ def _note_trims(sheet: Worksheet, strips: list[Strip]) -> None:
     for (kind, _), group in groups.items():
         numbers = ", ".join(str(strip.number) for strip in group)
         name = f"{kind} for strip{'s' if len(group) > 1 else ''} {numbers}"
-        note_lace_to_buy(sheet, sheet["cut_length"], name, f"strip{group[0].number}", len(group))
+        note_lace_to_buy(sheet, sheet["cut_length"], name, f"strip{group[0].number}", len(group),
+                         group[0].visible)  # fmt: skip
 
 
 def _note_cloth(sheet: Worksheet, band: InsertionBand, strips: list[Strip]) -> None:

@@ -77,7 +77,8 @@ class LaceShapes(LaceInputs, Technique):
         _note_length(sheet, self, lines)
         note_lace_to_buy(sheet, sheet["lace_length"])
         add_lace_supplies(
-            sheet, "a firm pad to pin on, fine pins, a marker that washes out",
+            sheet, "a firm pad to pin on", "fine pins",
+            "a marker that washes out, tried on a scrap",
             "lace with a heading thread that can be drawn",
         )  # fmt: skip
         _add_sample(sheet, lines)

@@ -19,7 +19,7 @@ from handout_engine.refusals import RefusalError
 from handout_engine.sources import PRACTICE
 from handout_engine.technique import Technique
 from handout_engine.values import sentence
-from handout_engine.workings import Grain, Mark, Picture, Piece, Seam, Step, Supply, Working
+from handout_engine.workings import Grain, Mark, Picture, Piece, Seam, Step, Working
 from handout_engine.worksheet import Worksheet
 
 
@@ -108,7 +108,9 @@ class LapPlacket(ClothInputs, Technique):
         sheet.seams.append(Seam("strip to slit, at its upper end", self.seam))
         sheet.seams.append(Seam("strip to slit, at its point", self.at_point))
         note_cloth(sheet, "placket cloth", self.cloth())
-        sheet.supplies.append(Supply("fine thread and a fine needle; sharp points on the scissors"))
+        sheet.have(
+            "fine thread to match", "a fine needle for the cloth", "scissors with sharp points"
+        )
         sheet.cautions.append(PINS_AND_IRON)
         _add_sample(sheet)
         _add_steps(sheet)

@@ -27,7 +27,7 @@ from handout_engine.inputs import Asked, count, length
 from handout_engine.lengths import Length
 from handout_engine.technique import Technique
 from handout_engine.values import sentence
-from handout_engine.workings import Picture, Seam, Step, Supply, Working
+from handout_engine.workings import Picture, Seam, Step, Working
 from handout_engine.worksheet import Worksheet
 
 
@@ -68,8 +68,8 @@ class MitredCorner(CornerHemInputs, ClothInputs, Technique):
         sheet.pieces.append(article_piece(sheet, "article", sides, self.make))
         note_cloth(sheet, "cloth", self.cloth())
         sheet.seams.append(Seam("mitre at each corner", self.mitre_allowance))
-        sheet.supplies.append(Supply("fine thread to match, and a fine needle for the cloth"))
-        sheet.supplies.append(Supply("a ruler, a marker tried on a scrap, and a point to turn on"))
+        sheet.have("fine thread to match", "a fine needle for the cloth")
+        sheet.have("a ruler", "a removable marker tried on a scrap", "a point to turn on")
         sheet.cautions.append(PINS_AND_IRON)
         _add_sample(sheet)
         _add_steps(sheet)

@@ -45,7 +45,7 @@ class MitredLace(MitreInputs, Technique):
         note_mitred_length(sheet, self, corners)
         note_lace_to_buy(sheet, sheet["lace_length"])
         sheet.seams.append(Seam("mitre, at the outer point", self.mitre_seam))
-        add_lace_supplies(sheet, "a firm pad to pin on, and fine pins")
+        add_lace_supplies(sheet, "a firm pad to pin on", "fine pins")
         _add_sample(sheet)
         sheet.charts.append(fold_chart(sheet, self, outer, corners.whole))
         _add_steps(sheet, self)

@@ -87,7 +87,7 @@ def _add_cloths(sheet: Worksheet, quilt: NapCover) -> None:
                         width=sheet["batting_width"], length=sheet["batting_length"]))
     )  # fmt: skip
     sheet.supplies.append(Supply("piecing thread, quilting thread, basting thread or curved pins"))
-    sheet.supplies.append(Supply("a long ruler and a square with right angles, a removable marker"))
+    sheet.have("a long ruler", "a square with right angles", "a removable marker tried on a scrap")
 
 
 def _add_sample(sheet: Worksheet) -> None:

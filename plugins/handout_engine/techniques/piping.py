@@ -82,7 +82,7 @@ class Piping(BiasInputs, Technique):
         sheet.seams.append(Seam("strip to strip", self.strip_allowance))
         sheet.supplies.append(Supply("cord, washed first so that it shrinks no more",
                                      sheet["length_for_all"]))  # fmt: skip
-        sheet.supplies.append(Supply("a narrow zipper or cording foot, and thread to match"))
+        sheet.have("a narrow zipper or cording foot", "fine thread to match")
         sheet.cautions.append(PINS_AND_IRON)
         _add_sample(sheet)
         _add_steps(sheet, self)

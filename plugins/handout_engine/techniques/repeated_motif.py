@@ -110,7 +110,7 @@ class RepeatedMotif(Technique):
         """Counts, gaps, centres, steps and placement sheet; raises RefusalError."""
         sheet = Worksheet(self)
         rows = _note_rows(sheet, self)
-        sheet.supplies.append(Supply("stranded cotton or silk, and a crewel needle"))
+        sheet.have("stranded cotton or silk", "a crewel needle")
         sheet.supplies.append(Supply("a marker that washes out, tried on a scrap"))
         sheet.cautions.extend((PINS_AND_IRON, LONG_FLOATS))
         _add_sample(sheet)

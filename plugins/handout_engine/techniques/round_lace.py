@@ -70,7 +70,7 @@ class RoundLace(LaceInputs, Technique):
                    "{outer_line} + 2 × {end_allowance}")  # fmt: skip
         note_lace_to_buy(sheet, sheet["lace_length"])
         add_lace_supplies(
-            sheet, "a firm pad to pin on, fine pins, and paper to draw the shape",
+            sheet, "a firm pad to pin on", "fine pins", "paper to draw the shape",
             "lace with a heading thread that can be drawn",
         )  # fmt: skip
         _add_sample(sheet)

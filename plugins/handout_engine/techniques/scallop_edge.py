@@ -34,7 +34,7 @@ from handout_engine.sources import PRACTICE
 from handout_engine.strips import StripsWanted, note_strips
 from handout_engine.technique import Technique
 from handout_engine.values import sentence
-from handout_engine.workings import Grain, Mark, Picture, Piece, Seam, Step, Supply, Working
+from handout_engine.workings import Grain, Mark, Picture, Piece, Seam, Step, Working
 from handout_engine.worksheet import Worksheet
 
 
@@ -126,13 +126,12 @@ def _add_facing(sheet: Worksheet, edge: ScallopEdge) -> None:
 
 
 def _add_supplies(sheet: Worksheet, edge: ScallopEdge) -> None:
-    sheet.supplies.append(Supply("thin card for the template, and a marker tried on a scrap"))
+    sheet.have("thin card for the template", "a removable marker tried on a scrap")
     if edge.finish == FACED:
-        sheet.supplies.append(Supply("fine thread to match, small sharp scissors, and a point to "
-                                     "turn on"))  # fmt: skip
+        sheet.have("fine thread to match", "small sharp scissors", "a point to turn on")
     else:
-        sheet.supplies.append(Supply("embroidery thread, and a stabiliser that tears away"))
-        sheet.supplies.append(Supply("an open foot, and small curved scissors"))
+        sheet.have("embroidery thread", "a stabiliser that tears away")
+        sheet.have("an open foot", "small curved scissors")
         sheet.cautions.append(WIDE_STITCH)
     sheet.cautions.append(PINS_AND_IRON)
 

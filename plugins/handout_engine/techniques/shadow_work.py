@@ -154,8 +154,9 @@ def _add_supplies(sheet: Worksheet, thread: Value) -> None:
     sheet.supplies.append(Supply("sheer cloth that the colour shows through: organdy, batiste"))
     sheet.supplies.append(Supply("a fine needle with a sharp point and an eye no thicker than the "
                                  "thread needs"))  # fmt: skip
-    sheet.supplies.append(Supply("a small hoop, its rings bound, and a marker that washes out in "
-                                 "cold water, tried on a scrap"))  # fmt: skip
+    sheet.have(
+        "a small hoop, its rings bound", "a marker that washes out in cold water, tried on a scrap"
+    )
 
 
 def _draw(sheet: Worksheet, work: ShadowWork) -> None:

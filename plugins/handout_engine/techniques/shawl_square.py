@@ -170,8 +170,8 @@ def _note_lace(sheet: Worksheet, shawl: ShawlSquare) -> None:
 
 
 def _add_supplies(sheet: Worksheet) -> None:
-    sheet.supplies.append(Supply("fine thread to match, and a fine hand needle for the hem"))
-    sheet.supplies.append(Supply("a ruler with a 45-degree line and a removable marker"))
+    sheet.have("fine thread to match", "a fine hand needle")
+    sheet.have("a long ruler with a 45-degree line", "a removable marker tried on a scrap")
     sheet.cautions.extend(
         (PINS_AND_IRON, NOTHING_LOOSE_IN_THE_COT, NOTHING_UNDER_THE_HARNESS)
     )  # fmt: skip

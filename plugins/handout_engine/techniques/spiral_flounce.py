@@ -56,7 +56,7 @@ class SpiralFlounce(FlounceInputs, ClothInputs, Technique):
         sheet.seams.append(Seam("flounce to edge", self.edge_allowance))
         note_cloth(sheet, "flounce cloth", cloth)
         sheet.supplies.append(Supply("paper as large as the spiral, to draw it on first"))
-        sheet.supplies.append(Supply("fine thread to match, and a fine needle for the cloth"))
+        sheet.have("fine thread to match", "a fine needle for the cloth")
         sheet.cautions.extend((PINS_AND_IRON, NOT_SLEEPWEAR, THIN_COTTON))
         _add_steps(sheet, self)
         _draw(sheet, spiral, turns)
