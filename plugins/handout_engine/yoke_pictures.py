@@ -6,6 +6,7 @@ from collections.abc import Sequence
 from dataclasses import dataclass
 
 from handout_engine.drafting.block import BodyBlock
+from handout_engine.drafting.curves import bend
 from handout_engine.drafting.gathered_skirts import TUCKED, Skirt
 from handout_engine.drafting.yokes import Yoke
 from handout_engine.drawing.garment_views import scene
@@ -15,9 +16,6 @@ from handout_engine.geometry.points import snapped
 from handout_engine.values import sentence
 from handout_engine.workings import Picture
 from handout_engine.worksheet import Worksheet
-
-STITCHED = 0.2
-"""So much of the skirt's length tucks are drawn down."""
 
 
 @dataclass(frozen=True)
@@ -33,18 +31,20 @@ class Parts:
 
 def finished_picture(sheet: Worksheet, parts: Parts) -> Picture:
     """The garment from the front, with its length and the depth of its yoke."""
-    block, trim = parts.block, sheet["hem_trim"].mm
+    block, trim, long = parts.block, sheet["hem_trim"].mm, sheet["finished_length"].mm
     across, low = parts.skirt.front.edge("hem").points[0]
+    lowest = (snapped(across), snapped(low + trim))
     view = YokeView(
         top=(*block.front_neckline, *block.armhole),
         back=block.back_neckline,
         end=parts.yoke.end,
-        hem=(across, snapped(low + trim)),
+        hem=bend(lowest, (across * 2 / 3, long), (across / 3, long), (0.0, long)),
         length=sheet["finished_length"],
         yoke=sheet["yoke_depth"],
         sleeve=parts.sleeve,
-        tucks=_tucks(sheet, parts.yoke.end[0]),
+        tucks=_tucks(sheet),
         trim=trim,
+        sleeve_trim=sheet["sleeve_trim"].mm if parts.sleeve else 0.0,
     )
     caption = sentence(
         f"The {parts.name} from the front; once round its hem it measures {{hem_edge}}.",
@@ -58,12 +58,12 @@ def finished_picture(sheet: Worksheet, parts: Parts) -> Picture:
     return Picture("finished", caption, scene(title, words, view.view()), finished=True)
 
 
-def _tucks(sheet: Worksheet, half: float) -> tuple[tuple[float, ...], float]:
-    """Where the tucks of the right half are stitched, and how far down they are drawn."""
+def _tucks(sheet: Worksheet) -> tuple[tuple[float, ...], float]:
+    """Where the tucks of the right half are stitched, and how far down."""
     if sheet["taken_in"].amount != TUCKED:
         return (), 0.0
-    number = sheet["tucks"].whole
-    apart = min(sheet["tuck_depth"].mm * 1.5, 2 * half / number)
+    number, apart = sheet["tucks"].whole, sheet["tuck_spacing"].mm
     first = apart / 2 if number % 2 == 0 else 0.0
     places = (first + apart * each for each in range((number + 1) // 2))
-    return tuple(snapped(place) for place in places), sheet["skirt_reach"].mm * STITCHED
+    stitched = sheet["tuck_length"].mm - sheet["seam_allowance"].mm
+    return tuple(snapped(place) for place in places), stitched

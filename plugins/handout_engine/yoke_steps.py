@@ -11,7 +11,7 @@ from handout_engine.cautions import (
     THIN_COTTON,
 )
 from handout_engine.drafting.gathered_skirts import FRONT_WORKED, TUCKED
-from handout_engine.drafting.yokes import PLAIN
+from handout_engine.drafting.yokes import BOUND, PLAIN
 from handout_engine.gathering_steps import add_washing_step
 from handout_engine.values import sentence
 from handout_engine.workings import Seam, Step, Supply
@@ -20,15 +20,18 @@ from handout_engine.worksheet import Worksheet
 FROM_WORKED = ", out of the cloth that was worked for it, the middle of the work on the fold"
 
 
-def add_supplies(sheet: Worksheet, bound: str) -> None:
-    """Notions, seams and cautions; `bound` speaks of the edges that are bound."""
+def add_supplies(sheet: Worksheet, armholes: str = "") -> None:
+    """Notions, seams and cautions; `armholes` speaks of what is bound besides the neck."""
     sheet.seams.append(Seam("all seams", sheet["seam_allowance"].length))
-    sheet.supplies.append(Supply("bias binding or bias strips", None, sentence(
-        bound, neck_run=sheet["neck_run"], armhole_edge=sheet["armhole_edge"])))  # fmt: skip
-    sheet.supplies.append(Supply("flat buttons", None, sentence(
-        "{buttons} of {button}", buttons=sheet["buttons"], button=sheet["button"])))  # fmt: skip
-    sheet.supplies.append(Supply("fine thread to match, and a fine needle for the cloth"))
-    sheet.supplies.append(Supply("a removable marker tried on a scrap"))
+    neck = "for the neck, {neck_run}" if sheet["neck_finish"].amount == BOUND else ""
+    bound = " and ".join(filter(None, (neck, armholes)))
+    if bound:
+        sheet.supplies.append(Supply("bias binding, unless it is cut from cloth", None, sentence(
+            bound, neck_run=sheet["neck_run"], armhole_edge=sheet["armhole_edge"])))  # fmt: skip
+    sheet.supplies.append(Supply("buttons", sheet["buttons"], sentence(
+        "flat, {button} across", button=sheet["button"])))  # fmt: skip
+    sheet.have("fine thread to match", "a fine needle for the cloth",
+               "a removable marker tried on a scrap")  # fmt: skip
     sheet.cautions.extend((PINS_AND_IRON, GARMENT_IS_DAYWEAR, MEASURE_THE_BABY, THIN_COTTON,
                            LOOSE_THREADS, BUTTONS_AS_SMALL_PARTS))  # fmt: skip
 
@@ -63,8 +66,8 @@ def add_sample(sheet: Worksheet) -> None:
                 edge=sheet["yoke_edge"],
             ),
             sentence(
-                "it looks as full as the skirt should. Too thick to draw up: give skirt_fullness "
-                "less than {fullness}; too thin: more.",
+                "it looks as full as the skirt should. Too thick to draw up: give the skirt a "
+                "fullness of less than {fullness}; too thin: of more.",
                 fullness=sheet["skirt_fullness"],
             ),
         )
@@ -97,8 +100,9 @@ def add_yoke_seam_steps(sheet: Worksheet) -> None:
     tucked = sheet["taken_in"].amount == TUCKED
     if tucked:
         sheet.step(
-            "Stitch the {tucks} tucks of the skirt front, each {tuck_depth} deep, as many on each "
-            "side of the centre, and baste them down along the top.",
+            "Stitch the {tucks} tucks of the skirt front, {tuck_depth} deep, {tuck_spacing} from "
+            "stitching to stitching, as many on each side of the centre, and {tuck_length} down "
+            "from the raw edge. Fasten their lower ends and baste them down along the top.",
             "the top measures {yoke_edge} between the seam lines of the armholes.",
         )
     tops = "the two tops" if tucked else "the top of the skirt front and the two tops"
@@ -151,10 +155,18 @@ def add_sleeve_end_step(sheet: Worksheet) -> None:
 
 def add_neck_step(sheet: Worksheet, more: str = "") -> None:
     """The neck, with the facings inside; `more` tells of the armholes."""
+    if sheet["neck_finish"].amount == BOUND:
+        how = (
+            "baste them just inside the seam line of the neck. Trim the allowance off along that "
+            "line and bind the raw edge from back edge to back edge, the ends turned in."
+        )
+    else:
+        how = (
+            "baste them along the neck. Sew the collar to it from centre back to centre back and "
+            "cover the seam with a bias strip from back edge to back edge, the ends turned in."
+        )
     sheet.step(
-        "Fold the facings in and baste them just inside the seam line of the neck. Trim the "
-        "allowance off along that line and bind the raw edge from back edge to back edge, the ends "
-        f"turned in.{more}",
+        f"Fold the facings in and {how}{more}",
         "it is {neck_run} from end to end, and {neck_edge} round when it is closed.",
     )
 
@@ -177,10 +189,12 @@ def add_hem_step(sheet: Worksheet) -> None:
 
 def add_button_step(sheet: Worksheet) -> None:
     """Buttonholes and buttons on the centre back."""
+    many = sheet["buttons"].whole > 1
+    apart = ", the first {button} below the neck, then {button_step} apart," if many else ""
+    holes = "{buttons} buttonholes" if many else "a buttonhole"
     sheet.step(
-        "Try the garment on, or lay it flat with the centre backs on each other. Work {buttons} "
-        "buttonholes along the centre back of the yoke that lies on top, and sew the buttons to "
-        "the other one.",
+        f"Lay the centre backs on each other. Work {holes} on the centre back of the yoke that "
+        f"lies on top{apart} and sew the buttons to the other one.",
         "buttoned, the neck measures {neck_edge}; open down to the placket's end it lets "
         "{opened_neck} through, and the head needs {needed}.",
         needed=sheet["head"].length + sheet["head_room"].length,

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from collections.abc import Mapping
 from dataclasses import dataclass
 from fractions import Fraction
 
@@ -12,10 +13,10 @@ from handout_engine.drafting.pieces import Cutting, note_piece
 from handout_engine.drafting.skirts import flared_side
 from handout_engine.drafting.yokes import PLAIN, WORKED, Yoke
 from handout_engine.geometry.points import snapped
-from handout_engine.inputs import SEWING, Asked, choice, count, length, ratio
+from handout_engine.inputs import SEWING, Asked, choice, count, length, length_by_choice, ratio
 from handout_engine.lengths import Length, from_float, millimetres
 from handout_engine.refusals import RefusalError
-from handout_engine.saying import Tape
+from handout_engine.saying import Amount, Tape
 from handout_engine.sources import DRAWN, PRACTICE
 from handout_engine.worksheet import Worksheet
 
@@ -50,6 +51,17 @@ class SkirtInputs(BlockInputs):
         "1/4 in",
         ("1/16 in", "1 in"),
     )  # fmt: skip
+    tuck_spacing: Length = length_by_choice(
+        Asked("spacing of the tucks", "From stitching to stitching, finished.", basis=PRACTICE),
+        "one and a half times their depth",
+        ("1/16 in", "3 in"),
+    )
+    tuck_length: Length = length(
+        Asked("length of the tucks", "Stitched down from the raw edge at the yoke.",
+              basis=PRACTICE),
+        "2 1/2 in",
+        ("1/2 in", "12 in"),
+    )  # fmt: skip
     skirt: str = choice(
         Asked("skirt", "Plain, or its front, or front and back, cut from cloth that is worked "
               "first."),
@@ -74,6 +86,11 @@ class SkirtInputs(BlockInputs):
         "0 cm",
         ("0 cm", "30 cm"),
     )  # fmt: skip
+
+    @property
+    def usual(self) -> Mapping[str, Amount]:
+        """The usual figures of what comes with the skirt, and the spacing of its tucks."""
+        return {**super().usual, "tuck_spacing": self.tuck_depth * 3 / 2}
 
 
 @dataclass(frozen=True)
@@ -129,6 +146,7 @@ def _note_tops(sheet: Worksheet, garment: SkirtInputs) -> None:
     full, words = edge * garment.skirt_fullness, "{yoke_edge} × {skirt_fullness}"
     label = "top of the skirt {}, from armhole to armhole, before it is taken in"
     if garment.taken_in == TUCKED:
+        _note_tucks(sheet, garment)
         sheet.note("skirt_top", label.format("front"),
                    edge + 2 * garment.tuck_depth * garment.tucks,
                    "{yoke_edge} + 2 × {tuck_depth} × {tucks}")  # fmt: skip
@@ -138,6 +156,34 @@ def _note_tops(sheet: Worksheet, garment: SkirtInputs) -> None:
     sheet.note("slit_aside", "placket, beside the centre of the skirt back",
                sheet["beyond_centre"].length * garment.skirt_fullness,
                "{beyond_centre} × {skirt_fullness}")  # fmt: skip
+
+
+def _note_tucks(sheet: Worksheet, garment: SkirtInputs) -> None:
+    """Note how far the tucks reach; refuses what the yoke seam has no room for."""
+    edge = sheet["yoke_edge"].length
+    span = sheet.note("tuck_span", "from the first tuck's stitching to the last one's",
+                      garment.tuck_spacing * (garment.tucks - 1),
+                      "{tuck_spacing} × ({tucks} - 1)")  # fmt: skip
+    if garment.tuck_spacing < garment.tuck_depth:
+        raise RefusalError(
+            f"tuck_spacing {TAPE.say(garment.tuck_spacing)} lays each tuck over the next one's "
+            f"stitching; use at least {TAPE.no_less(garment.tuck_depth)}, their depth",
+            "tuck_spacing",
+        )
+    over = span.length + 2 * garment.tuck_depth
+    if over > edge:
+        raise RefusalError(
+            f"the tucks stand over {TAPE.no_less(over)} and the yoke seam is only "
+            f"{TAPE.no_more(edge)} long; make fewer, or give tuck_spacing less",
+            "tucks",
+        )
+    reach = sheet["skirt_reach"].length - garment.hem_trim
+    if garment.tuck_length >= reach:
+        raise RefusalError(
+            f"tuck_length {TAPE.say(garment.tuck_length)} is as long as the skirt; use at most "
+            f"{TAPE.no_more(reach / 2)}",
+            "tuck_length",
+        )
 
 
 def _draft(garment: SkirtInputs, name: str, yoke: Yoke, size: tuple[float, float]) -> Draft:

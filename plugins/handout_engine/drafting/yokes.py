@@ -13,6 +13,7 @@ from math import ceil
 
 from handout_engine.bodies import measured
 from handout_engine.drafting.block import BlockInputs, BodyBlock
+from handout_engine.drafting.centre_panels import note_centre_panel
 from handout_engine.drafting.clearances import (
     STEP,
     head_room,
@@ -33,6 +34,7 @@ from handout_engine.worksheet import Worksheet
 
 TAPE = Tape(finest=32)
 PLAIN, WORKED = "plain", "worked"
+BOUND, COLLAR = "bound", "collar"
 LEAST_FRONT = millimetres(25)
 """The front yoke's least depth at its centre: common practice."""
 LEAST_PLACKET = millimetres(10)
@@ -64,6 +66,9 @@ class YokeInputs(BlockInputs):
         "0.6",
         ("0.2", "0.8"),
     )  # fmt: skip
+    neck_finish: str = choice(
+        Asked("neck", "Bound with bias, or finished with a collar.", SEWING), BOUND, COLLAR
+    )
     opening: Length = opening()
     head_room: Length = head_room()
     buttons: int = count(Asked("buttons", "How many close the back yoke.", basis=PRACTICE), 3, 8)
@@ -142,7 +147,7 @@ def note_yoke(sheet: Worksheet, garment: YokeInputs, block: BodyBlock, cloth: st
     sheet.note("back_yoke_edge", "yoke seam of one back yoke, from the armhole to its edge",
                edge.length / 2 + garment.lap / 2, "{yoke_edge} / 2 + {beyond_centre}")  # fmt: skip
     _note_opening(sheet, garment)
-    _note_centre_panel(sheet, garment, block)
+    note_centre_panel(sheet, block)
     note_piece(sheet, front, Cutting(cloth, worked=garment.front == WORKED))
     note_piece(sheet, back, Cutting(cloth, 2))
     return Yoke(front, back, depth.mm, below)
@@ -222,6 +227,10 @@ def _note_opening(sheet: Worksheet, garment: YokeInputs) -> None:
     edge = sheet.note("back_edge", "one back edge of the yoke, from neck to yoke seam",
                       sheet["yoke_depth"].length - garment.back_neck_depth,
                       "{yoke_depth} - {back_neck_depth}")  # fmt: skip
+    if garment.buttons > 1:
+        sheet.note("button_step", "from button to button",
+                   (edge.length - 2 * garment.button) / (garment.buttons - 1),
+                   "({back_edge} - 2 × {button}) / ({buttons} - 1)", basis=PRACTICE)  # fmt: skip
     placket = sheet.note("placket_edge", "placket below the yoke seam",
                          garment.opening - edge.length, "{opening} - {back_edge}")  # fmt: skip
     if placket.length <= garment.lap:
@@ -235,17 +244,3 @@ def _note_opening(sheet: Worksheet, garment: YokeInputs) -> None:
     sheet.note("placket_slit", "slit for the placket, from the raw edge of the skirt",
                placket.length + garment.seam_allowance,
                "{placket_edge} + {seam_allowance}")  # fmt: skip
-
-
-def _note_centre_panel(sheet: Worksheet, garment: YokeInputs, block: BodyBlock) -> None:
-    """A panel laid on the middle of the front yoke, hollowed by the neck at its upper edge."""
-    hollow = sheet.note("centre_panel_hollow", "centre panel, depth of its hollow for the neck",
-                        sheet["front_neck_depth"].length * garment.panel_share,
-                        "{front_neck_depth} × {panel_share}")  # fmt: skip
-    level = block.front_neck - hollow.mm
-    beside = split_at_level(tuple(reversed(block.front_neckline)), level)[1][0]
-    sheet.note("centre_panel_width", "centre panel, from side to side", from_float(2 * beside[0]),
-               "", basis=DRAWN)  # fmt: skip
-    sheet.note("centre_panel_depth", "centre panel at its sides, from the neck to the yoke seam",
-               sheet["front_yoke_depth"].length + hollow.length,
-               "{front_yoke_depth} + {centre_panel_hollow}")  # fmt: skip

@@ -113,7 +113,7 @@ class DayGown(SleeveInputs, YokeInputs, SkirtInputs):
         skirt = note_skirt(sheet, self, yoke, CLOTH)
         note_piece(sheet, note_sleeve(sheet, self, block), Cutting(CLOTH, 2))
         note_cloth(sheet, CLOTH, self.cloth())
-        add_supplies(sheet, "for the neck, {neck_run}")
+        add_supplies(sheet)
         add_sample(sheet)
         _add_steps(sheet)
         hanging = hanging_sleeve(block.shoulder, block.underarm, sheet["sleeve_reach"].mm,

@@ -66,7 +66,7 @@ class SummerDress(YokeInputs, SkirtInputs):
         yoke = note_yoke(sheet, self, block, CLOTH)
         skirt = note_skirt(sheet, self, yoke, CLOTH)
         note_cloth(sheet, CLOTH, self.cloth())
-        add_supplies(sheet, "for the neck, {neck_run}, and two armholes, {armhole_edge} each")
+        add_supplies(sheet, "for two armholes, {armhole_edge} each")
         add_sample(sheet)
         _add_steps(sheet)
         sheet.pictures.insert(0, finished_picture(sheet, Parts("dress", block, yoke, skirt)))

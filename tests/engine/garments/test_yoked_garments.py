@@ -19,7 +19,7 @@ from handout_engine.sources import GIVEN
 from handout_engine.technique import make
 from handout_engine.worksheet import Worksheet
 from measured_babies import SIZES, area, babies, check_outlines
-from worked import length, refusal, work
+from worked import length, refusal, steps, work
 
 KEYS = ("day-gown", "summer-dress")
 EXAMPLES = settings.default.max_examples // 5
@@ -205,6 +205,14 @@ def test_a_trim_shortens_the_cloth_and_not_the_garment(key):
          "the head, 16 5/16 in (41.4 cm), with 25/32 in (20 mm) of room does not pass a neck that "
          "opens to 15 3/32 in (38.3 cm); give opening at least 4 5/32 in (10.6 cm), or neck_ease "
          "more"),
+        ({"size": "62", "taken_in": "tucked", "tuck_spacing": "1/8 in"},
+         "tuck_spacing 1/8 in lays each tuck over the next one's stitching; use at least 1/4 in "
+         "(7 mm), their depth"),
+        ({"size": "50", "taken_in": "tucked", "tucks": "14", "tuck_spacing": "1/2 in"},
+         "the tucks stand over 7 in (17.8 cm) and the yoke seam is only 5 3/16 in (13.2 cm) long; "
+         "make fewer, or give tuck_spacing less"),
+        ({"size": "50", "taken_in": "tucked", "tuck_length": "12 in", "reach": "30 cm"},
+         "tuck_length 12 in is as long as the skirt; use at most 4 1/2 in (11.5 cm)"),
     ],
 )  # fmt: skip
 def test_what_cannot_be_sewn_is_refused_with_the_way_out(key, written, sentence):
@@ -217,3 +225,20 @@ def test_the_sleeves_cap_goes_into_the_armhole():
         sleeve = note_sleeve(drafted.sheet, drafted.garment, drafted.block)
         eased = sleeve.edge("cap").length - 2 * run(drafted.block.armhole)
         assert eased == pytest.approx(float(drafted.garment.cap_ease), abs=0.5)
+
+
+@both
+def test_buttons_stand_evenly_between_neck_and_yoke_seam(key):
+    # 3/8 in below the neck and above the seam, the third halfway
+    working = work(key, size="74")
+    step = (length(working, "back_edge") - 2 * length(working, "button")) / 2
+    assert length(working, "button_step") == step
+    assert "button_step" not in work(key, buttons="1").values
+
+
+@both
+def test_a_collar_takes_the_place_of_the_neck_binding(key):
+    bound, collared = work(key), work(key, neck_finish="collar")
+    assert any("bind the raw edge from back edge" in step for step in steps(bound))
+    assert any("Sew the collar to it from centre back" in step for step in steps(collared))
+    assert not any("bind the raw edge from back edge" in step for step in steps(collared))
