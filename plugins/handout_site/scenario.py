@@ -171,8 +171,8 @@ def _handouts(value: Plain, known: tuple[str, ...]) -> tuple[str, ...] | None:
     if not isinstance(value, list) or not all(isinstance(each, str) for each in value):
         raise RefusalError("write all, or a list of handouts such as ruffles/banded-ruffle")
     names = tuple(str(each) for each in value)
-    for name in names:
+    for number, name in enumerate(names, 1):
         if name not in known:
             hint = nearest_name(name, known)
-            raise RefusalError(f'there is no handout "{quoted(name)}"{hint}')
+            raise RefusalError(f'there is no handout "{quoted(name)}"{hint}', str(number))
     return names

@@ -22,7 +22,7 @@ WRONG = {
     ),
     "unknown handout": (
         "handouts:\n  - ruffles/banded\n  - ruffles/plian\n",
-        '1: handouts: there is no handout "ruffles/plian"; did you mean "ruffles/plain"?',
+        '3: handouts: there is no handout "ruffles/plian"; did you mean "ruffles/plain"?',
     ),
     "introduction as a handout": (
         "handouts: [ruffles/index]\n",
@@ -49,7 +49,10 @@ WRONG = {
         "inputs:\n  order_step: ten\n",
         '2: inputs: order_step: "ten" does not start with a number',
     ),
-    "unknown size": ("size: 63\n", "1: size: \"63\" is not one of 50, 56, 62, 68, 74, 80, 86, 92, 98"),
+    "unknown size": (
+        "size: 63\n",
+        '1: size: "63" is not one of 50, 56, 62, 68, 74, 80, 86, 92, 98',
+    ),
     "unknown measure": (
         "size: 68\nmeasures:\n  head: 44 cm\n  haed: 44 cm\n",
         '4: measures: there is no measure "haed"; did you mean "head"?',
