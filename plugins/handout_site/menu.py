@@ -13,7 +13,7 @@ def filled_menu(nav: list[Any] | None, places: Mapping[str, list[Any]]) -> list[
     found = []
     for item in nav:
         title, target = next(iter(item.items())) if isinstance(item, dict) else ("", item)
-        if not title or target not in places:
+        if not isinstance(target, str) or not title or target not in places:
             found.append(item)
         elif places[target]:
             found.append({title: places[target]})
