@@ -67,8 +67,8 @@ class Built:
         return " ".join(unescape(re.sub("<[^>]*>", " ", self.article(address))).split())
 
     def pages(self) -> dict[str, str]:
-        """The HTML of every page, by its address."""
-        found = sorted(self.folder.rglob("*.html"))
+        """The HTML of every page, by its address; true-scale sheets are no pages of the site."""
+        found = sorted(each for each in self.folder.rglob("*.html") if each.parent.name != "sheets")
         return {path.relative_to(self.folder).as_posix(): self.page(str(path)) for path in found}
 
 

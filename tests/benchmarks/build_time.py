@@ -32,8 +32,9 @@ from handout_engine.inputs import declared_inputs
 from handout_engine.kinds import LengthKind
 from handout_engine.lengths import Length
 from handout_engine.refusals import RefusalError, RefusalsError
-from handout_engine.register import find, keys
+from handout_engine.register import find
 from handout_engine.technique import make
+from handout_engine.techniques import keys
 from handout_site.closing import with_closing_parts
 from handout_site.reading import Terms, read_handout
 from small_sites import GUILD, Built, SmallSite, build_with
