@@ -18,7 +18,8 @@ def add_supplies(sheet: Worksheet) -> None:
     """Notions and cautions."""
     sheet.supplies.append(
         Supply("bias strip for the neck seam", None,
-               sentence("it covers {edge} of seam", edge=sheet["neck_edge"]))
+               sentence("it covers {edge} of seam", edge=sheet["neck_edge"]),
+               unless=("bias-strips",))
     )  # fmt: skip
     sheet.have("fine thread to match", "a fine needle for the cloth")
     sheet.cautions.extend((PINS_AND_IRON, GARMENT_IS_DAYWEAR, MEASURE_THE_BABY, THIN_COTTON))

@@ -24,7 +24,7 @@ from handout_engine.values import sentence
 from handout_engine.workings import Grain, Mark, Picture, Piece, Seam, Working
 from handout_engine.worksheet import Worksheet
 
-CLOTH = "bonnet cloth"
+CLOTH = "cloth"
 
 
 @dataclass(frozen=True, kw_only=True)

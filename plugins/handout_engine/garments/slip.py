@@ -38,10 +38,11 @@ from handout_engine.refusals import RefusalError
 from handout_engine.saying import Amount, Tape
 from handout_engine.sources import DRAWN, GIVEN, PRACTICE
 from handout_engine.values import Value, sentence
-from handout_engine.workings import Picture, Seam, Supply, Working
+from handout_engine.workings import BINDINGS, Picture, Seam, Supply, Working
 from handout_engine.worksheet import Worksheet
 
 CLOTH = "cloth"
+BOUND, TRIMMED = "bound", "trimmed"
 PLAIN, WORKED = "plain", "worked"
 TAPE = Tape(finest=32)
 LEAST_SIDE = millimetres(30)
@@ -64,7 +65,7 @@ class Slip(BlockInputs):
         Asked("share below the waist", "From the waist down, for each unit of body length.",
               basis=PRACTICE),
         "0.3",
-        ("0.1", "0.9"),
+        ("0.1", "1.5"),
     )  # fmt: skip
     shorter: Length = length(
         Asked("shorter", "How much shorter than the dress over it.", basis=PRACTICE),
@@ -86,6 +87,11 @@ class Slip(BlockInputs):
         Asked("front", "Cut from plain cloth, or from cloth that is tucked or laced first."),
         PLAIN,
         WORKED,
+    )
+    armholes: str = choice(
+        Asked("armholes", "Bound like the neck, or finished with a trim of their own.", SEWING),
+        BOUND,
+        TRIMMED,
     )
     flare: Length = length(
         Asked("flare", "How much wider each half of front and back is at the hem than under the "
@@ -179,11 +185,12 @@ def _draft(slip: Slip, name: str, neckline: Line, block: BodyBlock, low: float) 
 
 
 def _add_supplies(sheet: Worksheet) -> None:
-    sheet.supplies.append(Supply("bias binding or bias strips", None, sentence(
-        "for the neck, {neck_edge}, and two armholes, {armhole_edge} each",
-        neck_edge=sheet["neck_edge"], armhole_edge=sheet["armhole_edge"])))  # fmt: skip
-    sheet.supplies.append(Supply("one small flat button, with thread for its loop"))
-    sheet.supplies.append(Supply("thread to match"))
+    where = "for the neck, {neck_edge}"
+    if sheet["armholes"].amount == BOUND:
+        where += ", and two armholes, {armhole_edge} each"
+    edges = {name: sheet[name] for name in ("neck_edge", "armhole_edge")}
+    sheet.supplies.append(Supply("bias binding", None, sentence(where, **edges), unless=BINDINGS))
+    sheet.have("one small flat button", "fine thread to match")
     sheet.cautions.extend((PINS_AND_IRON, GARMENT_IS_DAYWEAR, MEASURE_THE_BABY, THIN_COTTON,
                            BUTTONS_AS_SMALL_PARTS))  # fmt: skip
 
@@ -202,9 +209,12 @@ def _add_steps(sheet: Worksheet) -> None:
     add_slit_step(sheet)
     add_shoulder_step(sheet)
     add_side_step(sheet, "the hem line measures {hem_edge} once round.")
-    sheet.step(
-        "Bind or face the neck and both armholes, which measure {neck_edge} and {armhole_edge}."
-    )
+    if sheet["armholes"].amount == BOUND:
+        sheet.step("Bind or face the neck and both armholes, which measure {neck_edge} and "
+                   "{armhole_edge}.")  # fmt: skip
+    else:
+        sheet.step("Sew their trim to both armholes, {armhole_edge} each.")
+        sheet.step("Bind or face the neck, which measures {neck_edge}.")
     if sheet["hem_trim"].length:
         sheet.step("Sew the trim to the hem line, once round; it takes the allowance of {hem}.",
                    "with its trim the slip is {finished_length} from the neck point.")  # fmt: skip

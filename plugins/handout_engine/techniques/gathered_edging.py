@@ -27,11 +27,12 @@ from handout_engine.workings import Chart, Picture, Seam, Step, Working
 from handout_engine.worksheet import Worksheet
 
 OPEN, RING = "open", "ring"
+ROLLED, ENTREDEUX = "a rolled edge", "entredeux"
 
 
 @dataclass(frozen=True, kw_only=True)
 class GatheredEdging(LaceInputs, Technique):
-    """Lace edging drawn up on its heading thread and whipped to a rolled edge."""
+    """Lace edging drawn up on its heading thread and whipped to a rolled edge or an entredeux."""
 
     title: ClassVar[str] = "Gathered lace edging"
     family: ClassVar[str] = "lace"
@@ -63,6 +64,11 @@ class GatheredEdging(LaceInputs, Technique):
         "2",
         ("0", "6"),
     )
+    onto: str = choice(
+        Asked("sewn to", "Cloth whose edge is rolled, or the holes of an entredeux.", SEWING),
+        ROLLED,
+        ENTREDEUX,
+    )
     ends: str = choice(Asked("ends", "Open, or a ring whose ends are joined.", SEWING), OPEN, RING)
     roll: Length = length(
         Asked("roll takes", "Cloth that the rolled and whipped edge takes.", SEWING, PRACTICE),
@@ -75,7 +81,8 @@ class GatheredEdging(LaceInputs, Technique):
         sheet = Worksheet(self)
         _note_lengths(sheet, self)
         note_lace_to_buy(sheet, sheet["lace_length"])
-        sheet.seams.append(Seam("edge, rolled and whipped", self.roll))
+        if self.onto == ROLLED:
+            sheet.seams.append(Seam("edge, rolled and whipped", self.roll))
         sheet.seams.append(Seam("lace heading", ZERO))
         add_lace_supplies(sheet, "pins, and lace edging with a heading thread that can be drawn")
         sheet.cautions.append(NOT_SLEEPWEAR)
@@ -111,8 +118,9 @@ def _note_lengths(sheet: Worksheet, lace: GatheredEdging) -> None:
     sheet.note("lace_quarter", "one quarter of the lace",
                (sheet["lace_length"].length - 2 * lace.end_allowance) / 4,
                "({lace_length} - 2 × {end_allowance}) / 4")  # fmt: skip
-    sheet.note("cloth_edge", "raw edge of the cloth, beyond the line where the lace begins",
-               lace.roll, "{roll}")  # fmt: skip
+    if lace.onto == ROLLED:
+        sheet.note("cloth_edge", "raw edge of the cloth, beyond the line where the lace begins",
+                   lace.roll, "{roll}")  # fmt: skip
 
 
 def _add_sample(sheet: Worksheet, lace: GatheredEdging) -> None:
@@ -169,12 +177,20 @@ def _add_steps(sheet: Worksheet, lace: GatheredEdging) -> None:
             "that the outer edge fans out and does not cup.",
             "laid flat, the outer edge of the lace stands square at the corner.",
         )
-    sheet.step(
-        "Cut the edge of the cloth {cloth_edge} beyond the line where the lace is to begin, roll "
-        "it toward you and whip the heading of the lace to the roll, right sides together, one "
-        "stitch to each thread of the heading.",
-        "opened out, the heading lies on the edge line and the whole edge is {edge}.",
-    )
+    if lace.onto == ROLLED:
+        sheet.step(
+            "Cut the edge of the cloth {cloth_edge} beyond the line where the lace is to begin, "
+            "roll it toward you and whip the heading of the lace to the roll, right sides "
+            "together, one stitch to each thread of the heading.",
+            "opened out, the heading lies on the edge line and the whole edge is {edge}.",
+        )
+    else:
+        sheet.step(
+            "Trim the free allowance of the entredeux off close to its cord, lay the heading of "
+            "the lace beside it, right sides together, and whip the two, one stitch into each "
+            "hole.",
+            "opened out, lace and entredeux lie flat and the whole edge is {edge}.",
+        )
     sheet.step("Fasten the drawn thread with three small stitches and cut it off.")
 
 

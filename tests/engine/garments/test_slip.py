@@ -146,6 +146,13 @@ def test_a_front_that_is_made_up_first_is_not_bought_as_cloth():
     assert not any("Make up the cloth" in step for step in steps(plain))
 
 
+def test_trimmed_armholes_are_not_bound():
+    bound, trimmed = work("slip"), work("slip", armholes="trimmed")
+    assert any("neck and both armholes" in step for step in steps(bound))
+    assert any("Sew their trim to both armholes" in step for step in steps(trimmed))
+    assert not any("neck and both armholes" in step for step in steps(trimmed))
+
+
 def test_the_hem_hangs_level_all_round():
     """From the neck point over the underarm the side is as long as the centre from its level."""
     working = work("slip", **BABY)

@@ -6,7 +6,7 @@ from hypothesis import given
 from hypothesis import strategies as st
 
 from handout_engine.lengths import inches
-from worked import length, refusal, said, steps, work
+from worked import INCHES, length, refusal, said, steps, work
 
 edges = st.fractions(10, 200, max_denominator=16).map(inches)
 fullnesses = st.fractions(1, 4, max_denominator=12)
@@ -61,3 +61,19 @@ def test_no_row_is_sewn_the_heading_thread_is_drawn():
     assert any("Do not sew a gathering row" in step for step in told)
     assert not any("corner" in step for step in told)
     assert any("the ring is 36 in" in step for step in steps(work("gathered-edging", ends="ring")))
+
+
+def test_on_entredeux_no_cloth_is_rolled_and_the_lace_is_as_long():
+    rolled, holes = (work("gathered-edging", onto=each) for each in ("a rolled edge", "entredeux"))
+    assert length(rolled, "lace_length") == length(holes, "lace_length")
+    assert "cloth_edge" not in holes.values
+    assert "roll it toward you" in " ".join(steps(rolled))
+    assert "roll it" not in " ".join(steps(holes))
+    assert "into each hole" in " ".join(steps(holes))
+    assert [seam.name for seam in holes.seams] == ["lace heading"]
+
+
+def test_lace_to_buy_is_named_with_its_width():
+    """Two laces of one page are two things to buy."""
+    (supply,) = [each for each in work("gathered-edging").supplies if each.name == "lace"]
+    assert supply.note.first(INCHES) == "5/8 in wide"
