@@ -96,7 +96,10 @@ def sheet(paper: str, wide: bool) -> Sheet:
 def tiled(inks: Sequence[Ink], paper: str) -> Tiling:
     """The drawing on upright pages or on lying ones, whichever are fewer."""
     reach = around([corner for ink in inks for corner in ink.reach.corners]).shrunk(-SPARE)
-    upright, lying = (_tiling(inks, reach, sheet(paper, wide)) for wide in (False, True))
+    upright = _tiling(inks, reach, sheet(paper, wide=False))
+    if len(upright.kept) == 1:
+        return upright
+    lying = _tiling(inks, reach, sheet(paper, wide=True))
     return upright if len(upright.kept) <= len(lying.kept) else lying
 
 
@@ -118,14 +121,17 @@ def _windows(length: float, window: float) -> int:
 
 def _needed(inks: Iterable[Ink], every: Tiling) -> tuple[Cell, ...]:
     """The pages that show something which no other shows; what hung together still does."""
+    if len(every.kept) == 1:
+        return every.kept
+    windows = {cell: every.window(cell) for cell in every.kept}
     shown: dict[Cell, list[Part]] = {}
     for part in chain.from_iterable(_parts(ink) for ink in inks):
-        for cell in _near(part, every):
-            if crosses(*part, every.window(cell)):
+        for cell in near(around(part), every):
+            if crosses(*part, windows[cell]):
                 shown.setdefault(cell, []).append(part)
     kept = sorted(shown)
     for cell in list(kept):
-        core = _core(every.window(cell), cell, kept)
+        core = _core(windows[cell], cell, kept)
         without = [other for other in kept if other != cell]
         if (
             without
@@ -179,10 +185,6 @@ def _groups(cells: Sequence[Cell]) -> int:
 def middle(window: Window) -> Point:
     """The middle of a window."""
     return (window.left + window.right) / 2, (window.top + window.bottom) / 2
-
-
-def _near(part: Part, tiling: Tiling) -> Iterable[Cell]:
-    return near(around(part), tiling)
 
 
 def near(reach: Window, tiling: Tiling) -> Iterable[Cell]:
