@@ -8,6 +8,7 @@ from xml.etree.ElementTree import Element
 
 from handout_engine.bodies import LENGTHS, MEASURES, SPAN, Measure, figure, kilograms, months
 from handout_engine.body_table import WEAK_POINTS
+from handout_engine.fragments.words import NO_BREAK
 from handout_engine.lengths import Length
 from handout_engine.markup import element, html
 from handout_engine.reading import read_length
@@ -49,7 +50,7 @@ def _lines() -> Iterator[str]:
     yield html(_table("Sizes, in centimetres", METRIC)) + "\n"
     yield "The same in inches, to the nearest eighth:\n"
     yield html(_table("Sizes, in inches", INCHES)) + "\n"
-    yield "* An estimate; see below.\n"
+    yield "\\* An estimate; see below.\n"
     yield "## What the table rests on\n"
     yield from rows("Measure", ((each.label, each.basis.text) for each in MEASURES.values()))
     yield "\n## Its weak points\n"
@@ -82,7 +83,7 @@ def _said(length: Length, tape: Tape) -> str:
     """The number alone, since all stand in the same unit."""
     if tape.first == "metric":
         return _number(length.mm / 10)
-    return tape.say(length).removesuffix(" in")
+    return tape.say(length).removesuffix(" in").replace(" ", NO_BREAK)
 
 
 def _ages() -> Iterator[Element]:
