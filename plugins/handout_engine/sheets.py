@@ -75,11 +75,23 @@ def sheets(working: Working, tape: Tape) -> list[Sheet]:
     return [each for each in (*every, pieces_sheet(working, tape)) if each is not None]
 
 
-def together(title: str, every: Sequence[Sheet]) -> Sheet:
-    """All sheets as one; raises RefusalError where there are none."""
+def whole_sheet(working: Working, tape: Tape) -> Sheet:
+    """All sheets of a working as one; raises RefusalError where there are none, with the reason."""
+    every = sheets(working, tape)
     if not every:
-        raise RefusalError("has no true-scale sheet")
-    return Sheet("", title, tuple(chain.from_iterable(each.drawings for each in every)))
+        raise RefusalError(" ".join(too_large(working)) or "it has no true-scale sheet")
+    drawings = chain.from_iterable(each.drawings for each in every)
+    return Sheet("", working.title, tuple(drawings))
+
+
+def too_large(working: Working) -> list[str]:
+    """A sentence for each piece that has an outline but would take too many pages."""
+    outlined = [piece for piece in working.pieces if piece.outline]
+    return [
+        f"The {piece.name} is too large to print at true scale; draw it from its measures."
+        for piece in outlined
+        if not can_be_printed(piece)
+    ]
 
 
 def picture_sheet(working: Working, picture: Picture, tape: Tape) -> Sheet | None:

@@ -18,7 +18,7 @@ from handout_engine.markup import xml
 from handout_engine.refusals import RefusalError, RefusalsError
 from handout_engine.register import find, keys
 from handout_engine.saying import Tape
-from handout_engine.sheets import Sheet, sheets, together
+from handout_engine.sheets import Sheet, too_large, whole_sheet
 from handout_engine.technique import Technique, make
 from handout_engine.workings import Working
 from handout_site.pdf import find_printer
@@ -94,9 +94,11 @@ def sheet(  # noqa: PLR0913, PLR0917 - one for each option of the console
     tape = TAPES[units]
     working = _work(technique, measures)
     try:
-        printed = together(working.title, sheets(working, tape))
+        printed = whole_sheet(working, tape)
     except RefusalError as refusal:
-        _leave([f"{working.technique} {refusal.message}"])
+        _leave([f"{working.technique}: {refusal.message}"])
+    for sentence in too_large(working):
+        click.echo(sentence, err=True)
     if (pdf_file, html_file, svg_file) == (None, None, None):
         raise click.UsageError("say where to write it: --pdf FILE, --html FILE or --svg FILE")
     if pdf_file is not None:

@@ -15,7 +15,7 @@ from handout_engine.lengths import millimetres
 from handout_engine.pages import work_page
 from handout_engine.refusals import RefusalError
 from handout_engine.saying import Tape
-from handout_engine.sheets import alike, can_be_printed, pieces_sheet, sheets, together
+from handout_engine.sheets import alike, can_be_printed, pieces_sheet, sheets, whole_sheet
 from handout_engine.sources import GEOMETRY
 from handout_engine.values import Value
 from handout_engine.workings import Grain, Piece
@@ -177,7 +177,7 @@ def test_a_technique_without_a_sheet_has_no_link():
     page = work_page([read_block({"technique": "gathered-ruffle", "name": "it"})], Tape())
     assert page.sheets() == {} and "sheet-link" not in page.fragment(0)
     with pytest.raises(RefusalError, match="has no true-scale sheet"):
-        together("It", sheets(work("gathered-ruffle"), Tape()))
+        whole_sheet(work("gathered-ruffle"), Tape())
 
 
 def test_every_page_is_a_document_of_its_own_and_the_html_holds_them_all():

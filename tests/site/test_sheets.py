@@ -143,7 +143,11 @@ def test_the_console_says_when_there_is_no_sheet_or_no_file(tmp_path):
     file = tmp_path / "sheet.pdf"
     result = run("gathered-ruffle", "--pdf", file)
     assert result.exit_code == 1
-    assert "gathered-ruffle has no true-scale sheet" in result.output
+    assert "gathered-ruffle: it has no true-scale sheet" in result.output
     assert not file.exists()
+    result = run(
+        "circular-flounce", "edge=2 yd", "depth=30 in", "cloth_width=118 in", "--pdf", file
+    )
+    assert result.exit_code == 1 and "The flounce is too large to print" in result.output
     result = run("lattice-panel")
     assert result.exit_code == 2 and "say where to write it" in result.output

@@ -9,7 +9,7 @@ from handout_engine.fragments.words import amount, pair, phrase, sheet_link
 from handout_engine.inputs import BODY, MEASURES
 from handout_engine.markup import Child, element
 from handout_engine.saying import Tape
-from handout_engine.sheets import can_be_printed, pieces_sheet
+from handout_engine.sheets import pieces_sheet, too_large
 from handout_engine.values import Sentence, Value
 from handout_engine.workings import Cell as ChartCell
 from handout_engine.workings import Piece, Supply, Working
@@ -51,11 +51,8 @@ def cuts(working: Working, tape: Tape, identity: str) -> Element | None:
         return None
     rows = [_cut(piece, tape) for piece in working.pieces]
     listed = table("Cut list", ("Piece", "Cut", "Wide × long"), rows)
-    return element("div", listed, *_printed(working, tape)) if _outlined(working) else listed
-
-
-def _outlined(working: Working) -> list[Piece]:
-    return [piece for piece in working.pieces if piece.outline]
+    printed = list(_printed(working, tape))
+    return element("div", listed, *printed) if printed else listed
 
 
 def _printed(working: Working, tape: Tape) -> Iterable[Element]:
@@ -63,10 +60,7 @@ def _printed(working: Working, tape: Tape) -> Iterable[Element]:
     sheet = pieces_sheet(working, tape)
     if sheet is not None:
         yield sheet_link("Print the pieces at true scale", sheet)
-    for piece in _outlined(working):
-        if not can_be_printed(piece):
-            yield element("p", f"The {piece.name} is too large to print at true scale; draw it "
-                               "from its measures.", class_="too-large")  # fmt: skip
+    yield from (element("p", text, class_="too-large") for text in too_large(working))
 
 
 def _cut(piece: Piece, tape: Tape) -> Sequence[Cell]:
