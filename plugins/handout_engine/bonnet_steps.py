@@ -11,7 +11,7 @@ from handout_engine.cautions import (
     THIN_COTTON,
 )
 from handout_engine.gathering_steps import add_washing_step
-from handout_engine.hems import hem_step
+from handout_engine.hems import FINISHED, hem_step
 from handout_engine.values import sentence
 from handout_engine.workings import Step, Supply
 from handout_engine.worksheet import Worksheet
@@ -57,9 +57,10 @@ def add_steps(sheet: Worksheet) -> None:
         "to back, the back {back_cut_width} by {back_cut_height}, the bias strip {binding_cut} by "
         "{binding_length}, and the strap {strap_cut_width} by {strap_cut_length}."
     )
+    hem = str(sheet["hem"].amount)
+    words = hem_step(hem).replace("lower edge", "front edge")
     sheet.step(
-        "Along one long side, the front edge: "
-        + _lower_first(hem_step(str(sheet["hem"].amount)).replace("lower edge", "front edge")),
+        words if hem == FINISHED else f"Along one long side, the front edge: {_lower_first(words)}",
         "from the finished front edge to the raw edge at the back it is {deep}.",
         deep=sheet["cloth_depth"].length + sheet["seam_allowance"].length,
     )

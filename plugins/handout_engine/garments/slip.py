@@ -11,6 +11,7 @@ from handout_engine.bodies import measured
 from handout_engine.cautions import (
     BUTTONS_AS_SMALL_PARTS,
     GARMENT_IS_DAYWEAR,
+    LONG_HEM,
     MEASURE_THE_BABY,
     PINS_AND_IRON,
     THIN_COTTON,
@@ -45,6 +46,8 @@ CLOTH = "cloth"
 BOUND, TRIMMED = "bound", "trimmed"
 PLAIN, WORKED = "plain", "worked"
 TAPE = Tape(finest=32)
+TO_THE_FOOT = Fraction(3, 4)
+"""Of her length, from the neck point to the sole of a baby's foot at the least; an estimate."""
 LEAST_SIDE = millimetres(30)
 
 
@@ -193,6 +196,8 @@ def _add_supplies(sheet: Worksheet) -> None:
     sheet.have("one small flat button", "fine thread to match")
     sheet.cautions.extend((PINS_AND_IRON, GARMENT_IS_DAYWEAR, MEASURE_THE_BABY, THIN_COTTON,
                            BUTTONS_AS_SMALL_PARTS))  # fmt: skip
+    if sheet["finished_length"].length > sheet["body_length"].length * TO_THE_FOOT:
+        sheet.cautions.append(LONG_HEM)
 
 
 def _add_steps(sheet: Worksheet) -> None:

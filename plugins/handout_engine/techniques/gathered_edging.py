@@ -84,7 +84,7 @@ class GatheredEdging(LaceInputs, Technique):
         if self.onto == ROLLED:
             sheet.seams.append(Seam("edge, rolled and whipped", self.roll))
         sheet.seams.append(Seam("lace heading", ZERO))
-        add_lace_supplies(sheet, "pins, and lace edging with a heading thread that can be drawn")
+        add_lace_supplies(sheet, "pins", "lace edging with a heading thread that can be drawn")
         sheet.cautions.append(NOT_SLEEPWEAR)
         _add_sample(sheet, self)
         sheet.charts.append(_chart(sheet, self))

@@ -95,6 +95,13 @@ def test_the_back_carries_its_seam_line_and_what_must_meet(back, notches):
     assert all(seam.boundary.distance(ShapelyPoint(each)) < 0.05 for each in piece.notches)
 
 
+def test_a_front_edge_that_is_finished_is_not_hemmed():
+    finished, hemmed = (" ".join(steps(work("bonnet", hem=hem))) for hem in ("finished", "double"))
+    assert "The front edge is finished already." in finished
+    assert "Along one long side" not in finished
+    assert "Along one long side, the front edge: turn up" in hemmed
+
+
 def test_a_plain_rectangle_may_be_given():
     working = work("bonnet", front="14 in", depth="6 in")
     assert (said(working, "front_edge"), said(working, "depth_line")) == ("14 in", "6 in")

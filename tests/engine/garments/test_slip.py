@@ -153,6 +153,12 @@ def test_trimmed_armholes_are_not_bound():
     assert not any("neck and both armholes" in step for step in steps(trimmed))
 
 
+@pytest.mark.parametrize(("share", "trips"), [("0.3", False), ("1.05", True)])
+def test_a_hem_below_the_foot_is_cautioned(share, trips):
+    keys = {each.key for each in work("slip", knee_share=share).cautions}
+    assert ("long-hem" in keys) == trips
+
+
 def test_the_hem_hangs_level_all_round():
     """From the neck point over the underarm the side is as long as the centre from its level."""
     working = work("slip", **BABY)
