@@ -14,6 +14,7 @@ from handout_engine.pages import Page, work_page
 from handout_engine.problems import Inline
 from handout_engine.register import find
 from handout_engine.saying import Finest, System, Tape
+from handout_engine.sized import is_followed
 
 Paper = Literal["a4", "letter"]
 PAPERS: tuple[Paper, ...] = get_args(Paper)
@@ -39,10 +40,14 @@ class Authored:
     inlines: tuple[str, ...] = ()
 
     def questions(self, block: Block) -> dict[str, Input]:
-        """The inputs a reader may change in a block; none in a block that only shows parts."""
+        """The inputs a reader may change in a block; none in a block that only shows parts.
+
+        What a second garment takes from the first of the page is asked for there.
+        """
         if not block.technique:
             return {}
-        return {each.name: each for each in declared_inputs(find(block.technique))}
+        declared = declared_inputs(find(block.technique))
+        return {each.name: each for each in declared if not is_followed(block, each.name)}
 
     def written(self, block: Block, asked: Input) -> Written | None:
         """What an input holds before a reader changes it; None when it is left out."""

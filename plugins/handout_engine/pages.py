@@ -20,7 +20,7 @@ from handout_engine.markup import element, html
 from handout_engine.ordering import in_order, named, twins
 from handout_engine.problems import Inline, Problem
 from handout_engine.refusals import RefusalError, RefusalsError, nearest_name, quoted
-from handout_engine.register import find_of_kind
+from handout_engine.register import find, find_of_kind, keys
 from handout_engine.saying import Tape
 from handout_engine.sheets import Sheet
 from handout_engine.sized import following, sized
@@ -102,7 +102,7 @@ def work_page(
     inlines: Sequence[Inline] = (),
 ) -> Page:
     """Work out all blocks of a page; `defaults` replace the techniques' own where they apply."""
-    page = Page(following(named(blocks)), tape)
+    page = Page(following(named(blocks), _asked(blocks)), tape)
     page.problems.extend(twins(page.blocks))
     for block in in_order(page.blocks, page.problems):
         _work(page, block, defaults or {})
@@ -110,6 +110,12 @@ def work_page(
     page.problems.sort(key=lambda problem: problem.line)
     _grade(page, defaults or {})
     return page
+
+
+def _asked(blocks: Sequence[Block]) -> dict[str, list[str]]:
+    """The names of the inputs of each garment on the page; of none that is not there."""
+    garments = {each.technique for each in blocks if each.is_garment} & set(keys())
+    return {key: [each.name for each in declared_inputs(find(key))] for key in garments}
 
 
 def _grade(page: Page, defaults: Mapping[str, str]) -> None:

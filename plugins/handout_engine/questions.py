@@ -98,7 +98,7 @@ class Asked:
 
     def _section(self, block: Block) -> Section:
         technique = find(block.technique)
-        questions = [self._question(block, asked) for asked in declared_inputs(technique)]
+        questions = [self._question(block, each) for each in self.own.questions(block).values()]
         names = {question.name for question in questions}
         loose = [
             plain_sentence(problem, block)

@@ -12,22 +12,35 @@ SIZE, BODY_LENGTH = "size", "body_length"
 OF_THE_BABY = (SIZE, BODY_LENGTH, *MEASURES)
 
 
-def following(blocks: Sequence[Block]) -> tuple[Block, ...]:
-    """The blocks, every garment without a size of its own following the page's first."""
+def following(
+    blocks: Sequence[Block], known: Mapping[str, Collection[str]] | None = None
+) -> tuple[Block, ...]:
+    """The blocks, every garment without a size of its own following the page's first.
+
+    It follows in size, body length and each of the baby's measures that both ask for; `known` names
+    the inputs of each garment.
+    """
     first = next((each for each in blocks if each.is_garment), None)
     return tuple(
-        _following(each, first.name)
+        _following(each, first, known or {})
         if first is not None and each.is_garment and each is not first
         else each
         for each in blocks
     )
 
 
-def _following(block: Block, first: str) -> Block:
-    if SIZE in block.fields or block.name == first:
+def _following(block: Block, first: Block, known: Mapping[str, Collection[str]]) -> Block:
+    if SIZE in block.fields or block.name == first.name:
         return block
-    followed = {name: f"{first}.{name}" for name in (SIZE, BODY_LENGTH)}
+    asked = [known.get(each.technique, ()) for each in (first, block)]
+    both = [name for name in MEASURES if all(name in names for names in asked)]
+    followed = {name: f"{first.name}.{name}" for name in (SIZE, BODY_LENGTH, *both)}
     return replace(block, fields={**followed, **block.fields})
+
+
+def is_followed(block: Block, name: str) -> bool:
+    """Whether a garment takes this size or measure from another, so that it is asked for once."""
+    return block.is_garment and name in OF_THE_BABY and _is_reference(block.fields.get(name, ""))
 
 
 def sized(blocks: Sequence[Block], size: str) -> list[Block]:

@@ -97,6 +97,27 @@ def test_what_follows_may_stand_before_what_it_follows_only_by_size():
     assert amount(made, "over.size") == amount(made, "under.size") == "62"
 
 
+def test_what_follows_takes_every_measure_that_both_ask_for():
+    """A collar for a dress must fit its neck, whose measure the page gives once."""
+    dress = {"garment": "summer-dress", "size": "74", "neck": "24 cm", "chest": "47 cm"}
+    made = page(dress, {"garment": "collar", "name": "collar"})
+    assert not made.problems
+    assert amount(made, "collar.neck") == millimetres(240)
+    assert amount(made, "collar.neck_edge") == amount(made, "garment.neck_edge")
+    assert amount(made, "collar.chest") == millimetres(470)
+    assert amount(made, "collar.shoulder_breadth") == amount(made, "garment.shoulder_breadth")
+
+
+def test_what_follows_keeps_a_measure_that_it_writes_itself():
+    made = page({**SLIP, "chest": "40 cm"}, {**UNDER, "chest": "42 cm"})
+    assert amount(made, "under.chest") == millimetres(420)
+
+
+def test_with_the_table_s_measures_following_changes_nothing():
+    made = page(SLIP, UNDER)
+    assert made.workings["under"] == page({**UNDER, "size": "56"}).workings["under"]
+
+
 @pytest.mark.parametrize(
     ("written", "sentence"),
     [
@@ -260,3 +281,18 @@ def test_the_graded_table_stays_when_a_reader_types_her_baby_s_measures():
         assert told["fragments"][0].count('scope="col"') == 4
     chest: Length = figure("chest", LENGTHS["50"]) + millimetres(80)
     assert Tape("metric").say(chest).replace(" ", "\u00a0") in after["fragments"][0]
+
+
+def test_the_form_asks_for_the_baby_once_and_what_follows_follows():
+    dress = {"garment": "summer-dress", "size": "74"}
+    edges = [Inline("collar.neck_edge"), Inline("garment.neck_edge")]
+    own = browser_page(dress, {"garment": "collar", "name": "collar"}, inlines=edges)
+    told = ask(own, garment={"neck": "25 cm"}, collar={"neck": "20 cm", "size": "50"})
+    assert not told["problems"]
+    assert (
+        inline(told, "collar.neck_edge").split(">", 1)[1]
+        == (inline(told, "garment.neck_edge").split(">", 1)[1])
+    )
+    assert 'name="garment.neck"' in told["form"] and 'name="garment.size"' in told["form"]
+    assert 'name="collar.neck"' not in told["form"] and 'name="collar.size"' not in told["form"]
+    assert 'name="collar.depth"' in told["form"]
