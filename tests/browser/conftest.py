@@ -15,7 +15,8 @@ from threading import Thread
 import pytest
 from playwright.sync_api import Browser, sync_playwright
 
-from small_sites import Built, build_real_site
+from shared_site import shared_site
+from small_sites import Built
 
 NAMES = ("chromium", "chromium-browser", "google-chrome")
 NO_BROWSER = "there is no Chromium on this machine; README says how to get one"
@@ -23,8 +24,8 @@ NO_BROWSER = "there is no Chromium on this machine; README says how to get one"
 
 @pytest.fixture(scope="session")
 def built_site(tmp_path_factory: pytest.TempPathFactory) -> Built:
-    """The project's own site, built for the tests."""
-    return build_real_site(tmp_path_factory.mktemp("site"))
+    """The project's own site."""
+    return shared_site(tmp_path_factory)
 
 
 @pytest.fixture(scope="session")

@@ -5,91 +5,27 @@ from __future__ import annotations
 import re
 from collections.abc import Iterator
 from contextlib import contextmanager
+from dataclasses import dataclass
 from io import BytesIO
+from pathlib import PurePosixPath
 from typing import Any
 from unicodedata import normalize
 
 import pytest
-from playwright.sync_api import Browser, ConsoleMessage, Page, Response
+from playwright.sync_api import Browser, Page, expect
 from pypdf import PdfReader
 
+from page_visits import DRAWINGS, GROUND, WIDE, Visit, Visitor
 from small_sites import Built
 
-SIZES = {"narrow": (360, 740), "wide": (1440, 900)}
+SHARES = 6
+"""Pages are visited in so many shares, so that the workers of a run can share them out."""
 LEAST_CONTRAST = 3.0
 """What WCAG asks of a drawing's parts against what lies beside them."""
 
-DRAWINGS = """() => {
-  const ground = (element) => {
-    for (let each = element; each; each = each.parentElement) {
-      const colour = getComputedStyle(each).backgroundColor;
-      if (!/^rgba\\(.*, 0\\)$|^transparent$/.test(colour)) return colour;
-    }
-    return "rgb(255, 255, 255)";
-  };
-  const seen = (drawing) => drawing.getClientRects().length > 0;
-  return [...document.querySelectorAll("svg.drawing")].filter(seen).map((drawing) => ({
-    title: drawing.querySelector("title").textContent,
-    ground: ground(drawing),
-    width: drawing.getBoundingClientRect().width,
-    height: drawing.getBoundingClientRect().height,
-    lines: [...drawing.querySelectorAll(".line-cut, .line-stitch, .line-fold, .line-thin")]
-      .map((line) => getComputedStyle(line).stroke),
-    words: [...drawing.querySelectorAll("text")].map((text) => getComputedStyle(text).fill),
-  }));
-}"""
-TOO_WIDE = """() => {
-  const root = document.documentElement;
-  const past = (element) => element.getBoundingClientRect().right > root.clientWidth + 1;
-  const scrolls = (element) => element.closest(".table-area, pre, .tabbed-labels");
-  const names = [...document.querySelectorAll("article *")]
-    .filter((element) => past(element) && !scrolls(element))
-    .map((element) => element.tagName + "." + element.getAttribute("class"));
-  return root.scrollWidth > root.clientWidth ? ["the page", ...names] : names;
-}"""
-
-
-@contextmanager
-def opened(browser: Browser, size: str = "wide", scheme: str = "light") -> Iterator[Page]:
-    """A page of that size in a browser that knows nothing yet."""
-    width, height = SIZES[size]
-    context = browser.new_context(
-        viewport={"width": width, "height": height},
-        color_scheme=scheme,  # type: ignore[arg-type]
-    )
-    yield context.new_page()
-    context.close()
-
-
-class Record:
-    """What a page asked for since it was last read, and what went wrong."""
-
-    def __init__(self, page: Page) -> None:
-        self.asked: list[str] = []
-        self.wrong: list[str] = []
-        page.on("request", lambda request: self.asked.append(request.url))
-        page.on("response", self._answered)
-        page.on("console", self._said)
-        page.on("pageerror", lambda error: self.wrong.append(str(error)))
-
-    def _answered(self, answer: Response) -> None:
-        if answer.status >= 400:
-            self.wrong.append(f"{answer.status} {answer.url}")
-
-    def _said(self, message: ConsoleMessage) -> None:
-        if message.type in {"error", "warning"}:
-            self.wrong.append(message.text)
-
-    def read(self) -> tuple[list[str], list[str]]:
-        asked, wrong = list(self.asked), list(self.wrong)
-        self.asked.clear()
-        self.wrong.clear()
-        return asked, wrong
-
 
 def addresses(site: Built) -> list[str]:
-    """All pages but the booklets, which hold the same handouts once more."""
-    return [each for each in site.pages() if each != "404.html" and not each.startswith("booklet")]
+    return [address for address in site.pages() if address != "404.html"]
 
 
 def with_blocks(site: Built) -> list[str]:
@@ -97,43 +33,64 @@ def with_blocks(site: Built) -> list[str]:
     return [address for address in addresses(site) if "part-cuts" in site.article(address)]
 
 
-@pytest.mark.parametrize("size", SIZES)
-def test_a_page_comes_whole_from_its_own_site_and_fits_the_screen(
-    size: str, browser: Browser, built_site: Built, served_site: str
-):
+def one_of_each_family(site: Built) -> list[str]:
+    """Of the handouts in each folder, the longest that has a cut list."""
+    longest: dict[str, str] = {}
+    for address in sorted(with_blocks(site), key=lambda each: len(site.article(each))):
+        longest[str(PurePosixPath(address).parent)] = address
+    return sorted(longest.values())
+
+
+@dataclass
+class Visited:
+    """A share of the site's pages, and what the last one asked for when it had time."""
+
+    pages: list[Visit]
+    late: list[str]
+    wrong_late: list[str]
+
+
+@pytest.fixture(scope="module", params=range(SHARES))
+def visited(
+    request: pytest.FixtureRequest, browser: Browser, built_site: Built, served_site: str
+) -> Visited:
+    """A share of the pages, each of them visited once."""
+    share = addresses(built_site)[request.param :: SHARES]
+    visitor = Visitor(browser)
+    pages = [visitor.visit(served_site, address) for address in share]
+    visitor.page.wait_for_load_state("networkidle")
+    late, wrong = visitor.read()
+    visitor.context.close()
+    return Visited(pages, late, wrong)
+
+
+def test_a_page_comes_whole_from_its_own_site(visited: Visited, served_site: str):
     own = (f"{served_site}/", "data:", f"blob:{served_site}/")
-    with opened(browser, size) as page:
-        record = Record(page)
-        for address in addresses(built_site):
-            page.goto(f"{served_site}/{address}")
-            asked, wrong = record.read()
-            assert wrong == [], address
-            assert f"{served_site}/{address}" in asked
-            assert [url for url in asked if not url.startswith(own)] == [], address
-            assert page.locator("h1").first.is_visible(), address
-            assert page.evaluate(TOO_WIDE) == [], address
-        page.wait_for_load_state("networkidle")
-        late, wrong = record.read()
-        assert wrong == []
-        assert [url for url in late if not url.startswith(own)] == []
+    assert visited.pages
+    for page in visited.pages:
+        assert page.wrong == [], page.address
+        assert f"{served_site}/{page.address}" in page.asked
+        assert [url for url in page.asked if not url.startswith(own)] == [], page.address
+        assert page.heading, page.address
+    assert visited.wrong_late == []
+    assert [url for url in visited.late if not url.startswith(own)] == []
+
+
+def test_a_page_fits_the_screen(visited: Visited):
+    for page in visited.pages:
+        assert page.too_wide == {"wide": [], "narrow": []}, page.address
 
 
 @pytest.mark.parametrize("scheme", ["light", "dark"])
-def test_drawings_are_seen_on_their_ground(
-    scheme: str, browser: Browser, built_site: Built, served_site: str
-):
-    seen = 0
-    with opened(browser, "wide", scheme) as page:
-        for address in with_blocks(built_site):
-            page.goto(f"{served_site}/{address}")
-            ground = page.evaluate("getComputedStyle(document.body).backgroundColor")
-            assert (luminance(ground) < 0.2) == (scheme == "dark"), address
-            drawings = page.evaluate(DRAWINGS)
-            assert any(drawing["words"] for drawing in drawings), address
-            for drawing in drawings:
-                seen += 1
-                check_drawing(drawing, f"{address}: {drawing['title']}")
-    assert seen
+def test_drawings_are_seen_on_their_ground(visited: Visited, built_site: Built, scheme: str):
+    blocks = set(with_blocks(built_site))
+    pages = [page for page in visited.pages if page.address in blocks]
+    assert pages
+    for page in pages:
+        assert (luminance(page.grounds[scheme]) < 0.2) == (scheme == "dark"), page.address
+        assert any(drawing["words"] for drawing in page.drawings[scheme]), page.address
+        for drawing in page.drawings[scheme]:
+            check_drawing(drawing, f"{page.address}: {drawing['title']}")
 
 
 def check_drawing(drawing: dict[str, Any], name: str) -> None:
@@ -144,10 +101,36 @@ def check_drawing(drawing: dict[str, Any], name: str) -> None:
         assert contrast(colour, drawing["ground"]) >= LEAST_CONTRAST, (name, colour)
 
 
-def test_paper_is_light_in_a_dark_house(browser: Browser, built_site: Built, served_site: str):
+def test_on_paper_cut_list_and_cautions_are_shown(visited: Visited, built_site: Built):
+    blocks = set(with_blocks(built_site))
+    for page in visited.pages:
+        if page.address in blocks:
+            assert {each["kind"] for each in page.to_print} == {"cut", "caution"}, page.address
+            hidden = [each["text"] for each in page.to_print if not each["shown"]]
+            assert hidden == [], page.address
+
+
+@contextmanager
+def opened(browser: Browser, scheme: str = "light") -> Iterator[Page]:
+    """A page in a browser that knows nothing yet."""
+    context = browser.new_context(
+        viewport=WIDE,  # type: ignore[arg-type]
+        color_scheme=scheme,  # type: ignore[arg-type]
+    )
+    yield context.new_page()
+    context.close()
+
+
+def test_in_a_dark_house_a_page_comes_dark_and_its_paper_is_light(
+    browser: Browser, built_site: Built, served_site: str
+):
     address = with_blocks(built_site)[0]
-    with opened(browser, "wide", "dark") as page:
+    with opened(browser, "dark") as page:
         page.goto(f"{served_site}/{address}")
+        expect(page.locator("body")).to_have_attribute("data-md-color-scheme", "slate")
+        assert luminance(page.evaluate(GROUND)) < 0.2
+        for drawing in page.evaluate(DRAWINGS):
+            check_drawing(drawing, drawing["title"])
         page.emulate_media(media="print", color_scheme="dark")
         for drawing in page.evaluate(DRAWINGS):
             check_drawing(drawing | {"ground": "rgb(255, 255, 255)"}, drawing["title"])
@@ -156,9 +139,9 @@ def test_paper_is_light_in_a_dark_house(browser: Browser, built_site: Built, ser
 def test_a_printed_page_holds_its_cut_list_and_its_cautions(
     browser: Browser, built_site: Built, served_site: str
 ):
-    assert with_blocks(built_site)
+    """Made into a PDF, which is slow: one handout of each family."""
     with opened(browser) as page:
-        for address in with_blocks(built_site):
+        for address in one_of_each_family(built_site):
             page.goto(f"{served_site}/{address}")
             cuts = page.locator(".part-cuts :is(th[scope=row], td)").all_text_contents()
             cautions = page.locator(".cautions li").all_text_contents()

@@ -12,7 +12,8 @@ from handout_engine import register
 from handout_engine.drawing.scene import Dimension, Note, Tag
 from handout_engine.fragments.gallery import family_title, thumbnail
 from handout_engine.technique import make
-from small_sites import REPOSITORY, Built, build_real_site, site_of
+from shared_site import shared_site
+from small_sites import REPOSITORY, Built, site_of
 from written_pages import calc, page, ruffle
 
 KEYS = register.keys()
@@ -26,7 +27,7 @@ every_technique = pytest.mark.parametrize("key", KEYS)
 @pytest.fixture(scope="module")
 def site(tmp_path_factory: pytest.TempPathFactory) -> Built:
     """The project's own site."""
-    return build_real_site(tmp_path_factory.mktemp("gallery"))
+    return shared_site(tmp_path_factory)
 
 
 def name_of(key: str) -> str:
