@@ -21,7 +21,7 @@ FIELDS = {
     "sizes": "The sizes that a garment's page is offered in: `all`, a range such as `50 to 74`, or "
     f"a list; each of {', '.join(LENGTHS)}. Each has a page of its own.",
     "size": f"The size that a garment is made in. If left out: {USUAL_SIZE} for the page's first "
-    "garment, and for another that of the first.",
+    "garment; another takes the first's, and with it every measure of the baby that both ask for.",
 }
 SPOKEN_OF = """
 ## How values are spoken of
