@@ -8,6 +8,7 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 from dataclasses import dataclass
+from functools import cached_property
 from itertools import pairwise
 from math import hypot
 
@@ -59,12 +60,12 @@ class Draft:
                 return edge
         raise KeyError(name)
 
-    @property
+    @cached_property
     def seam_outline(self) -> Polygon:
         """The closed line it is sewn on."""
         return tuple(point for edge in self.edges for point in edge.points[:-1])
 
-    @property
+    @cached_property
     def cut_outline(self) -> Polygon:
         """The closed line it is cut on."""
         allowances = [edge.allowance for edge in self.edges for _ in pairwise(edge.points)]
