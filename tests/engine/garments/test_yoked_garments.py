@@ -4,7 +4,7 @@ from fractions import Fraction
 from itertools import pairwise
 
 import pytest
-from hypothesis import given, settings
+from hypothesis import Phase, given, settings
 from hypothesis import strategies as st
 from shapely import LineString, Polygon
 
@@ -60,7 +60,7 @@ class Drafted:
 
 
 @both
-@settings(max_examples=EXAMPLES)
+@settings(max_examples=EXAMPLES, phases=[Phase.generate])  # shrinking takes minutes
 @given(st.data())
 def test_seams_that_join_match(key, data):
     baby = data.draw(babies(garments.find(key), spread=5))
@@ -82,7 +82,7 @@ def test_seams_that_join_match(key, data):
 
 
 @both
-@settings(max_examples=EXAMPLES)
+@settings(max_examples=EXAMPLES, phases=[Phase.generate])  # shrinking takes minutes
 @given(st.data())
 def test_the_skirts_tops_go_into_the_yoke(key, data):
     baby = data.draw(babies(garments.find(key), spread=5))
@@ -105,7 +105,7 @@ def test_the_skirts_tops_go_into_the_yoke(key, data):
 
 
 @both
-@settings(max_examples=EXAMPLES)
+@settings(max_examples=EXAMPLES, phases=[Phase.generate])  # shrinking takes minutes
 @given(st.data())
 def test_outlines_are_whole_and_hold_their_seams_and_allowances(key, data):
     baby = data.draw(babies(garments.find(key), spread=5))
@@ -124,7 +124,7 @@ def test_outlines_are_whole_and_hold_their_seams_and_allowances(key, data):
 
 
 @both
-@settings(max_examples=EXAMPLES)
+@settings(max_examples=EXAMPLES, phases=[Phase.generate])  # shrinking takes minutes
 @given(st.data())
 def test_the_head_passes_and_the_placket_holds_its_lap(key, data):
     baby = data.draw(babies(garments.find(key), spread=5))
