@@ -15,7 +15,7 @@ from handout_engine.cautions import (
 from handout_engine.garment_steps import add_shoulder_step, add_side_step
 from handout_engine.gathering_steps import add_washing_step
 from handout_engine.values import sentence
-from handout_engine.workings import Supply
+from handout_engine.workings import BINDINGS, Supply
 from handout_engine.worksheet import Worksheet
 
 PRESS_FASTENERS, BUTTONS = "press fasteners", "buttons"
@@ -26,17 +26,16 @@ def add_supplies(sheet: Worksheet) -> None:
     gathered = sheet["leg_fullness"].ratio > 1
     sheet.supplies.append(Supply("bias binding or bias strips", None, sentence(
         "for the neck, {neck}, and two armholes, {armhole} each",
-        neck=sheet["neck_with_bands"], armhole=sheet["armhole_edge"])))  # fmt: skip
-    sheet.supplies.append(Supply("two front bands, cut apart", None, sentence(
-        "each {wide} wide and {long} long, finished", wide=sheet["front_overlap"],
-        long=sheet["front_edge"])))  # fmt: skip
+        neck=sheet["neck_with_bands"], armhole=sheet["armhole_edge"]),
+        unless=BINDINGS))  # fmt: skip
     sheet.supplies.append(Supply("small flat buttons for the front", None,
-                                 sentence("{button} across", button=sheet["button"])))  # fmt: skip
+                                 sentence("{button} across", button=sheet["button"]),
+                                 unless=("button-spacing",)))  # fmt: skip
     kind = sheet["fastening"].amount
     sheet.supplies.append(Supply(f"{kind} for the crotch", sheet["fasteners"], sentence(
         "{fastener} across", fastener=sheet["fastener"])))  # fmt: skip
-    sheet.supplies.append(Supply("light firm cloth to lay into the crotch facings"))
-    sheet.supplies.append(Supply("thread to match"))
+    sheet.have("light firm cloth to lay into front bands and crotch facings")
+    sheet.have("fine thread to match", "pins", "a removable marker tried on a scrap")
     sheet.cautions.extend((PINS_AND_IRON, GARMENT_IS_DAYWEAR, MEASURE_THE_BABY, THIN_COTTON,
                            BUTTONS_AS_SMALL_PARTS, OLD_BUTTONS))  # fmt: skip
     if kind == PRESS_FASTENERS:
@@ -50,8 +49,8 @@ def add_steps(sheet: Worksheet) -> None:
     add_washing_step(sheet)
     sheet.step(
         "Cut front and back on the fold, the leg bands and the crotch facings. Mark the crotch "
-        "line on front and back at its notches, and the centre front from the neck down by "
-        "{opening}.",
+        "line on front and back at its notches, the notches of the armholes, and the centre front "
+        "from the neck down by {opening}.",
         "from the crotch line to the cut edge below it is {band_end}.",
     )
     _add_front(sheet)
@@ -64,7 +63,11 @@ def add_steps(sheet: Worksheet) -> None:
     )
     add_side_step(sheet, "each side seam is {side_seam} long; laid flat, the seat measures "
                   "{seat_across} across where the legs begin.")  # fmt: skip
-    sheet.step("Bind or face both armholes, which measure {armhole_edge} each.")
+    sheet.step(
+        "Bind or face both armholes, which measure {armhole_edge} each; a ruffle over the shoulder "
+        "goes into this seam, from notch to notch.",
+        "from notch to notch over the shoulder it is {shoulder_ruffle_edge}.",
+    )
     _add_legs(sheet)
     _add_crotch(sheet)
     sheet.step(

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Mapping
 from dataclasses import dataclass
+from fractions import Fraction
 from math import ceil
 from typing import ClassVar
 
@@ -17,19 +18,27 @@ from handout_engine.drafting.clearances import (
     least_opening,
     note_head_clearance,
 )
-from handout_engine.drafting.curves import Line
+from handout_engine.drafting.curves import Line, run, split_at_level
 from handout_engine.drafting.drafts import FOLD, Draft, Edge
 from handout_engine.drafting.pieces import Cutting, note_piece
 from handout_engine.drafting.seats import Seat, SeatInputs, note_seat
 from handout_engine.drawing.rompers import Romper as Drawn
 from handout_engine.drawing.rompers import finished_scene
 from handout_engine.geometry.points import snapped
-from handout_engine.inputs import SEWING, Asked, choice, count, length, length_by_choice
-from handout_engine.lengths import Length, millimetres
+from handout_engine.inputs import (
+    SEWING,
+    Asked,
+    choice,
+    count,
+    length,
+    length_by_choice,
+    ratio,
+)
+from handout_engine.lengths import Length, from_float, millimetres
 from handout_engine.refusals import RefusalError
 from handout_engine.romper_steps import BUTTONS, PRESS_FASTENERS, add_steps, add_supplies
 from handout_engine.saying import Amount, Tape
-from handout_engine.sources import GEOMETRY, PRACTICE, published
+from handout_engine.sources import DRAWN, PRACTICE, published
 from handout_engine.values import sentence
 from handout_engine.workings import Grain, Picture, Piece, Seam, Working
 from handout_engine.worksheet import Worksheet
@@ -61,6 +70,12 @@ class Romper(ButtonInputs, SeatInputs):
         ("0 cm", "40 cm"),
     )
     head_room: Length = head_room()
+    armhole_notch: Fraction = ratio(
+        Asked("armhole notch", "Where a ruffle over the shoulder ends, from the shoulder down the "
+              "armhole: 1 for its whole depth.", basis=PRACTICE),
+        "0.7",
+        ("0.3", "0.9"),
+    )  # fmt: skip
     band_depth: Length = length(
         Asked("leg band", "Finished depth of the bands at the legs.", basis=PRACTICE),
         "5/8 in",
@@ -97,6 +112,7 @@ class Romper(ButtonInputs, SeatInputs):
         block = note_block(sheet, self)
         note_head_clearance(sheet, self.opening)
         seat = note_seat(sheet, self, block)
+        _note_armhole(sheet, self, block)
         _note_front(sheet, self)
         _note_crotch(sheet, self)
         front = _draft(self, "romper front", (block, seat))
@@ -110,6 +126,19 @@ class Romper(ButtonInputs, SeatInputs):
         add_steps(sheet)
         sheet.pictures.insert(0, _finished(sheet, front, (block, seat)))
         return sheet.finish()
+
+
+def _upper_armhole(romper: Romper, block: BodyBlock) -> Line:
+    """The armhole from the shoulder to its notch."""
+    top = block.shoulder[1]
+    level = top + float(romper.armhole_notch) * (block.depth - top)
+    return split_at_level(block.armhole, level)[0]
+
+
+def _note_armhole(sheet: Worksheet, romper: Romper, block: BodyBlock) -> None:
+    upper = from_float(2 * run(_upper_armhole(romper, block)))
+    sheet.note("shoulder_ruffle_edge", "armhole from notch to notch over the shoulder", upper, "",
+               basis=DRAWN)  # fmt: skip
 
 
 def _note_front(sheet: Worksheet, romper: Romper) -> None:
@@ -169,7 +198,7 @@ def _draft(romper: Romper, name: str, parts: tuple[BodyBlock, Seat]) -> Draft:
     seam = float(romper.seam_allowance)
     end = (leg[-1][0], snapped(leg[-1][1] + float(romper.fastener / 2 + romper.clearance)))
     centre: Line = ((0.0, end[1]), neck[0])
-    notches = [leg[-1]]
+    notches = [_upper_armhole(romper, block)[-1], leg[-1]]
     if front:
         notches.append((0.0, snapped(neck[0][1] + float(romper.opening))))
     return Draft(
@@ -201,7 +230,7 @@ def _add_bands(sheet: Worksheet, romper: Romper) -> None:
                       "{leg_edge} + 2 × {band_end}")  # fmt: skip
     wide = sheet.note("leg_band_width", "leg band, cut width",
                       2 * (romper.band_depth + romper.seam_allowance),
-                      "2 × ({band_depth} + {seam_allowance})", basis=GEOMETRY)  # fmt: skip
+                      "2 × ({band_depth} + {seam_allowance})")  # fmt: skip
     sheet.pieces.append(Piece("leg band", CLOTH, 2, wide, long, Grain.STRAIGHT))
     long = sheet.note("crotch_facing_length", "crotch facing, cut length",
                       sheet["crotch_edge"].length + 2 * romper.seam_allowance,

@@ -156,6 +156,23 @@ def test_everything_grows_with_the_size():
 
 
 @pytest.mark.parametrize("size", SIZES)
+def test_the_notches_of_the_armholes_leave_as_much_as_is_said_between_them(size):
+    """Walked from the shoulder to the notch, front and back."""
+    working = work("romper", size=size)
+    walked = []
+    for piece in working.pieces[:2]:
+        line = LineString([(across, down) for down, across in piece.seam_outline])
+        end = float(length(working, "shoulder_end")) + line.bounds[0]
+        shoulder = min(line.coords, key=lambda point: abs(point[0] - end))
+        notch = Point(tuple(reversed(piece.notches[0])))
+        assert line.distance(notch) < 1e-3
+        walked.append(line.project(notch) - line.project(Point(shoulder)))
+    said_edge = float(length(working, "shoulder_ruffle_edge"))
+    assert sum(walked) == pytest.approx(said_edge, abs=0.5)
+    assert 0.5 < said_edge / float(length(working, "armhole_edge")) < 0.7
+
+
+@pytest.mark.parametrize("size", SIZES)
 def test_the_cut_line_runs_its_allowance_outside_the_seam(size):
     """Shapely's offset of the seam line, away from the fold, is the cut line."""
     for piece in work("romper", size=size).pieces[:2]:
