@@ -30,7 +30,7 @@ from handout_engine.register import keys
 
 TESTS = Path(__file__).parent
 KEPT = TESTS.parent / "plugins" / "handout_site" / "assets" / "checks.json"
-FOLDERS = ("engine/techniques", "published", "engine", "engine/geometry")
+FOLDERS = ("engine/techniques", "engine/garments", "published", "engine", "engine/geometry")
 GENERIC = "test_every_technique.py"
 WORKED_OUT_BY = {"work", "refusal", "find", "make"}
 MODELS = (
