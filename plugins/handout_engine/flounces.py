@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from dataclasses import dataclass
-from math import asinh, cos, pi, radians, sin, sqrt
+from math import asinh, ceil, cos, pi, radians, sin, sqrt
 
 from handout_engine.drawing.scene import Point
 from handout_engine.hems import DOUBLE, FINISHED, ROLLED, SINGLE
@@ -12,6 +12,9 @@ from handout_engine.lengths import Length
 from handout_engine.sources import PRACTICE
 
 STEPS_A_TURN = 120
+FLATTEST = 0.05
+"""No straight step of a drawn arc is farther than this from the true arc, in mm: it is printed at
+true scale and cut out."""
 OPEN, CLOSED = "open", "closed"
 
 
@@ -62,9 +65,15 @@ class FlounceInputs:
     )
 
 
+def steps_a_turn(radius: float) -> int:
+    """In how many straight steps a circle is drawn: the height of each over its arc is r φ² / 8."""
+    return max(STEPS_A_TURN, ceil(pi * sqrt(radius / (2 * FLATTEST))))
+
+
 def arc(radius: float, degrees: float) -> list[Point]:
     """Points of an arc about the origin, its middle straight below, from left to right."""
-    steps = 2 * max(4, round(STEPS_A_TURN * degrees / 720))  # even, so that its lowest point is one
+    # An even number of steps, so that its lowest point is one of them.
+    steps = 2 * max(4, round(steps_a_turn(radius) * degrees / 720))
     angles = (radians(degrees) * (step / steps - 0.5) for step in range(steps + 1))
     return [(radius * sin(angle), radius * cos(angle)) for angle in angles]
 
@@ -119,7 +128,7 @@ class Spiral:
 
     def points(self, turns: float) -> list[Point]:
         """Points of the line from its start, to the right, turning downward."""
-        steps = max(8, round(STEPS_A_TURN * turns))
+        steps = max(8, round(steps_a_turn(self.radius(turns)) * turns))
         found = []
         for step in range(steps + 1):
             turned = turns * step / steps

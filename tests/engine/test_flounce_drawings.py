@@ -6,6 +6,7 @@ from math import hypot, pi
 import pytest
 
 from handout_engine.drawing.scene import Area, Line, Scene, Stroke, Tone
+from handout_engine.flounces import arc
 from worked import work
 
 
@@ -66,3 +67,11 @@ def test_both_edges_of_a_ruffle_hemmed_twice_show_their_stitching():
     rows = [each for each in scene.shapes if isinstance(each, Stroke) and each.line is Line.STITCH]
     sides = {0 if abs(y) < 1e-6 else (1 if y > 0 else -1) for row in rows for _, y in row.points}
     assert sides == {-1, 0, 1}
+
+
+@pytest.mark.parametrize("radius", [20.0, 146.0, 300.0, 770.0])
+def test_a_large_arc_is_drawn_as_finely_as_it_is_cut(radius):
+    """Printed at true scale, no straight step of it is a tenth of a millimetre beside the arc."""
+    points = arc(radius, 250)
+    lowest = min(hypot((x1 + x2) / 2, (y1 + y2) / 2) for (x1, y1), (x2, y2) in pairwise(points))
+    assert radius - lowest < 0.06
