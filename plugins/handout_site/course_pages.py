@@ -11,6 +11,7 @@ from collections.abc import Callable, Iterable, Iterator, Mapping
 from dataclasses import dataclass
 from xml.etree.ElementTree import Element
 
+from handout_engine.bodies import MEASURES
 from handout_engine.fragments.kits import (
     Packed,
     baby_measures,
@@ -23,7 +24,7 @@ from handout_engine.kits import total
 from handout_engine.markup import Child, element, html
 from handout_engine.saying import Tape
 from handout_engine.sized import SIZE
-from handout_site.course import Course, Lesson, Seat
+from handout_site.course import Course, Lesson, Seat, Sewn
 from handout_site.course_work import Worked
 from handout_site.plain_text import plain
 
@@ -87,10 +88,9 @@ class CoursePages:
         return element("li", title, time, aim)
 
     def _seat(self, number: int, seat: Seat) -> Element:
-        told = ", ".join(_told(seat))
-        return element(
-            "li", self._a(INDEX, kit_address(number), seat.name), f": {told}" if told else ""
-        )
+        told = "; ".join(_told(seat))
+        name = self._a(INDEX, kit_address(number), seat.name)
+        return element("li", name, f": {told}" if told else "")
 
     def _lesson(self, number: int) -> Iterator[Element | str]:
         lesson, address = self.course.lessons[number - 1], lesson_address(number)
@@ -107,7 +107,8 @@ class CoursePages:
         if lesson.handouts:
             yield "Handouts"
             yield element("ul", *(
-                element("li", self._handout(address, each.handout)) for each in lesson.handouts
+                element("li", self._handout(address, each.handout), self._parts(each))
+                for each in lesson.handouts
             ))  # fmt: skip
         if lesson.homework:
             yield "At home, before the next lesson"
@@ -122,6 +123,12 @@ class CoursePages:
         if sized is None:
             return self._a(here, self.handouts[name], title)
         return self._a(here, sized, f"{title}, size {size}")
+
+    def _parts(self, sewn: Sewn) -> str:
+        """What of a handout is sewn in a lesson, where that is not all of it."""
+        titles = self.worked.parts.get(sewn.handout, {})
+        told = dict.fromkeys(titles[name].lower() for name in sewn.blocks if name in titles)
+        return f": {', '.join(told)}" if told else ""
 
     def _kit(self, number: int, seat: Seat, packed: Packed) -> Iterator[Element | str]:
         yield from self._packed(seat, packed)
@@ -216,10 +223,12 @@ def _told(seat: Seat) -> Iterator[str]:
     """Size, measures and cloths of a seat in words."""
     if SIZE in seat.fit:
         yield f"size {seat.fit[SIZE]}"
-    own = [name.replace("_", " ") for name in seat.fit if name != SIZE]
+    own = [MEASURES[name].label if name in MEASURES else name.replace("_", " ")
+           for name in seat.fit if name != SIZE]  # fmt: skip
     if own:
-        yield f"her own {', '.join(own)}"
-    yield from dict.fromkeys(seat.cloths.values())
+        yield f"measured: {', '.join(own)}"
+    if seat.cloths:
+        yield f"sewn from {', '.join(dict.fromkeys(seat.cloths.values()))}"
 
 
 def _sentence(words: str) -> str:

@@ -14,6 +14,7 @@ from handout_engine.kits import kit
 from handout_engine.ordering import named
 from handout_engine.pages import Page, work_page
 from handout_engine.refusals import nearest_name, quoted
+from handout_engine.register import find, keys
 from handout_engine.workings import Working
 from handout_site.course import Course, Seat, Sewn
 from handout_site.library import Entry, title_of
@@ -23,10 +24,14 @@ from handout_site.slips import Slip
 
 @dataclass
 class Worked:
-    """A course worked out, and what must be mended in its scenario."""
+    """A course worked out, and what must be mended in its scenario.
+
+    `titles` are those of its handouts, `parts` those of their blocks by handout and block.
+    """
 
     seats: tuple[Packed, ...] = ()
     titles: Mapping[str, str] = field(default_factory=dict)
+    parts: Mapping[str, Mapping[str, str]] = field(default_factory=dict)
     slips: list[Slip] = field(default_factory=list)
 
 
@@ -44,48 +49,63 @@ def work_course(course: Course, entries: Iterable[Entry], terms: Terms, file: st
     """Work all handouts out for every seat; `file` is the scenario as messages show it."""
     worked = Worked()
     by_name = {entry.name: entry for entry in entries}
-    handouts = [
-        read
-        for sewn in course.sewn.values()
-        if (read := _read(sewn, by_name[sewn.handout], worked.slips, file))
-    ]
+    handouts = [_read(sewn, by_name[sewn.handout]) for sewn in course.sewn.values()]
+    worked.slips.extend(_unknown_blocks(course, handouts, file))
     worked.titles = {each.sewn.handout: each.title for each in handouts}
-    worked.seats = tuple(
-        _packed(seat, handouts, terms, worked.slips, file) for seat in course.seats
-    )
-    if worked.seats and not worked.slips:
-        worked.slips.extend(_unknown_pieces(course, worked.seats, file))
+    worked.parts = {each.sewn.handout: _titles(each.blocks) for each in handouts}
+    problems: list[Slip] = []
+    worked.seats = tuple(_packed(seat, handouts, terms, problems, file) for seat in course.seats)
+    worked.slips.extend(problems)
+    if not worked.slips:
+        worked.slips.extend(_unknown_names(course, worked.seats, file))
     return worked
 
 
-def _read(sewn: Sewn, entry: Entry, slips: list[Slip], file: str) -> _Read | None:
+def _unknown_names(course: Course, seats: Sequence[Packed], file: str) -> Iterable[Slip]:
+    """Cloths and pieces that the scenario names and nothing that is sewn has."""
+    for seat, packed in zip(course.seats, seats, strict=True):
+        yield from _unknown_cloths(seat, packed, file)
+    if seats:
+        yield from _unknown_pieces(course, seats, file)
+
+
+def _read(sewn: Sewn, entry: Entry) -> _Read:
     text = entry.path.read_text(encoding="utf-8-sig", errors="replace")
     body, _ = get_data(text)
-    blocks, wrong = read_blocks(body, sewn.handout, first_line(text, body))
+    blocks, _ = read_blocks(body, sewn.handout, first_line(text, body))
     every = [replace(each, show=()) for each in named(blocks) if each.technique]
     known = [each.name for each in every]
-    for name in sewn.blocks:
-        if name not in known:
-            sentence = f'there is no block "{quoted(name)}" in {sewn.handout}'
-            slips.append(Slip(file, sewn.line, sentence + nearest_name(name, known)))
-    if wrong:  # its own page says what is wrong
-        return None
     names = [name for name in known if name in (sewn.blocks or known)]
-    return _Read(sewn, title_of(entry), _needed(every, names), names)
+    return _Read(sewn, title_of(entry), every, names)
 
 
-def _needed(blocks: Sequence[Block], names: Iterable[str]) -> list[Block]:
-    """The blocks of these names and those they refer to; a page's garment always."""
-    by_name = {each.name: each for each in blocks}
-    found = {each.name for each in blocks if each.is_garment}
-    waiting = [*names, *found]
+def _unknown_blocks(course: Course, handouts: Iterable[_Read], file: str) -> Iterable[Slip]:
+    known = {each.sewn.handout: [block.name for block in each.blocks] for each in handouts}
+    for sewn in (each for lesson in course.lessons for each in lesson.handouts):
+        names = known[sewn.handout]
+        for name in sewn.blocks:
+            if name not in names:
+                text = f'there is no block "{quoted(name)}" in {sewn.handout}'
+                yield Slip(file, sewn.line, text + nearest_name(name, names))
+
+
+def _titles(blocks: Iterable[Block]) -> dict[str, str]:
+    """What each block makes, where there is such a thing."""
+    known = set(keys())
+    return {each.name: find(each.technique).title for each in blocks if each.technique in known}
+
+
+def _needed(handout: _Read) -> list[Block]:
+    """The blocks that are sewn and those they refer to; a page's garment always."""
+    by_name = {each.name: each for each in handout.blocks}
+    found = {each.name for each in handout.blocks if each.is_garment}
+    waiting = [*handout.names, *found]
     while waiting:
         name = waiting.pop()
         found.add(name)
-        waiting.extend(
-            each for each in by_name[name].mentioned if each in by_name and each not in found
-        )
-    return [each for each in blocks if each.name in found]
+        mentioned = by_name[name].mentioned & by_name.keys()
+        waiting.extend(mentioned - found)
+    return [each for each in handout.blocks if each.name in found]
 
 
 def _packed(
@@ -96,12 +116,11 @@ def _packed(
     inputs = {**terms.inputs, **seat.inputs}
     makings = []
     for each in handouts:
-        page = work_page(made_for(each.blocks, fit), terms.tape, inputs)
+        page = work_page(made_for(_needed(each), fit), terms.tape, inputs)
         slips.extend(_problems(seat, each, page, file))
         found = {name: page.workings[name] for name in each.names if name in page.workings}
         makings.append(Making(each.title, _called(found)))
     every = [working for making in makings for working in making.workings.values()]
-    slips.extend(_unknown_cloths(seat, every, file))
     return Packed(seat.name, tuple(makings), kit(every, terms.tape.first, seat.cloths), seat.cloths)
 
 
@@ -121,8 +140,8 @@ def _called(workings: Mapping[str, Working]) -> dict[str, Working]:
     }
 
 
-def _unknown_cloths(seat: Seat, workings: Iterable[Working], file: str) -> Iterable[Slip]:
-    known = {piece.cloth for each in workings for piece in each.pieces}
+def _unknown_cloths(seat: Seat, packed: Packed, file: str) -> Iterable[Slip]:
+    known = {piece.cloth for piece in packed.every_piece}
     for name in seat.cloths:
         if name not in known:
             text = f'{seat.name}: cloths: there is no cloth "{quoted(name)}"'
@@ -130,13 +149,7 @@ def _unknown_cloths(seat: Seat, workings: Iterable[Working], file: str) -> Itera
 
 
 def _unknown_pieces(course: Course, seats: Sequence[Packed], file: str) -> Iterable[Slip]:
-    known = {
-        piece.name
-        for seat in seats
-        for making in seat.makings
-        for working in making.workings.values()
-        for piece in working.pieces
-    }
+    known = {piece.name for packed in seats for piece in packed.every_piece}
     for number, lesson in enumerate(course.lessons, 1):
         for name, line in lesson.cut.items():
             if name not in known:

@@ -76,10 +76,10 @@ def test_a_lesson_says_what_its_scenario_says_and_nothing_of_it_is_markup(built:
 
 def test_a_kit_holds_her_measures_her_cloth_and_her_pieces(built: Built):
     one, two = built.words("course/kit-1.html"), built.words("course/kit-2.html")
-    assert "Size 56. White lawn." in one
+    assert "Size 56. Sewn from white lawn." in one
     assert "white lawn: " in one
     assert "white lawn" not in two
-    assert "Size 74. Her own neck." in two
+    assert "Size 74. Measured: neck." in two
     assert re.search(r"neck 9 7/16 in \(24 cm\) her own", two)
     assert "59 in (149.9 cm) between the selvages" in two
     assert "44 in (111.8 cm) between the selvages" in one
@@ -102,7 +102,7 @@ def test_all_kits_stand_on_one_page_and_the_class_has_their_sum(built: Built):
 def test_the_teacher_cuts_the_piece_for_every_seat(built: Built):
     words = built.words("course/preparation.html")
     assert "Wash the cloth." in words
-    for seat in ("Seat 1 1: ", "Seat 2 1: "):
+    for seat in ("Seat 1 1 of ", "Seat 2 1 of "):
         assert seat in words
 
 

@@ -14,8 +14,9 @@ from handout_engine.inputs import BODY
 from handout_engine.kits import Kit, Line, Need, Notion, Total
 from handout_engine.markup import Child, element
 from handout_engine.saying import Tape
-from handout_engine.sized import BODY_LENGTH, SIZE
+from handout_engine.sized import SIZE
 from handout_engine.sources import Ground
+from handout_engine.values import Value
 from handout_engine.workings import Piece, Working
 
 GROUPS = {"cloths": "Cloth", "lengths": "Sold by length", "counts": "Counted"}
@@ -42,10 +43,11 @@ class Packed:
     kit: Kit
     cloths: Mapping[str, str] = field(default_factory=dict)
 
-    def pieces(self, name: str) -> list[Piece]:
-        """Its pieces of that name."""
+    @property
+    def every_piece(self) -> list[Piece]:
+        """All its pieces, handout by handout."""
         return [piece for each in self.makings for working in each.workings.values()
-                for piece in working.pieces if piece.name == name]  # fmt: skip
+                for piece in working.pieces]  # fmt: skip
 
 
 def kit_list(packed: Packed, tape: Tape) -> Element:
@@ -83,10 +85,9 @@ def _cuts(making: Making, cloths: Mapping[str, str], tape: Tape) -> Iterable[Seq
     several = len(making.workings) > 1
     for called, working in making.workings.items():
         for piece in working.pieces:
-            cloth = cloths.get(piece.cloth, piece.cloth)
-            detail = f"from the worked {cloth}" if piece.worked else cloth
             of = f"{called}; " if several else ""
-            named: list[Child] = [piece.name, element("span", of + detail, class_="detail")]
+            detail = element("span", of + _how(piece, cloths), class_="detail")
+            named: list[Child] = [piece.name, detail]
             yield named, str(piece.count), pair(piece.width, piece.length, tape)
 
 
@@ -97,14 +98,16 @@ def baby_measures(packed: Packed, tape: Tape) -> Element | None:
         for working in making.workings.values():
             for value in working.inputs.values():
                 if value.group == BODY and value.amount is not None:
-                    own = value.basis.ground is Ground.GIVEN
-                    of = "her own" if own else "of her size"
-                    kept = "" if value.name in (SIZE, BODY_LENGTH) else of
-                    found.setdefault(value.name, (value.label, amount(value, tape), kept))
+                    found.setdefault(value.name, (value.label, amount(value, tape), _whose(value)))
     if not found:
         return None
     listed = table("Her measures", ("Measure", "Sewn for", "Whose"), found.values())
     return element("div", listed, class_="handout-block kit-measures")
+
+
+def _whose(value: Value) -> str:
+    own = value.basis.ground is Ground.GIVEN
+    return "" if value.name == SIZE else "her own" if own else "of her size"
 
 
 def class_list(total: Total, tape: Tape) -> Element:
@@ -150,7 +153,15 @@ def cut_beforehand(seats: Sequence[Packed], names: Sequence[str], tape: Tape) ->
 
 def _rows(seats: Iterable[Packed], names: Sequence[str], tape: Tape) -> Iterable[Sequence[Cell]]:
     for seat in seats:
-        yield seat.name, *(_sizes(seat.pieces(name), seat.cloths, tape) for name in names)
+        yield (
+            seat.name,
+            *(
+                _sizes(
+                    [piece for piece in seat.every_piece if piece.name == name], seat.cloths, tape
+                )
+                for name in names
+            ),
+        )
 
 
 def _sizes(pieces: Sequence[Piece], cloths: Mapping[str, str], tape: Tape) -> Cell:
@@ -161,7 +172,7 @@ def _sizes(pieces: Sequence[Piece], cloths: Mapping[str, str], tape: Tape) -> Ce
 
 def _size(piece: Piece, cloths: Mapping[str, str], tape: Tape) -> list[Child]:
     sized = pair(piece.width, piece.length, tape)
-    return [f"{piece.count}: ", sized, element("span", _how(piece, cloths), class_="detail")]
+    return [f"{piece.count} of ", sized, element("span", _how(piece, cloths), class_="detail")]
 
 
 def _how(piece: Piece, cloths: Mapping[str, str]) -> str:
@@ -169,5 +180,5 @@ def _how(piece: Piece, cloths: Mapping[str, str]) -> str:
     cloth = cloths.get(piece.cloth, piece.cloth)
     ways = [f"from the worked {cloth}" if piece.worked else cloth]
     if piece.outline:
-        ways.append("by its outline, on the fold" if piece.on_fold else "by its outline")
+        ways.append("half its outline, on the fold" if piece.on_fold else "by its outline")
     return "; ".join(ways)
