@@ -33,7 +33,7 @@ def finished_scene(jacket: Jacket) -> Scene:
                      long=long, across=across)  # fmt: skip
     neck = [point for point in jacket.front.edge("neck").points if point[0] >= 0]
     edges = (*jacket.back_neck, *reversed(neck))
-    inside = (*edges, *reversed(mirror(edges)))
+    inside = (*edges, *mirror(edges))
     names = ("over the arm", "sleeve end", "under the arm", "side", "hem")
     around = [point for name in names for point in jacket.front.edge(name).points if point[0] >= 0]
     view = View((*neck, *around), behind=[inside], dimensions=_dimensions(jacket))

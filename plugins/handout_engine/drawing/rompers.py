@@ -41,7 +41,7 @@ def finished_scene(romper: Romper) -> Scene:
     lines.extend((crease, Line.THIN) for crease in creases(romper.seat.front_leg))
     front_neck = romper.front.edge("neck").points
     edges = (*romper.back_neck, *reversed(front_neck))
-    inside = (*edges, *reversed(mirror(edges)))
+    inside = (*edges, *mirror(edges))
     view = View(_outline(romper), lines, [inside], _dimensions(romper))
     drawn = scene(sentence("Romper, finished"), words, view)
     return replace(drawn, shapes=(*drawn.shapes, *_buttons(romper)))
