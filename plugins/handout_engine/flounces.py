@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from dataclasses import dataclass
-from math import asinh, ceil, cos, pi, radians, sin, sqrt
+from math import asin, asinh, ceil, cos, pi, radians, sin, sqrt
 
 from handout_engine.drawing.scene import Point
 from handout_engine.hems import DOUBLE, FINISHED, ROLLED, SINGLE
@@ -81,6 +81,15 @@ def arc(radius: float, degrees: float) -> list[Point]:
 def sector(inner: float, outer: float, degrees: float) -> tuple[Point, ...]:
     """The closed outline of a ring or arc to cut, slit at the top, its middle at the bottom."""
     return (*arc(outer, degrees), *reversed(arc(inner, degrees)))
+
+
+def sewn_sector(inner: float, outer: float, degrees: float, inset: float) -> tuple[Point, ...]:
+    """The line it is sewn on: so far inside both ends, along them, as an allowance is."""
+    arcs = []
+    for radius in (outer, inner):
+        aside = 2 * asin(min(1.0, inset / radius)) * 180 / pi
+        arcs.append(arc(radius, max(0.0, degrees - aside)))
+    return (*arcs[0], *reversed(arcs[1]))
 
 
 def extent(points: tuple[Point, ...]) -> tuple[float, float]:

@@ -40,7 +40,8 @@ class Piece:
     y along its width, inside that rectangle. A piece `on_fold` is half of what is cut: its long
     straight edge lies at the fold of the cloth. `seam_outline` is the line it is sewn on and
     `notches` are points of the seams that must meet, both in the outline's coordinates. A piece
-    `worked` first is cut from cloth that another block makes up, so no cloth is bought for it.
+    `worked` first is cut from cloth that another block makes up, so no cloth is bought for it. A
+    `whole` ring is not slit: where its outline runs to its inner line and back, nothing is cut.
     """
 
     name: str
@@ -55,6 +56,7 @@ class Piece:
     seam_outline: tuple[Point, ...] = ()
     notches: tuple[Point, ...] = ()
     worked: bool = False
+    whole: bool = False
 
     @property
     def extents(self) -> tuple[Length, Length]:

@@ -2,6 +2,8 @@
 
 import re
 from dataclasses import replace
+from itertools import pairwise
+from math import dist
 from xml.etree.ElementTree import fromstring
 
 import pytest
@@ -216,3 +218,27 @@ def test_a_piece_of_cloth_made_up_before_is_cut_from_the_worked_cloth():
 def test_numbers_stay_with_their_fractions_and_units():
     lines = wrapped("11 11/16 in wide, cut 2, 5 cm", 1.0, 3.0)
     assert lines == ["11 11/16 in", "wide,", "cut 2,", "5 cm"]
+
+
+def test_a_whole_ring_is_not_slit_on_paper():
+    """A ring sewn to a closed edge: two circles, and no line from one to the other."""
+    sheet = pieces_sheet(work("circular-flounce", ends="closed"), Tape())
+    rings = strokes(sheet, Line.CUT)
+    assert len(rings) == 2
+    for ring in rings:
+        steps = [dist(one, other) for one, other in pairwise(ring)]
+        assert dist(ring[0], ring[-1]) < 1e-6 and max(steps) < 2 * min(steps)
+    assert len(strokes(sheet, Line.STITCH)) == 2
+    (slit,) = strokes(pieces_sheet(work("circular-flounce"), Tape()), Line.CUT)
+    assert len(slit) > max(map(len, rings)), "an open one is slit"
+
+
+@pytest.mark.parametrize("inputs", [{}, {"turn": "200 deg"}, {"turn": "90 deg", "pieces": "4"}])
+def test_a_flounce_is_sewn_inside_its_cut_line_by_its_allowances(inputs):
+    """Edge, hem and ends each have an allowance of 1/4 in: its corners lie so far inside."""
+    working = work("circular-flounce", end_hem="1/4 in", hem="single", **inputs)
+    (piece,) = working.pieces
+    cut, sewn = Polygon(piece.outline).buffer(0), Polygon(piece.seam_outline).buffer(0)
+    assert cut.contains(sewn)
+    least = min(cut.exterior.distance(Point(*corner)) for corner in piece.seam_outline)
+    assert least == pytest.approx(6.35, abs=0.1)

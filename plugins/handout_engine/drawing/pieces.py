@@ -49,13 +49,13 @@ def piece_shapes(piece: Piece, words: Sequence[str]) -> tuple[Shape, ...]:
 
     `words` are written on it, one below the other.
     """
-    outline = on_paper(piece, piece.outline)
+    outline, seam = on_paper(piece, piece.outline), on_paper(piece, piece.seam_outline)
     fold = _fold(piece, outline)
     shapes: list[Shape] = [Area(outline, outline=None)]
-    shapes += _lines(outline, fold, Line.CUT)
-    if piece.seam_outline:
-        shapes += _lines(on_paper(piece, piece.seam_outline), fold, Line.STITCH)
-    place = _roomiest(on_paper(piece, piece.seam_outline) or outline)
+    shapes += _lines(outline, _left_out(piece, outline, fold), Line.CUT)
+    if seam:
+        shapes += _lines(seam, _left_out(piece, seam, fold), Line.STITCH)
+    place = _roomiest(seam or outline)
     if fold is not None:
         shapes += _on_fold(outline, fold, place[0])
     shapes += [_notch(outline, notch) for notch in on_paper(piece, piece.notches)]
@@ -85,23 +85,37 @@ def _lies_on(fold: tuple[int, float] | None, start: Point, end: Point) -> bool:
     return abs(start[axis] - level) < SAME and abs(end[axis] - level) < SAME
 
 
-def _lines(
-    outline: Sequence[Point], fold: tuple[int, float] | None, line: Line
-) -> Iterable[Stroke]:
-    """A closed line, without what of it lies on the fold."""
+def _left_out(piece: Piece, outline: Sequence[Point], fold: tuple[int, float] | None) -> set[int]:
+    """The numbers of the sides that are no line of their own: on the fold, or not cut at all."""
     around = sides(outline)
-    first = next((n for n, side in enumerate(around) if _lies_on(fold, *side)), None)
-    if first is None:
+    found = {number for number, side in enumerate(around) if _lies_on(fold, *side)}
+    if piece.whole:
+        every = {_rounded(*side) for side in around}
+        found |= {
+            number for number, (start, end) in enumerate(around) if _rounded(end, start) in every
+        }
+    return found
+
+
+def _rounded(start: Point, end: Point) -> tuple[float, ...]:
+    return tuple(round(number, 6) + 0.0 for point in (start, end) for number in point)
+
+
+def _lines(outline: Sequence[Point], left_out: set[int], line: Line) -> Iterable[Stroke]:
+    """A closed line, without the sides with these numbers."""
+    around = list(enumerate(sides(outline)))
+    if not left_out:
         yield Stroke((*outline, outline[0]), line)
         return
+    first = min(left_out)
     run: list[Point] = []
-    for start, end in [*around[first:], *around[:first]]:
-        if _lies_on(fold, start, end):
-            if len(run) > 1:
-                yield Stroke(tuple(run), line)
-            run = [end]
-        else:
+    for number, (_, end) in [*around[first:], *around[:first]]:
+        if number not in left_out:
             run.append(end)
+            continue
+        if len(run) > 1:
+            yield Stroke(tuple(run), line)
+        run = [end]
     if len(run) > 1:
         yield Stroke(tuple(run), line)
 

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from fractions import Fraction
 from math import pi
 from typing import ClassVar
@@ -12,7 +12,7 @@ from handout_engine.cloth import ClothInputs, note_cloth, note_usable_width
 from handout_engine.drawing.flounces import cut_outline
 from handout_engine.drawing.flutes import flounce_hanging, shortened_flounce
 from handout_engine.drawing.scene import Scene
-from handout_engine.flounces import CLOSED, FlounceInputs, at_corner, extent, sector
+from handout_engine.flounces import CLOSED, FlounceInputs, at_corner, extent, sector, sewn_sector
 from handout_engine.hems import hem_step, note_hem
 from handout_engine.inputs import Asked, angle, count
 from handout_engine.lengths import Length, from_float
@@ -130,10 +130,26 @@ def _note_piece(sheet: Worksheet, flounce: CircularFlounce, usable: Value) -> No
                           "2 × {outer_radius}")  # fmt: skip
     _refuse_too_wide(flounce, wide.length, usable.length)
     number = flounce.pieces * flounce.make
-    sheet.pieces.append(
-        Piece("flounce", "flounce cloth", number, high, wide, Grain.CROSS,
-              outline=at_corner(outline))
-    )  # fmt: skip
+    piece = Piece("flounce", "flounce cloth", number, high, wide, Grain.CROSS,
+                  outline=at_corner(outline), whole=flounce.uncut)  # fmt: skip
+    inset = _inset(flounce)
+    if inset is not None:
+        seam = sheet["seam_radius"].mm
+        sewn = sewn_sector(seam, seam + float(flounce.depth), float(flounce.turn), inset)
+        left, top = min(x for x, _ in outline), min(y for _, y in outline)
+        piece = replace(piece, seam_outline=tuple((x - left, y - top) for x, y in sewn))
+    sheet.pieces.append(piece)
+
+
+def _inset(flounce: CircularFlounce) -> float | None:
+    """How far inside its ends each piece is sewn, in mm; None where the ends differ."""
+    if flounce.uncut:
+        return 0.0
+    if flounce.ends == CLOSED:
+        return float(flounce.join_allowance)
+    if flounce.pieces == 1 or flounce.end_hem == flounce.join_allowance:
+        return float(flounce.end_hem)
+    return None
 
 
 def _refuse_too_wide(flounce: CircularFlounce, wide: Length, usable: Length) -> None:
