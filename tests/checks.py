@@ -31,7 +31,11 @@ from handout_engine.register import keys
 TESTS = Path(__file__).parent
 KEPT = TESTS.parent / "plugins" / "handout_site" / "assets" / "checks.json"
 FOLDERS = ("engine/techniques", "engine/garments", "published", "engine", "engine/geometry")
-GENERIC = "test_every_technique.py"
+GENERIC = {
+    "techniques/test_every_technique.py": "",
+    "garments/test_every_garment.py": "Of every garment, at each size and for measured babies: ",
+}
+"""The tests that walk the register, and what opens the sentences of their checks."""
 WORKED_OUT_BY = {"work", "refusal", "find", "make"}
 MODELS = (
     "bias_cutting", "folding", "joining", "lace_geometry", "pleat_folding", "shapely_lattice",
@@ -105,7 +109,7 @@ class Module:
         """The techniques that a test is about."""
         own = self.path.stem.removeprefix("test_").replace("_", "-")
         found = {key for node in self.reach(test) for key in _keys(node)}
-        if own in keys() and self.path.parent.name == "techniques":
+        if own in keys() and self.path.parent.name in {"techniques", "garments"}:
             found.add(own)
         return found or self._declared()
 
@@ -185,7 +189,7 @@ def modules() -> Iterable[Module]:
     """Every file of tests that may be about techniques."""
     for folder in FOLDERS:
         for path in sorted((TESTS / folder).glob("test_*.py")):
-            if path.name != GENERIC:
+            if f"{path.parent.name}/{path.name}" not in GENERIC:
                 yield Module(path)
 
 
@@ -211,17 +215,20 @@ def shared() -> list[Check]:
 
 
 def every() -> list[str]:
-    """What is checked of every technique: the checks of the test that walks the register."""
-    module = Module(TESTS / "engine" / "techniques" / GENERIC)
+    """What is checked of every technique, and of every garment besides."""
+    return [f"{opening}{each}" for name, opening in GENERIC.items() for each in _checks_of(name)]
+
+
+def _checks_of(name: str) -> Iterator[str]:
+    """The checks of a test that walks the register."""
+    module = Module(TESTS / "engine" / name)
     node = module.named["CHECKS"]
     assert isinstance(node, ast.Assign)
     listed = [each.id for each in ast.walk(node.value) if isinstance(each, ast.Name)]
-    functions = [module.named[name] for name in listed]
-    return [
-        f"{_sentence(each.name)}: {(ast.get_docstring(each) or '').split(chr(10))[0]}"
-        for each in functions
-        if isinstance(each, Function)
-    ]
+    for function in (module.named[each] for each in listed):
+        if isinstance(function, Function):
+            told = (ast.get_docstring(function) or "").split(chr(10))[0]
+            yield f"{_sentence(function.name)}: {told}"
 
 
 def written() -> str:

@@ -60,8 +60,8 @@ def room(piece: Piece) -> Polygon:
     return box(0, 0, float(piece.length.length), float(piece.width.length))
 
 
-def check_pieces(working: Working) -> None:
-    """Every piece is something, crosses itself nowhere, and is sewn inside its cut line."""
+def every_piece_is_sewn_inside_the_line_it_is_cut_on(working: Working) -> None:
+    """No outline crosses itself, notches lie on the seam, the fold is straight; by shapely."""
     for piece in working.pieces:
         assert piece.count >= 1 and piece.width.length > ZERO and piece.length.length > ZERO
         cut = polygon(piece)
@@ -85,8 +85,8 @@ def straight_at_fold(piece: Piece) -> bool:
                for (x1, y1), (x2, y2) in pairwise(around))  # fmt: skip
 
 
-def check_layouts(working: Working) -> None:
-    """The cloth of each layout holds all of its pieces, whole, and none over another."""
+def the_cloth_holds_every_piece_whole(working: Working) -> None:
+    """As many as are cut, none over another or over the selvage; by shapely."""
     for layout in working.layouts:
         shapes = [shape(laid) for laid in layout.laid]
         cloth = box(0, 0, float(layout.width), float(layout.used)).buffer(SLACK)
@@ -121,13 +121,17 @@ def check_all_are_laid(working: Working, layout: Layout) -> None:
                 assert shape(each).area == pytest.approx(whole, abs=1.0)
 
 
-def check_cloths(working: Working) -> None:
-    """Each cloth of the cut list is laid out, unless all that is cut from it is worked first."""
+def every_cloth_that_is_cut_is_laid_out(working: Working) -> None:
+    """Unless all that is cut from it is worked first."""
     cut = {piece.cloth for piece in working.pieces if not piece.worked}
     assert cut == {layout.cloth for layout in working.layouts if layout.laid}
 
 
-CHECKS = (check_pieces, check_layouts, check_cloths)
+CHECKS = (
+    every_piece_is_sewn_inside_the_line_it_is_cut_on,
+    the_cloth_holds_every_piece_whole,
+    every_cloth_that_is_cut_is_laid_out,
+)
 
 
 @every_garment
