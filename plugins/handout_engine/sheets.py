@@ -166,7 +166,7 @@ def _lines(one: Piece, pieces: Sequence[Piece], tape: Tape) -> Iterable[str]:
     if one.on_fold:
         yield "The line of long dashes and dots lies on the fold."
     if one.seam_outline:
-        yield "Cut on the thick line, sew on the dashed one."
+        yield "Cut on the thick line; seams and turned edges lie on the dashed one."
     else:
         yield "Cut on the thick line; nothing is to be added to it."
     if one.notches:

@@ -104,7 +104,7 @@ def test_a_piece_on_the_fold_is_cut_everywhere_but_there():
     (sewn,) = strokes(sheet, Line.STITCH)
     assert sewn == ((0.0, 190.0), (80.0, 190.0), (80.0, 30.0), (0.0, 10.0))
     assert "half of it" in words(sheet) and "lies on the fold" in words(sheet)
-    assert "sew on the dashed one" in words(sheet)
+    assert "seams and turned edges lie on the dashed one" in words(sheet)
 
 
 def test_a_notch_runs_from_the_cut_line_to_the_seam():
