@@ -7,6 +7,7 @@ The search is of a fixed length and uses no chance, so the same boxes always lie
 
 from __future__ import annotations
 
+from bisect import bisect_left
 from collections.abc import Callable, Iterator, Sequence
 from dataclasses import dataclass, field
 
@@ -100,46 +101,52 @@ class _Skyline:
             index += 1
         return depth
 
+    def highest(self, box: Box) -> tuple[int, int]:
+        """Where a box comes highest (left, depth), leftmost of equals."""
+        best: tuple[int, int] | None = None
+        for index in range(1 if box.at_edge else len(self.lefts)):
+            if best is not None and self.depths[index] >= best[1]:
+                continue  # a box lies no higher than the stretch at its left
+            depth = self.depth_over(index, box.across)
+            if depth is not None and (best is None or depth < best[1]):
+                best = (self.lefts[index], depth)
+        if best is None:
+            raise ValueError("the box is wider than the strip")
+        return best
+
     def cover(self, left: int, across: int, depth: int) -> None:
         """Lower the edge to `depth` over a stretch."""
         end = left + across
-        lefts, depths = [], []
-        for index, start in enumerate(self.lefts):
-            stop = self.right(index)
-            if start < left:
-                lefts.append(start)
-                depths.append(self.depths[index])
-            if start <= left < stop:
-                lefts.append(left)
-                depths.append(depth)
-            if start < end < stop or start >= end:
-                lefts.append(max(start, end))
-                depths.append(self.depths[index])
-        self.lefts, self.depths = _joined(lefts, depths)
+        first, after = bisect_left(self.lefts, left), bisect_left(self.lefts, end)
+        lefts, depths = [left], [depth]
+        if end < self.right(after - 1):
+            lefts.append(end)
+            depths.append(self.depths[after - 1])
+        self.lefts[first:after], self.depths[first:after] = lefts, depths
+        self._join(first + len(lefts))
+        self._join(first)
 
-
-def _joined(lefts: list[int], depths: list[int]) -> tuple[list[int], list[int]]:
-    """Neighbouring stretches of the same depth as one."""
-    kept = [n for n in range(len(lefts)) if n == 0 or depths[n] != depths[n - 1]]
-    return [lefts[n] for n in kept], [depths[n] for n in kept]
+    def _join(self, index: int) -> None:
+        """Make one of a stretch and the one before it where both are as deep."""
+        if 0 < index < len(self.lefts) and self.depths[index] == self.depths[index - 1]:
+            del self.lefts[index], self.depths[index]
 
 
 def _in_order(
-    boxes: Sequence[Box], order: Sequence[int], width: int
+    boxes: Sequence[Box], order: Sequence[int], width: int, allowed: int | None = None
 ) -> tuple[dict[int, tuple[int, int]], int]:
-    """Set boxes in an order, each where its lower edge comes highest, leftmost of equals."""
+    """Set boxes in an order, each where its lower edge comes highest, leftmost of equals.
+
+    Given up as soon as a box comes lower than is `allowed`; the height is then too much.
+    """
     skyline = _Skyline(width)
     places: dict[int, tuple[int, int]] = {}
     for number in order:
         box = boxes[number]
-        stretches = range(1 if box.at_edge else len(skyline.lefts))
-        found = [
-            (depth, skyline.lefts[index])
-            for index in stretches
-            if (depth := skyline.depth_over(index, box.across)) is not None
-        ]
-        depth, left = min(found)
+        left, depth = skyline.highest(box)
         places[number] = (left, depth)
+        if allowed is not None and depth + box.along > allowed:
+            return places, depth + box.along
         skyline.cover(left, box.across, depth + box.along)
     return places, max(skyline.depths)
 
@@ -190,7 +197,7 @@ def _exchanged(  # noqa: PLR0913, PLR0917 - the state of one search
             continue
         trial = list(current)
         trial[first], trial[second] = trial[second], trial[first]
-        found, found_height = _in_order(boxes, trial, width)
+        found, found_height = _in_order(boxes, trial, width, current_height)
         if found_height <= current_height:
             current, current_height = trial, found_height
             if found_height < height:
