@@ -9,8 +9,8 @@ PLUGINS = Path(__file__).parents[2] / "plugins"
 ENGINE = PLUGINS / "handout_engine"
 LONGEST = 280
 PURE = {
-    "__future__", "abc", "ast", "bisect", "collections", "dataclasses", "decimal", "difflib", "enum",
-    "fractions", "functools", "graphlib", "heapq", "importlib", "itertools", "json", "math",
+    "__future__", "abc", "ast", "bisect", "collections", "dataclasses", "decimal", "difflib",
+    "enum", "fractions", "functools", "graphlib", "heapq", "importlib", "itertools", "json", "math",
     "numbers", "operator", "pkgutil", "re", "string", "textwrap", "types", "typing", "unicodedata",
     "xml",
 }  # fmt: skip
