@@ -38,6 +38,7 @@ NO_BROWSER = (
 MOST_ROUNDS = 3
 
 _DATES = re.compile(rb"\(D:\d{14}\+00'00'\)")
+_NODES = re.compile(rb"\(node(\d{8})\)")
 _ROOTS = re.compile(r"<(?:html|body)\b[^>]*>")
 _TITLE = re.compile(r"<title>.*?</title>", re.DOTALL)
 _STYLES = re.compile(r'<link rel="stylesheet" href="([^"]+)"[^>]*>|<style>.*?</style>', re.DOTALL)
@@ -104,7 +105,7 @@ class Printing:
         assert self.press is not None
         document, pdf = self.document, b""
         for _ in range(MOST_ROUNDS):
-            pdf = _DATES.sub(DATE, self.press(self.address, document))
+            pdf = settled(self.press(self.address, document))
             if not _PAGE_NUMBER.search(document):
                 break
             numbered = with_page_numbers(document, page_numbers(pdf))
@@ -186,6 +187,18 @@ def opened(site: Path, program: str, url: str) -> Iterator[Press]:
 
         yield press
         browser.close()
+
+
+def settled(pdf: bytes) -> bytes:
+    """A PDF of Chromium without what would make each printing another; nothing in it moves.
+
+    The date is always the same. The names of tagged parts hold numbers that depend on how fast the
+    page was read, but their order does not: they are numbered through.
+    """
+    pdf = _DATES.sub(DATE, pdf)
+    names = sorted(set(_NODES.findall(pdf)))
+    numbers = {name: b"(node%08d)" % number for number, name in enumerate(names, 1)}
+    return _NODES.sub(lambda match: numbers[match[1]], pdf)
 
 
 def page_numbers(pdf: bytes) -> dict[str, int]:
