@@ -35,6 +35,7 @@ theme:
 nav:
   - Home: index.md
   - Course: course/
+  - Wardrobe: wardrobe/
   - Handouts: handouts/
 extra_css: []
 plugins:

@@ -14,7 +14,7 @@ from handout_engine.drafting.gathered_skirts import FRONT_WORKED, TUCKED
 from handout_engine.drafting.yokes import BOUND, PLAIN
 from handout_engine.gathering_steps import add_washing_step
 from handout_engine.values import sentence
-from handout_engine.workings import Seam, Step, Supply
+from handout_engine.workings import BINDINGS, Seam, Step, Supply
 from handout_engine.worksheet import Worksheet
 
 FROM_WORKED = ", out of the cloth that was worked for it, the middle of the work on the fold"
@@ -26,10 +26,12 @@ def add_supplies(sheet: Worksheet, armholes: str = "") -> None:
     neck = "for the neck, {neck_run}" if sheet["neck_finish"].amount == BOUND else ""
     bound = " and ".join(filter(None, (neck, armholes)))
     if bound:
-        sheet.supplies.append(Supply("bias binding, unless it is cut from cloth", None, sentence(
-            bound, neck_run=sheet["neck_run"], armhole_edge=sheet["armhole_edge"])))  # fmt: skip
+        sheet.supplies.append(Supply("bias binding", None, sentence(
+            bound, neck_run=sheet["neck_run"], armhole_edge=sheet["armhole_edge"]),
+            unless=BINDINGS))  # fmt: skip
     sheet.supplies.append(Supply("buttons", sheet["buttons"], sentence(
-        "flat, {button} across", button=sheet["button"])))  # fmt: skip
+        "flat, {button} across", button=sheet["button"]),
+        unless=("button-spacing",)))  # fmt: skip
     sheet.have("fine thread to match", "a fine needle for the cloth",
                "a removable marker tried on a scrap")  # fmt: skip
     sheet.cautions.extend((PINS_AND_IRON, GARMENT_IS_DAYWEAR, MEASURE_THE_BABY, THIN_COTTON,

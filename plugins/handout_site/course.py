@@ -1,4 +1,4 @@
-"""A course as a scenario writes it: its lessons, its seats, and what is bought to spare."""
+"""What a scenario has sewn: a course with its lessons, seats and spares, or one wardrobe."""
 
 from __future__ import annotations
 
@@ -14,11 +14,13 @@ from handout_site.fields import Field
 from handout_site.made_for import read_inputs, read_measures, read_size
 from handout_site.mappings import Document, Plain
 
-LESSONS, SEATS, SPARES = "lessons", "seats", "spares"
+LESSONS, SEATS, SPARES, WARDROBE = "lessons", "seats", "spares", "wardrobe"
 KEYS = {
     LESSONS: "The lessons of a course in their order, a list; what a lesson has is below.",
     SEATS: "The seats of a course, a list; what a seat has is below. No names of persons.",
     SPARES: "What is bought for the class beyond its kits; what it has is below.",
+    WARDROBE: "What is sewn for the one baby, a list like the handouts of a lesson; a page says "
+    "what all of it takes.",
 }
 LESSON_KEYS = {
     "title": "What the lesson is called.",
@@ -87,26 +89,33 @@ class Seat:
 
 @dataclass(frozen=True)
 class Course:
-    """Lessons, seats and spares."""
+    """Lessons, seats and spares; or a wardrobe, which has one seat and no lessons."""
 
-    lessons: tuple[Lesson, ...]
+    lessons: tuple[Lesson, ...] = ()
     seats: tuple[Seat, ...] = ()
     spares: Spares = field(default_factory=Spares)
+    wardrobe: tuple[Sewn, ...] = ()
 
     @property
     def sewn(self) -> dict[str, Sewn]:
-        """What is sewn in all lessons, each handout once; with all blocks if a lesson says so."""
+        """All that is sewn, each handout once; with all blocks if a lesson says so."""
         found: dict[str, Sewn] = {}
-        for each in (sewn for lesson in self.lessons for sewn in lesson.handouts):
+        for each in self.every_mention:
             before = found.setdefault(each.handout, each)
             whole = not before.blocks or not each.blocks
             blocks = () if whole else tuple(dict.fromkeys([*before.blocks, *each.blocks]))
             found[each.handout] = Sewn(each.handout, blocks, before.line)
         return found
 
+    @property
+    def every_mention(self) -> list[Sewn]:
+        """Everything sewn as it is written, lesson by lesson."""
+        taught = [sewn for lesson in self.lessons for sewn in lesson.handouts]
+        return [*taught, *self.wardrobe]
+
 
 def read_course(document: Document, known: Collection[str]) -> Course | None:
-    """The course of a scenario, None where it has no lessons; `known` are the handouts.
+    """The course or the wardrobe of a scenario, None where it has none; `known` are the handouts.
 
     Raises DocumentError for whatever is wrong.
     """
@@ -114,6 +123,13 @@ def read_course(document: Document, known: Collection[str]) -> Course | None:
     for key in (SEATS, SPARES):
         if key in fields and LESSONS not in fields:
             raise fields[key].wrong("there are no lessons; write lessons as well, or take it out")
+    if WARDROBE in fields:
+        if LESSONS in fields:
+            raise fields[WARDROBE].wrong("a scenario has lessons or a wardrobe; take one out")
+        worn = fields[WARDROBE].items(MOST_HANDOUTS, "- nursery/bib")
+        line = fields[WARDROBE].line
+        return Course(seats=(Seat("The baby", line=line),),
+                      wardrobe=tuple(_sewn(each, known) for each in worn))  # fmt: skip
     if LESSONS not in fields:
         return None
     lessons = fields[LESSONS].items(MOST_LESSONS, "- title: The first lesson", "lesson")

@@ -1,5 +1,5 @@
 """The pages of a course, written from its scenario: lessons, kits, what the class buys, what the
-teacher cuts beforehand.
+teacher cuts beforehand; or the one page of a wardrobe.
 
 Each is a heading in Markdown and, below it, HTML built by the engine, so that nothing that a
 scenario says is taken for Markdown.
@@ -25,13 +25,19 @@ from handout_engine.markup import Child, element, html
 from handout_engine.saying import Tape
 from handout_engine.sized import SIZE
 from handout_site.course import Course, Lesson, Seat, Sewn
+from handout_site.course_menu import (
+    CLASS,
+    INDEX,
+    KITS,
+    PREPARATION,
+    TITLES,
+    WARDROBE,
+    kit_address,
+    lesson_address,
+)
 from handout_site.course_work import Worked
 from handout_site.plain_text import plain
 
-FOLDER = "course/"
-INDEX, KITS = f"{FOLDER}index.md", f"{FOLDER}kits.md"
-CLASS, PREPARATION = f"{FOLDER}class.md", f"{FOLDER}preparation.md"
-TITLES = {KITS: "All kits", CLASS: "For the whole class", PREPARATION: "To prepare"}
 Link = Callable[[str, str], str]
 """The address of a page, from another."""
 
@@ -52,6 +58,9 @@ class CoursePages:
 
     def pages(self) -> Iterator[tuple[str, str]]:
         """Every page: its address, and its Markdown."""
+        if self.course.wardrobe:
+            yield WARDROBE, _page("The wardrobe", self._wardrobe())
+            return
         yield INDEX, _page("The course", self._index())
         for number, lesson in enumerate(self.course.lessons, 1):
             yield lesson_address(number), _page(_numbered(number, lesson), self._lesson(number))
@@ -80,6 +89,13 @@ class CoursePages:
             )  # fmt: skip
             yield element("ul", *(self._seat(number, each)
                                   for number, each in enumerate(self.course.seats, 1)))  # fmt: skip
+
+    def _wardrobe(self) -> Iterator[Element | str]:
+        yield _paragraph("All that is sewn for her, and what it takes together.")
+        names = self.course.sewn
+        yield element("ul", *(element("li", self._handout(WARDROBE, each)) for each in names))
+        yield "To buy and have ready"
+        yield from self._packed(self.course.seats[0], self.worked.seats[0])
 
     def _in_short(self, number: int, lesson: Lesson) -> Element:
         time = f" ({lesson.time})" if lesson.time else ""
@@ -177,25 +193,6 @@ class CoursePages:
 
     def _a(self, here: str, there: str, words: str) -> Element:
         return element("a", words, href=self.link(here, there))
-
-
-def lesson_address(number: int) -> str:
-    """The address of a lesson's page among the site's sources."""
-    return f"{FOLDER}lesson-{number}.md"
-
-
-def kit_address(number: int) -> str:
-    """The address of a kit's page among the site's sources."""
-    return f"{FOLDER}kit-{number}.md"
-
-
-def menu(course: Course) -> list[object]:
-    """The pages of a course as they stand in the menu."""
-    lessons = [lesson_address(number) for number, _ in enumerate(course.lessons, 1)]
-    kits = [kit_address(number) for number, _ in enumerate(course.seats, 1)]
-    if not kits:
-        return [INDEX, *lessons]
-    return [INDEX, *lessons, {"Kits": [KITS, *kits]}, CLASS, PREPARATION]
 
 
 def _page(title: str, parts: Iterable[Element | str]) -> str:

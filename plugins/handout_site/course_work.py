@@ -81,7 +81,7 @@ def _read(sewn: Sewn, entry: Entry) -> _Read:
 
 def _unknown_blocks(course: Course, handouts: Iterable[_Read], file: str) -> Iterable[Slip]:
     known = {each.sewn.handout: [block.name for block in each.blocks] for each in handouts}
-    for sewn in (each for lesson in course.lessons for each in lesson.handouts):
+    for sewn in course.every_mention:
         names = known[sewn.handout]
         for name in sewn.blocks:
             if name not in names:

@@ -27,7 +27,7 @@ from mkdocs.structure.nav import Navigation
 from mkdocs.structure.pages import Page
 
 from handout_engine.markup import element, html
-from handout_site import checks, course_pages, library, pictures, practice, reference
+from handout_site import checks, course_menu, library, pictures, practice, reference
 from handout_site.closing import with_closing_parts
 from handout_site.console import main
 from handout_site.content_policy import write_headers
@@ -111,9 +111,8 @@ class HandoutsPlugin(BasePlugin[HandoutsConfig]):
         self.sheets = Sheets(self.scenario.paper, find_printer() if self.config.pictures else None)
         if self.config.pictures and self.sheets.printer is None:
             log.info(NO_PDF)
-        course = course_pages.menu(self.scenario.course) if self.scenario.course else []
-        places = {HANDOUTS_PLACE: library.menu(self.entries), course_pages.FOLDER: course,
-                  reference.FOLDER: reference.menu()}  # fmt: skip
+        places = {HANDOUTS_PLACE: library.menu(self.entries), reference.FOLDER: reference.menu(),
+                  **course_menu.sections(self.scenario.course)}  # fmt: skip
         config.nav = filled_menu(config.nav, places)
         config.extra["scenario"] = self.scenario
         wanted = bool(self.config.pdf) and not self.serving
@@ -133,7 +132,7 @@ class HandoutsPlugin(BasePlugin[HandoutsConfig]):
                 self.sized[address] = sized
                 if file is not None:
                     files.append(file)
-        if course_pages.INDEX in str(config.nav):
+        if course_menu.has_place(config.nav):
             pages, wrong = course_files(config, self.scenario, self.entries, self.sized)
             self.slips.extend(wrong)
             for file in pages:

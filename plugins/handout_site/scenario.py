@@ -35,7 +35,7 @@ KEYS: dict[str, str] = {
     "licence": "One line on what readers may do with the handouts.",
     "inputs": "Defaults for techniques' inputs, in place of the techniques' own.",
     "handouts": "Which handouts are published: all, or a list such as ruffles/banded-ruffle. If "
-    "left out, those of the lessons, or all where there are no lessons.",
+    "left out, those of the lessons or the wardrobe, or all where there is neither.",
     "size": "The size of the one baby that everything is made for, such as 68.",
     "measures": "Her own measures, such as head: 44 cm; each goes before the size's.",
     "sizes": "Which sizes have pages of their own, in place of each handout's own range: "

@@ -140,3 +140,53 @@ def test_what_cannot_be_made_for_a_seat_is_told_at_its_line(tmp_path: Path):
     narrow = COURSE.replace("cloth_width: 60 in", "cloth_width: 5 in")
     (slip,) = slips_of(course_of(tmp_path, narrow))
     assert slip.startswith("scenarios/guild.yml:19: Seat 2: nursery/bib: bib")
+
+
+WARDROBE = """\
+size: 68
+measures: {neck: 24 cm}
+wardrobe:
+  - nursery/bib
+  - lace/edging: [lace]
+"""
+
+
+def test_a_wardrobe_lists_all_that_it_takes_for_one_baby(tmp_path: Path):
+    built = course_of(tmp_path, WARDROBE).build()
+    assert built.warnings == []
+    words = built.words("wardrobe/index.html")
+    assert re.search(r"neck 9 7/16 in \(24 cm\) her own", words)
+    assert "front cloth: " in words
+    assert "lace: " in words
+    assert not [each for each in built.pages() if each.startswith("course/")]
+    assert "handouts/tucks/pin.html" not in built.pages()
+    assert "wardrobe/index.html" in built.page("index.html")
+
+
+def numbers(built: Built, address: str) -> set[str]:
+    """The amounts in the cut list of a page."""
+    return set(re.findall(r"[\d/]+ in × [\d /]+ in", built.words(address)))
+
+
+@pytest.mark.parametrize("size", ["50", "98"])
+def test_another_size_in_the_scenario_changes_every_piece(size: str, tmp_path: Path, built: Built):
+    own = course_of(tmp_path, WARDROBE.replace("size: 68", f"size: {size}")
+                    .replace("measures: {neck: 24 cm}\n", "")).build()  # fmt: skip
+    for address in ("wardrobe/index.html", "handouts/nursery/bib.html"):
+        assert numbers(own, address)
+        assert numbers(own, address).isdisjoint(numbers(built, "handouts/nursery/bib.html"))
+
+
+def test_one_seat_s_size_moves_its_own_kit_and_the_class_only(tmp_path: Path, built: Built):
+    moved = course_of(tmp_path, COURSE.replace("size: 56", "size: 98")).build()
+    changed = {
+        address
+        for address in built.pages()
+        if address.startswith("course/") and built.article(address) != moved.article(address)
+    }
+    assert changed == {
+        f"course/{name}.html" for name in ("class", "index", "kit-1", "kits", "preparation")
+    }
+    before, after = (each.article("course/kits.html") for each in (built, moved))
+    second = "<h2>Seat 2</h2>"
+    assert before.partition(second)[2] == after.partition(second)[2]

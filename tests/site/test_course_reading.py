@@ -126,6 +126,19 @@ WRONG = {
         LESSON + "spares:\n  thread: 10 %\n",
         '4: spares: there is no field "thread"; known: cloth, counts, lengths',
     ),
+    "wardrobe beside lessons": (
+        LESSON + "wardrobe:\n  - nursery/bib\n",
+        "3: wardrobe: a scenario has lessons or a wardrobe; take one out",
+    ),
+    "wardrobe that is no list": (
+        "wardrobe: nursery/bib\n",
+        "1: wardrobe: write a list here, such as - nursery/bib",
+    ),
+    "unknown handout in a wardrobe": (
+        "wardrobe:\n  - nursery/bob\n",
+        '2: wardrobe: item 1: there is no handout "nursery/bob" among those published; '
+        'did you mean "nursery/bib"?',
+    ),
     "spares in a list": (
         LESSON + "spares: [10 %]\n",
         "3: spares: write a mapping here, such as cloth: 10 %",
