@@ -5,16 +5,56 @@ from __future__ import annotations
 from collections.abc import Sequence
 from dataclasses import dataclass
 
+from handout_engine.cloth import note_cloth
 from handout_engine.drawing.folds import Drawn, chart_scene, finished_scene
 from handout_engine.drawing.pleats import PLEAT_LINES, pleat_scene
 from handout_engine.folds import Fold, FoldedPanel
 from handout_engine.gathering_steps import add_washing_step
 from handout_engine.hems import hem_step
 from handout_engine.lengths import Length
-from handout_engine.pleating import OPEN, RING, PleatInputs
+from handout_engine.pleating import (
+    OPEN,
+    RING,
+    PleatInputs,
+    add_panels,
+    add_pleat_chart,
+    add_pleat_supplies,
+    check_gaps,
+    note_panels,
+)
 from handout_engine.values import Value, sentence
 from handout_engine.workings import Picture, Step
 from handout_engine.worksheet import Worksheet
+
+
+@dataclass(frozen=True)
+class PleatRow:
+    """A row of pleats: its folds, what one is called, how many folds it has, what shows of it.
+
+    `how` says which way the folds are brought.
+    """
+
+    panel: FoldedPanel
+    what: str
+    folds_each: int
+    visible: Value
+    how: str
+
+
+def add_pleat_row(sheet: Worksheet, inputs: PleatInputs, row: PleatRow) -> None:
+    """Panels, marking chart, cloth, supplies, sample and steps of a row whose folds are noted.
+
+    Raises RefusalError for folds that lie over each other, or that the cloth cannot hold.
+    """
+    check_gaps(row.panel, inputs.edge, inputs.overlap, "depth")
+    note_panels(sheet, inputs, inputs.cloth())
+    add_panels(sheet, inputs)
+    add_pleat_chart(sheet, row.panel, row.what, row.folds_each)
+    note_cloth(sheet, "cloth", inputs.cloth())
+    add_pleat_supplies(sheet)
+    add_pleat_sample(sheet, row.visible, row.folds_each)
+    add_cutting_steps(sheet, inputs)
+    add_folding_steps(sheet, row.how)
 
 
 def add_pleat_sample(sheet: Worksheet, visible: Value, folds_each: int) -> None:

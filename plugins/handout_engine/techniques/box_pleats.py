@@ -9,27 +9,20 @@ from __future__ import annotations
 from dataclasses import dataclass
 from typing import ClassVar
 
-from handout_engine.cloth import note_cloth
 from handout_engine.folds import Fold, FoldedPanel, Lie
 from handout_engine.inputs import Asked, count, optional_length
 from handout_engine.lengths import Length
 from handout_engine.pleating import (
     TAPE,
     PleatInputs,
-    add_panels,
-    add_pleat_chart,
-    add_pleat_supplies,
-    check_gaps,
     note_flat,
     note_margin,
-    note_panels,
 )
 from handout_engine.pleating_steps import (
     PleatPictures,
-    add_cutting_steps,
-    add_folding_steps,
+    PleatRow,
     add_pleat_pictures,
-    add_pleat_sample,
+    add_pleat_row,
 )
 from handout_engine.refusals import RefusalError
 from handout_engine.sources import GEOMETRY, GIVEN, PRACTICE
@@ -78,22 +71,14 @@ class BoxPleats(PleatInputs, Technique):
                    (sheet["period"].length + 4 * depth.length) / sheet["period"].length,
                    "({period} + 4 × {pleat_depth}) / {period}")  # fmt: skip
         panel = self._panel(sheet)
-        check_gaps(panel, self.edge, self.overlap, "depth")
         sheet.note("flat_step", "from each box to the next one, flat",
                    sheet["period"].length + 4 * depth.length,
                    "{period} + 4 × {pleat_depth}")  # fmt: skip
-        note_panels(sheet, self, self.cloth())
-        add_panels(sheet, self)
-        add_pleat_chart(sheet, panel, "box", 2)
-        note_cloth(sheet, "cloth", self.cloth())
-        add_pleat_supplies(sheet)
-        add_pleat_sample(sheet, box, 2)
-        add_cutting_steps(sheet, self)
-        add_folding_steps(
-            sheet,
+        how = (
             "Bring the two folds of each box away from each other, each onto its placement line, "
-            "so that the box stands in front and its folded cloth lies behind it.",
+            "so that the box stands in front and its folded cloth lies behind it."
         )
+        add_pleat_row(sheet, self, PleatRow(panel, "box", 2, box, how))
         side = box.length * 3 / 4
         one = (
             Fold(depth.length, side, Lie.RIGHT),

@@ -5,25 +5,18 @@ from __future__ import annotations
 from dataclasses import dataclass
 from typing import ClassVar
 
-from handout_engine.cloth import note_cloth
 from handout_engine.folds import Fold, FoldedPanel, Lie
 from handout_engine.inputs import Asked, count, length
 from handout_engine.lengths import Length
 from handout_engine.pleating import (
     PleatInputs,
-    add_panels,
-    add_pleat_chart,
-    add_pleat_supplies,
-    check_gaps,
     note_flat,
-    note_panels,
 )
 from handout_engine.pleating_steps import (
     PleatPictures,
-    add_cutting_steps,
-    add_folding_steps,
+    PleatRow,
     add_pleat_pictures,
-    add_pleat_sample,
+    add_pleat_row,
 )
 from handout_engine.sources import GEOMETRY, PRACTICE
 from handout_engine.technique import Technique
@@ -65,19 +58,11 @@ class InvertedPleat(PleatInputs, Technique):
         sheet.note("ratio", "cloth for each width", flat.length / sheet["pleated_width"].length,
                    "{flat_width} / {pleated_width}")  # fmt: skip
         panel = self._panel(sheet)
-        check_gaps(panel, self.edge, self.overlap, "depth")
-        note_panels(sheet, self, self.cloth())
-        add_panels(sheet, self)
-        add_pleat_chart(sheet, panel, "pleat", 2)
-        note_cloth(sheet, "cloth", self.cloth())
-        add_pleat_supplies(sheet)
-        add_pleat_sample(sheet, sheet["pleat_depth"], 2)
-        add_cutting_steps(sheet, self)
-        add_folding_steps(
-            sheet,
+        how = (
             "Bring the two folds of each pleat towards each other until they meet on their common "
-            "placement line.",
+            "placement line."
         )
+        add_pleat_row(sheet, self, PleatRow(panel, "pleat", 2, sheet["pleat_depth"], how))
         side = self.depth * 5 / 4
         one = (Fold(self.depth, side, Lie.LEFT), Fold(self.depth, side, Lie.RIGHT))
         add_pleat_pictures(sheet, PleatPictures(panel, one, 2 * side, self.title))

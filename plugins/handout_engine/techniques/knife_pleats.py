@@ -8,27 +8,20 @@ from __future__ import annotations
 from dataclasses import dataclass
 from typing import ClassVar
 
-from handout_engine.cloth import note_cloth
 from handout_engine.folds import Fold, FoldedPanel, Lie
 from handout_engine.inputs import Asked, choice, count, optional_length
 from handout_engine.lengths import ZERO, Length
 from handout_engine.pleating import (
     TAPE,
     PleatInputs,
-    add_panels,
-    add_pleat_chart,
-    add_pleat_supplies,
-    check_gaps,
     note_flat,
     note_margin,
-    note_panels,
 )
 from handout_engine.pleating_steps import (
     PleatPictures,
-    add_cutting_steps,
-    add_folding_steps,
+    PleatRow,
     add_pleat_pictures,
-    add_pleat_sample,
+    add_pleat_row,
 )
 from handout_engine.refusals import RefusalError
 from handout_engine.sources import GEOMETRY, GIVEN, published
@@ -84,22 +77,14 @@ class KnifePleats(PleatInputs, Technique):
                    (visible.length + 2 * depth.length) / visible.length,
                    "({visible} + 2 × {pleat_depth}) / {visible}", visible=visible)  # fmt: skip
         panel = self._panel(sheet)
-        check_gaps(panel, self.edge, self.overlap, "depth")
         sheet.note("flat_step", "from each pleat's fold to the next one's, flat",
                    visible.length + 2 * depth.length, "{visible} + 2 × {pleat_depth}",
                    visible=visible)  # fmt: skip
-        note_panels(sheet, self, self.cloth())
-        add_panels(sheet, self)
-        add_pleat_chart(sheet, panel, "pleat")
-        note_cloth(sheet, "cloth", self.cloth())
-        add_pleat_supplies(sheet)
-        add_pleat_sample(sheet, visible, 1)
-        add_cutting_steps(sheet, self)
-        add_folding_steps(
-            sheet,
+        how = (
             f"Bring each fold {self.turned} onto its placement line, wrong sides together behind "
-            "it, one pleat after the other.",
+            "it, one pleat after the other."
         )
+        add_pleat_row(sheet, self, PleatRow(panel, "pleat", 1, visible, how))
         add_pleat_pictures(sheet, self._pictures(panel, visible, depth))
         return sheet.finish()
 
