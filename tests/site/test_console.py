@@ -13,6 +13,7 @@ from click.testing import CliRunner, Result
 
 from handout_engine.register import keys
 from handout_site.console import main
+from small_sites import site_of
 
 BANDED = ("compute", "banded-ruffle", "edge=9 in", "shows=1 in", "band=1/4 in", "fullness=2")
 
@@ -194,3 +195,19 @@ def test_a_reader_that_stops_reading_leaves_no_traceback():
         ran.stdout.close()
         assert "Traceback" not in ran.stderr.read()
     assert ran.returncode == 1
+
+
+def test_build_makes_the_site_of_the_scenario_that_is_named(tmp_path: Path):
+    site = site_of(tmp_path, {"ruffles/try.md": "# A ruffle\n"})
+    site.write("scenarios/other.yml", "publisher: The other guild\n")
+    settings = site.config_file.read_text(encoding="utf-8")
+    site.config_file.write_text(
+        settings.replace("scenario: guild", "scenario: !ENV [HANDOUTS_SCENARIO, guild]")
+    )
+    into = tmp_path / "built"
+    words = ("build", "other", "--settings", str(site.config_file), "--into", str(into))
+    result = run(*words)
+    assert result.exit_code == 0, result.output
+    assert "The other guild" in (into / "handouts/ruffles/try.html").read_text(encoding="utf-8")
+    missing = run("build", "none", *words[2:])
+    assert missing.exit_code == 1
