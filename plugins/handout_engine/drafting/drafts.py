@@ -41,12 +41,14 @@ class Edge:
 class Draft:
     """A piece as it is drafted; where it has an edge called fold, it is half of what is cut.
 
-    Each edge begins where the one before it ends. `notches` lie on edges that must meet others.
+    Each edge begins where the one before it ends. `notches` lie on edges that must meet others;
+    `remark` is a sentence that is said beneath its drawing.
     """
 
     name: str
     edges: tuple[Edge, ...]
     notches: tuple[Point, ...] = ()
+    remark: str = ""
 
     @property
     def on_fold(self) -> bool:

@@ -200,4 +200,10 @@ def _draft(garment: SkirtInputs, name: str, yoke: Yoke, size: tuple[float, float
         Edge("hem", hem, float(garment.hem)),
         Edge(FOLD, (hem[-1], top)),
     )
-    return Draft(name, edges, notches=((snapped(half / 2), level),))
+    fold = "At its lower edge the dashed line is the fold of the hem."
+    return Draft(
+        name,
+        edges,
+        notches=((snapped(half / 2), level),),
+        remark="" if garment.hem_trim else fold,
+    )

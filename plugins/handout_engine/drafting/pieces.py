@@ -84,7 +84,10 @@ def note_piece(sheet: Worksheet, draft: Draft, cutting: Cutting) -> Piece:
 
 def _picture(draft: Draft, wide: Value, long: Value, name: str) -> Picture:
     on_fold = " The line of long dashes and dots lies on the fold." if draft.on_fold else ""
-    words = f"{draft.name.capitalize()}: cut on the thick line, sewn on the dashed one.{on_fold}"
+    more = f" {draft.remark}" if draft.remark else ""
+    words = (
+        f"{draft.name.capitalize()}: cut on the thick line, sewn on the dashed one.{on_fold}{more}"
+    )
     return Picture(name.replace("_", "-"), sentence(words), draft_scene(draft, wide, long))
 
 

@@ -216,7 +216,12 @@ def _back(garment: YokeInputs, block: BodyBlock, above: Line) -> Draft:
         Edge("back", corners, float(garment.facing)),
     )
     centre = ((0.0, top), (0.0, end[1]))
-    return Draft("back yoke", edges, notches=(*centre, (end[0] / 2, end[1])))
+    return Draft(
+        "back yoke",
+        edges,
+        notches=(*centre, (end[0] / 2, end[1])),
+        remark="At its back edge the dashed line is the fold of the facing.",
+    )
 
 
 def _note_opening(sheet: Worksheet, garment: YokeInputs) -> None:
