@@ -1,8 +1,9 @@
 """Booklets: pages that hold many handouts in the order of the menu, to be printed in one go.
 
-Each section of the menu that holds handouts, a family or a lesson, has a booklet, and so has the
-whole site. They are made from the finished HTML of the handouts: nothing is worked out twice. What
-they look like stands in overrides/booklet.html.
+Each section of the menu that holds handouts has a booklet, and so has the whole site. Where there
+is a course its lessons come first, each with what is sewn in it. All are made from the finished
+HTML of the handouts: nothing is worked out twice. What they look like stands in
+overrides/booklet.html.
 """
 
 from __future__ import annotations
@@ -58,24 +59,32 @@ class Booklet:
     title: str
     chapters: tuple[Chapter, ...]
 
+    def holds(self, page: Page) -> bool:
+        """Whether a page is bound in it."""
+        sources = (each.file.src_uri for chapter in self.chapters for each in chapter.pages)
+        return page.file.src_uri in sources
+
 
 @dataclass
 class Bindery:
     """The booklets of one build: the finished handouts, and the booklets to be made of them.
 
-    `handouts` are the addresses of all handouts among the site's sources.
+    `handouts` are the addresses of all handouts among the site's sources; `lessons` are those of a
+    course: the title of each, and the addresses of its own page and of its handouts.
     """
 
     handouts: frozenset[str] = frozenset()
+    lessons: tuple[tuple[str, tuple[str, ...]], ...] = ()
     finished: dict[str, str] = field(default_factory=dict)
     booklets: dict[str, Booklet] = field(default_factory=dict)
 
     def plan(self, nav: Navigation, files: Files, config: MkDocsConfig) -> None:
         """Add a page for each booklet; what stands in it comes when all handouts are finished."""
-        every = tuple(self._chapters(nav.items))
+        every = tuple(_each_once([*self._lessons(files), *self._chapters(nav.items)]))
         if not every:
             return
-        planned = {WHOLE: Booklet("All handouts in one booklet", every)}
+        whole = "The course in one booklet" if self.lessons else "All handouts in one booklet"
+        planned = {WHOLE: Booklet(whole, every)}
         if len(every) > 1:
             for number, chapter in enumerate(every, 1):
                 name = f"{WHOLE}-{_slug(chapter.title) or number}"
@@ -87,13 +96,18 @@ class Bindery:
             files.append(File.generated(config, f"{name}.md", content=text, inclusion=inclusion))
             self.booklets[f"{name}.md"] = booklet
 
+    def _lessons(self, files: Files) -> Iterator[Chapter]:
+        for title, addresses in self.lessons:
+            found = [files.get_file_from_path(address) for address in addresses]
+            pages = [file.page for file in found if file is not None]
+            yield Chapter(title, tuple(page for page in pages if page is not None))
+
     def _chapters(self, items: Iterable[Any]) -> Iterator[Chapter]:
         for section in items:
             if isinstance(section, Section):
                 pages = [each for each in section.children if isinstance(each, Page)]
                 ours = [page for page in pages if page.file.src_uri in self.handouts]
-                if any(not _introduces(page) for page in ours):
-                    yield Chapter(str(section.title), tuple(ours))
+                yield Chapter(str(section.title), tuple(ours))
                 yield from self._chapters(section.children)
 
     def holding(self, page: Page) -> list[tuple[str, str]]:
@@ -101,13 +115,13 @@ class Bindery:
         found = [
             (booklet.title, f"{address[:-3]}.html")
             for address, booklet in self.booklets.items()
-            if any(page in chapter.pages for chapter in booklet.chapters)
+            if booklet.holds(page)
         ]
         return found[::-1]
 
     def keep(self, page: Page, content: str) -> None:
         """Keep a page's finished HTML, before it gets what only a screen can use."""
-        if page.file.src_uri in self.handouts:
+        if any(booklet.holds(page) for booklet in self.booklets.values()):
             self.finished[page.file.src_uri] = content
 
     def bind(self, files: Files) -> None:
@@ -172,6 +186,16 @@ def _moved(value: str, own: str, url: str) -> str:
         return value
     path, mark, rest = value.partition("#")
     return relpath(join(dirname(own), path), dirname(url) or ".") + mark + rest
+
+
+def _each_once(chapters: Iterable[Chapter]) -> Iterator[Chapter]:
+    """The chapters, each page in the first that has it; none that would only introduce others."""
+    seen: set[str] = set()
+    for chapter in chapters:
+        pages = tuple(page for page in chapter.pages if page.file.src_uri not in seen)
+        seen.update(page.file.src_uri for page in pages)
+        if any(not _introduces(page) for page in pages):
+            yield Chapter(chapter.title, pages)
 
 
 def _introduces(page: Page) -> bool:

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 import logging
-from collections.abc import Iterable
+from collections.abc import Iterable, Iterator, Mapping
 from dataclasses import dataclass, field
 from pathlib import Path
 
@@ -12,6 +12,8 @@ from mkdocs.structure.pages import Page
 
 from handout_engine.markup import element, html
 from handout_site.booklet import Bindery
+from handout_site.course import Course
+from handout_site.course_pages import lesson_address
 from handout_site.library import SECTION, Entry
 from handout_site.ready_pdfs import ReadyPdfs, find_program
 
@@ -52,7 +54,7 @@ class Paper:
         self.ready.write(site, kept)
 
 
-def for_paper(entries: Iterable[Entry], url: str, *, pdf: bool) -> Paper:
+def for_paper(entries: Iterable[Entry], course: Course | None, url: str, *, pdf: bool) -> Paper:
     """The paper side of a build of these handouts, for a site at `url` (empty if it says none).
 
     `pdf` asks for PDFs; when what makes them is missing, that is said.
@@ -60,8 +62,17 @@ def for_paper(entries: Iterable[Entry], url: str, *, pdf: bool) -> Paper:
     program, missing = find_program() if pdf else (None, "")
     if missing:
         log.info(missing)
-    bindery = Bindery(frozenset(entry.address for entry in entries))
+    addresses = {entry.name: entry.address for entry in entries}
+    lessons = tuple(_lessons(course, addresses)) if course else ()
+    bindery = Bindery(frozenset(addresses.values()), lessons)
     return Paper(bindery, ReadyPdfs(program, url))
+
+
+def _lessons(course: Course, addresses: Mapping[str, str]) -> Iterator[tuple[str, tuple[str, ...]]]:
+    """The title of each lesson, its page and those of its handouts that are published."""
+    for number, lesson in enumerate(course.lessons, 1):
+        sewn = (addresses.get(each.handout, "") for each in lesson.handouts)
+        yield f"Lesson {number}: {lesson.title}", (lesson_address(number), *filter(None, sewn))
 
 
 def with_notes(content: str) -> str:

@@ -116,7 +116,8 @@ class HandoutsPlugin(BasePlugin[HandoutsConfig]):
         config.nav = filled_menu(config.nav, places)
         config.extra["scenario"] = self.scenario
         wanted = bool(self.config.pdf) and not self.serving
-        self.paper = for_paper(self.entries, config.site_url or "", pdf=wanted)
+        url = config.site_url or ""
+        self.paper = for_paper(self.entries, self.scenario.course, url, pdf=wanted)
         config.markdown_extensions.append(InlineValues(self._inline))  # type: ignore[arg-type]
         fences = config.mdx_configs.setdefault("pymdownx.superfences", {})
         fences.setdefault("custom_fences", []).append(
