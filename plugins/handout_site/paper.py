@@ -13,7 +13,7 @@ from mkdocs.structure.pages import Page
 from handout_engine.markup import element, html
 from handout_site.booklet import Bindery
 from handout_site.course import Course
-from handout_site.course_pages import lesson_address
+from handout_site.course_menu import lesson_address
 from handout_site.library import SECTION, Entry
 from handout_site.ready_pdfs import ReadyPdfs, find_program
 
