@@ -9,6 +9,7 @@ from __future__ import annotations
 
 from dataclasses import Field, dataclass, field, fields, replace
 from fractions import Fraction
+from functools import cache
 from typing import Any
 
 from handout_engine.kinds import (
@@ -69,6 +70,7 @@ class Asked:
 _KEY = "input"
 
 
+@cache
 def declared_inputs(technique: type) -> tuple[Input, ...]:
     """The inputs of a technique by group, in each in the order in which they are declared."""
     every = [_input(each) for each in fields(technique) if _KEY in each.metadata]

@@ -27,7 +27,7 @@ def test_a_yoke_gathered_to_entredeux_worked_by_hand():
     assert (said(working, "first_row"), said(working, "second_row")) == ("1/8 in", "3/8 in")
 
 
-@settings(max_examples=1000)
+@settings(max_examples=300)
 @given(panels, small, st.fractions(Fraction(1, 16), 1, max_denominator=32).map(inches), small)
 def test_sewn_together_cloth_and_entredeux_are_as_wide_as_the_page_says(panel, own, visible, far):
     working = work("entredeux-join", panel=panel, entredeux_allowance=own, visible=visible,

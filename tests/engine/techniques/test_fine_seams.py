@@ -50,7 +50,7 @@ def sewn(working, kind: str) -> tuple[SewnEdge, SewnEdge]:
             SewnEdge(named["pin_lap"], named["pin_lap"], Fraction(0)))  # fmt: skip
 
 
-@settings(max_examples=1000)
+@settings(max_examples=300)
 @given(
     st.sampled_from(KINDS),
     st.fractions(12, 40, max_denominator=16).map(inches),
