@@ -29,6 +29,7 @@ PAGES = [
 PIECE = re.compile(r'^(`{4,})\w+ title="([^"]+)"\n(.*?)^\1$', re.MULTILINE | re.DOTALL)
 COMMANDS = re.compile(r"^```sh\n(.*?)^```$", re.MULTILINE | re.DOTALL)
 SAID = re.compile(r"^```text\n(.*?)\n```$", re.MULTILINE | re.DOTALL)
+SECTIONS = "  - Course: course/\n  - Wardrobe: wardrobe/\n"
 WITHOUT_A_SITE = ("list", "compute", "new", "check")
 
 
@@ -67,7 +68,7 @@ def site(folder: Path, scenario: str) -> SmallSite:
     settings = made.config_file.read_text(encoding="utf-8")
     settings = settings.replace("scenario: guild", f"scenario: {scenario}")
     line = "  - Handouts: handouts/"
-    made.write("site_src/mkdocs.yml", settings.replace(line, f"  - Course: course/\n{line}"))
+    made.write("site_src/mkdocs.yml", settings.replace(line, f"{SECTIONS}{line}"))
     return made
 
 
@@ -104,6 +105,7 @@ def test_the_site_of_each_scenario_builds_strictly(tmp_path, scenario):
     assert built.warnings == []
     assert (built.folder / "handouts" / "gowns" / "ruffled-slip.html").is_file()
     assert (built.folder / "course").is_dir() == (scenario == "slip-course")
+    assert (built.folder / "wardrobe").is_dir() == (scenario == "our-baby")
 
 
 def test_a_block_that_the_guide_works_out_is_the_one_that_it_shows():
