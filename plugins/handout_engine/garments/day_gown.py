@@ -92,7 +92,7 @@ class DayGown(SleeveInputs, YokeInputs, SkirtInputs):
     )  # fmt: skip
     reach: Length | None = optional_length(
         Asked("length", "From the neck point to the finished hem."),
-        "as hem_at says",
+        "as “hem at” says",
         ("25 cm", "170 cm"),
     )
 
