@@ -18,6 +18,7 @@ from handout_engine.drawing.pieces import piece_shapes
 from handout_engine.drawing.scene import Scene, Shape
 from handout_engine.drawing.sheet_pages import print_document, sheet_pages
 from handout_engine.drawing.strip import Label
+from handout_engine.drawing.true_scale import reach_of
 from handout_engine.geometry.polygons import extents
 from handout_engine.markup import element, xml
 from handout_engine.refusals import RefusalError
@@ -79,13 +80,19 @@ def whole_sheet(working: Working, tape: Tape) -> Sheet:
     """All sheets of a working as one; raises RefusalError where there are none, with the reason."""
     every = sheets(working, tape)
     if not every:
-        raise RefusalError(" ".join(too_large(working)) or "it has no true-scale sheet")
+        reasons = [*too_large(working), *_too_large_pictures(working, tape)]
+        raise RefusalError(" ".join(reasons) or "it has no true-scale sheet")
     drawings = chain.from_iterable(each.drawings for each in every)
     return Sheet("", working.title, tuple(drawings))
 
 
+def _too_large_pictures(working: Working, tape: Tape) -> list[str]:
+    said_of = (too_large_picture(each, tape) for each in working.pictures)
+    return [text for text in said_of if text]
+
+
 def too_large(working: Working) -> list[str]:
-    """A sentence for each piece that has an outline but would take too many pages."""
+    """A sentence for each piece that has an outline, but one that would take too many pages."""
     outlined = [piece for piece in working.pieces if piece.outline]
     return [
         f"The {piece.name} is too large to print at true scale; draw it from its measures."
@@ -95,8 +102,8 @@ def too_large(working: Working) -> list[str]:
 
 
 def picture_sheet(working: Working, picture: Picture, tape: Tape) -> Sheet | None:
-    """The sheet of one picture; None where there is none."""
-    if picture.sheet is None:
+    """The sheet of one picture; None where there is none, or it would take too many pages."""
+    if picture.sheet is None or too_large_picture(picture, tape):
         return None
     heading = _heading(working, picture.sheet.title.first(tape))
     label = Label(heading, (picture.sheet.description.text(tape),))
@@ -116,6 +123,16 @@ def pieces_sheet(working: Working, tape: Tape) -> Sheet | None:
     if not drawings:
         return None
     return _sheet(f"{working.technique}-{PIECES}", f"{working.title}: pieces", drawings, tape)
+
+
+def too_large_picture(picture: Picture, tape: Tape) -> str:
+    """A sentence where a picture has a sheet, but one that would take too many pages; else none."""
+    if picture.sheet is None:
+        return ""
+    reach = reach_of(inked(picture.sheet.shapes, tape))
+    if reach.width * reach.height <= LARGEST:
+        return ""
+    return f"{picture.sheet.title.first(tape)}: this is too large to print at true scale."
 
 
 def can_be_printed(piece: Piece) -> bool:

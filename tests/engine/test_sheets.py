@@ -138,6 +138,16 @@ def test_what_would_take_too_many_pages_is_said_to_be_too_large():
     assert "The flounce is too large to print at true scale" in page.fragment(0)
 
 
+def test_a_picture_too_large_to_print_is_said_to_be():
+    corners = {"sides": "70 in; 70 in; 70 in", "lace_width": "1 in"}
+    block = read_block({"technique": "mitred-lace", "name": "it", **corners, "show": "finished"})
+    page = work_page([block], Tape())
+    assert page.problems == [] and page.sheets() == {}
+    assert "this is too large to print at true scale" in page.fragment(0)
+    with pytest.raises(RefusalError, match="too large to print"):
+        whole_sheet(work("mitred-lace", **corners), Tape())
+
+
 def test_the_size_of_a_garment_is_on_its_pages():
     sheet = printed(piece(), size=Value("size", "size", "68", GEOMETRY))
     assert words(sheet).startswith("For size 68, ")

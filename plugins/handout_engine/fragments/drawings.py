@@ -11,7 +11,7 @@ from handout_engine.fragments.words import phrase, sheet_link
 from handout_engine.laying import Layout
 from handout_engine.markup import element
 from handout_engine.saying import Tape
-from handout_engine.sheets import picture_sheet
+from handout_engine.sheets import picture_sheet, too_large_picture
 from handout_engine.values import sentence
 from handout_engine.workings import Picture, Working
 
@@ -61,6 +61,8 @@ def _of(working: Working, picture: Picture, tape: Tape, identity: str) -> Elemen
     sheet = picture_sheet(working, picture, tape)
     if sheet is not None:
         figure.append(sheet_link("Print this sheet at true scale", sheet))
+    elif picture.sheet is not None:
+        figure.append(element("p", too_large_picture(picture, tape), class_="too-large"))
     return figure
 
 
