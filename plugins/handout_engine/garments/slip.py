@@ -200,6 +200,13 @@ def _add_supplies(sheet: Worksheet) -> None:
         sheet.cautions.append(LONG_HEM)
 
 
+BINDING = (
+    "To bind, first trim the allowance of {seam_allowance} away, down to the seam line; to face, "
+    "sew the facing on that line. Finish so"
+)
+EDGES = "finished, the neck measures {neck_edge} and each armhole {armhole_edge}."
+
+
 def _add_steps(sheet: Worksheet) -> None:
     add_washing_step(sheet)
     if sheet["front"].amount == WORKED:
@@ -215,11 +222,10 @@ def _add_steps(sheet: Worksheet) -> None:
     add_shoulder_step(sheet)
     add_side_step(sheet, "the hem line measures {hem_edge} once round.")
     if sheet["armholes"].amount == BOUND:
-        sheet.step("Bind or face the neck and both armholes, which measure {neck_edge} and "
-                   "{armhole_edge}.")  # fmt: skip
+        sheet.step(f"{BINDING} the neck and both armholes.", EDGES)
     else:
         sheet.step("Sew their trim to both armholes, {armhole_edge} each.")
-        sheet.step("Bind or face the neck, which measures {neck_edge}.")
+        sheet.step(f"{BINDING} the neck.", "finished, the neck measures {neck_edge}.")
     if sheet["hem_trim"].length:
         sheet.step("Sew the trim to the hem line, once round; it takes the allowance of {hem}.",
                    "with its trim the slip is {finished_length} from the neck point.")  # fmt: skip
