@@ -9,14 +9,17 @@ from collections.abc import Callable
 from functools import partial
 from hashlib import sha256
 from pathlib import Path
+from xml.etree.ElementTree import Element
 
 from handout_engine.drawing.svg import svg
-from handout_engine.markup import xml
+from handout_engine.markup import element, xml
 from handout_engine.pages import Page
 from handout_site.kept_files import put
 
 FOLDER = "pictures"
-WIDTH = 800
+WIDTH, HEIGHT = 1200, 630
+"""Of each picture: the shape that previews of links have, so that none is cut at its sides."""
+BORDER = 40
 MISSING = (
     "pictures of the handouts for link previews are left out, since libcairo is not installed; "
     "on Debian: apt-get install libcairo2"
@@ -44,8 +47,24 @@ def picture_of(page: Page) -> str | None:
         working = page.workings.get(block.name)
         for picture in working.pictures if working else ():
             if picture.finished:
-                return xml(svg(picture.scene, page.tape, "picture", "paper"))
+                return xml(card(svg(picture.scene, page.tape, "picture", "paper")))
     return None
+
+
+def card(drawing: Element) -> Element:
+    """A paper drawing on a white card of a picture's shape, as large as it can be."""
+    box = {"x": BORDER, "y": BORDER, "width": WIDTH - 2 * BORDER, "height": HEIGHT - 2 * BORDER}
+    for name, value in box.items():
+        drawing.set(name, str(value))
+    return element(
+        "svg",
+        element("rect", width=str(WIDTH), height=str(HEIGHT), fill="#fff"),
+        drawing,
+        xmlns="http://www.w3.org/2000/svg",
+        viewBox=f"0 0 {WIDTH} {HEIGHT}",
+        width=str(WIDTH),
+        height=str(HEIGHT),
+    )
 
 
 def address(drawing: str) -> str:

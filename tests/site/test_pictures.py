@@ -5,6 +5,7 @@ import logging
 
 import pytest
 
+from handout_engine.markup import element, xml
 from handout_site import pictures
 from small_sites import small_site
 
@@ -46,6 +47,20 @@ def test_without_libcairo_there_is_no_painter(monkeypatch):
     monkeypatch.setattr(builtins, "__import__", refuse)
     assert pictures.find_painter() is None
     assert "libcairo" in pictures.MISSING
+
+
+def test_a_picture_has_the_shape_of_a_preview_and_holds_the_whole_drawing():
+    painter = pictures.find_painter()
+    if painter is None:
+        pytest.skip("libcairo is not installed")
+    for tall in (30, 900):
+        drawing = element("svg", element("rect", width="360", height=str(tall), fill="#000"),
+                          viewBox=f"0 0 360 {tall}")  # fmt: skip
+        painted = painter(xml(pictures.card(drawing)))
+        size = (int.from_bytes(painted[16:20], "big"), int.from_bytes(painted[20:24], "big"))
+        assert size == (pictures.WIDTH, pictures.HEIGHT)
+        inside = pictures.card(drawing)[1]
+        assert (inside.get("x"), inside.get("y")) == (str(pictures.BORDER),) * 2
 
 
 HANDOUT = """# Try
