@@ -6,11 +6,13 @@ from math import dist
 from random import Random
 
 import pytest
+from hypothesis import HealthCheck, given, settings
+from hypothesis import strategies as st
 from shapely import LineString, MultiLineString, box
 from shapely.ops import unary_union
 
 from handout_engine.drawing.cutting import cut
-from handout_engine.drawing.ink import Rule, Words, inked
+from handout_engine.drawing.ink import DOT, Rule, Spots, Words, inked
 from handout_engine.drawing.ink_svg import document, elements
 from handout_engine.drawing.joins import joins
 from handout_engine.drawing.scene import Area, Dots, Line, Note, Stroke, rectangle
@@ -19,13 +21,16 @@ from handout_engine.drawing.strip import JOIN, Label
 from handout_engine.drawing.tiling import PAPERS, tiled
 from handout_engine.drawing.true_scale import PRINT_AT
 from handout_engine.markup import xml
-from handout_engine.register import keys
+from handout_engine.refusals import RefusalError, RefusalsError
+from handout_engine.register import find, keys
 from handout_engine.saying import Tape
 from handout_engine.sheets import sheets
+from handout_engine.technique import make
 from handout_engine.values import sentence
 from printed import Printed, printer, read_back
 from random_outlines import star
 from worked import work
+from written_inputs import inputs_of
 
 CUT_WIDTH, MARGIN, OVERLAP = 0.5, 6, 10
 """In mm, written here anew so that a change of the pages is noticed."""
@@ -319,3 +324,33 @@ def test_words_are_reckoned_rather_too_wide_than_too_narrow(bold):
 
 def line_of_words(text, bold):
     return xml(document("t", "d", (297, 210), elements([Words(text, (10, 20), bold=bold)])))
+
+
+@pytest.mark.parametrize("key", ALL_SHEETS)
+def test_whatever_the_measures_every_page_shows_what_lies_in_its_window(key):
+    """And there are never more pages than a cutter could put together."""
+
+    @settings(max_examples=12, suppress_health_check=list(HealthCheck))
+    @given(inputs_of(find(key)), st.sampled_from(sorted(PAPERS)))
+    def look(inputs, paper):
+        for drawing in drawings(key, inputs):
+            inks = inked(drawing.shapes, METRIC)
+            tiling = tiled(inks, paper)
+            assert 1 <= len(tiling.kept) <= 90
+            for shown in cut(inks, tiling).values():
+                assert shown, "an empty page"
+                view = tiling.sheet.window.shrunk(-1e-6)
+                for ink in shown:
+                    reach = ink.reach.shrunk(DOT / 2) if isinstance(ink, Spots) else ink.reach
+                    assert view.covers(reach), ink
+
+    look()
+
+
+def drawings(key, inputs):
+    """What is printed with these inputs; nothing where they are refused."""
+    try:
+        return [each for sheet in sheets(make(find(key), inputs).work(), METRIC)
+                for each in sheet.drawings]  # fmt: skip
+    except (RefusalError, RefusalsError):
+        return []
