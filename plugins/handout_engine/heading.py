@@ -6,13 +6,49 @@ the gathering line, so that the stitching holds them.
 
 from __future__ import annotations
 
+from dataclasses import dataclass
+
+from handout_engine.cloth import note_cloth
 from handout_engine.drawing.scene import Line
 from handout_engine.drawing.strips import Rule
-from handout_engine.gathering_steps import add_gathering_steps
+from handout_engine.gathering import (
+    GatherInputs,
+    note_gathered_length,
+    note_gathered_strips,
+    note_rows,
+    strip_piece,
+)
+from handout_engine.gathering_steps import add_gathering_steps, add_gathering_supplies, add_sample
 from handout_engine.hems import HemInputs, hem_step, note_hem
 from handout_engine.sources import published
 from handout_engine.values import Value
+from handout_engine.workings import Mark
 from handout_engine.worksheet import Worksheet
+
+
+@dataclass(frozen=True, kw_only=True)
+class HeadingInputs(HemInputs, GatherInputs):
+    """The inputs of a ruffle that is gathered inside its width."""
+
+
+def note_ruffle(
+    sheet: Worksheet, ruffle: HeadingInputs, above: Value, below: Value
+) -> tuple[Value, Value]:
+    """Note width, gathering line and strips, and add piece, cloth, supplies and sample.
+
+    Returns the two gathering rows. Raises RefusalError for what cannot be cut or gathered.
+    """
+    cloth = ruffle.cloth()
+    line = note_width(sheet, ruffle, above, below)
+    note_gathered_length(sheet)
+    note_gathered_strips(sheet, cloth)
+    rows = note_rows(sheet, line, shallower(above, below), ruffle.rows_apart)
+    marks = tuple(Mark(each.label, each.length) for each in (*rows, line))
+    sheet.pieces.append(strip_piece(sheet, "ruffle strip", "ruffle cloth", marks=marks))
+    note_cloth(sheet, "ruffle cloth", cloth)
+    add_gathering_supplies(sheet)
+    add_sample(sheet, sheet["cut_width"], "a strip")
+    return rows
 
 
 def note_width(sheet: Worksheet, ruffle: HemInputs, above: Value, below: Value) -> Value:

@@ -5,40 +5,29 @@ from __future__ import annotations
 from dataclasses import dataclass
 from typing import ClassVar
 
-from handout_engine.cloth import note_cloth
 from handout_engine.drawing.gathers import GatheredLayer
 from handout_engine.drawing.scene import Line
 from handout_engine.drawing.strips import FlatStrip, Rule
-from handout_engine.gathering import (
-    GatherInputs,
-    note_gathered_length,
-    note_gathered_strips,
-    note_rows,
-    strip_piece,
-)
 from handout_engine.gathering_pictures import (
     finished_picture,
     quarters_picture,
     strips_picture,
 )
 from handout_engine.gathering_steps import (
-    add_gathering_supplies,
     add_joining_steps,
-    add_sample,
     add_washing_step,
 )
-from handout_engine.heading import add_finishing_steps, note_folds, note_width
-from handout_engine.hems import HemInputs
+from handout_engine.heading import HeadingInputs, add_finishing_steps, note_folds, note_ruffle
 from handout_engine.inputs import Asked, length
 from handout_engine.lengths import Length
 from handout_engine.technique import Technique
 from handout_engine.values import Value, sentence
-from handout_engine.workings import Mark, Working
+from handout_engine.workings import Working
 from handout_engine.worksheet import Worksheet
 
 
 @dataclass(frozen=True, kw_only=True)
-class CentreGatheredRuffle(HemInputs, GatherInputs, Technique):
+class CentreGatheredRuffle(HeadingInputs, Technique):
     """A strip finished on both edges, gathered along its centre and stitched on flat."""
 
     title: ClassVar[str] = "Centre-gathered ruffle"
@@ -56,18 +45,9 @@ class CentreGatheredRuffle(HemInputs, GatherInputs, Technique):
     def work(self) -> Working:
         """Cut width, gathering line, strips, cloth and steps; raises RefusalError."""
         sheet = Worksheet(self)
-        cloth = self.cloth()
         half = sheet.note("half_width", "from the gathering line to each finished edge",
                           self.width / 2, "{width} / 2")  # fmt: skip
-        line = note_width(sheet, self, half, half)
-        note_gathered_length(sheet)
-        note_gathered_strips(sheet, cloth)
-        rows = note_rows(sheet, line, half, self.rows_apart)
-        marks = tuple(Mark(each.label, each.length) for each in (*rows, line))
-        sheet.pieces.append(strip_piece(sheet, "ruffle strip", "ruffle cloth", marks=marks))
-        note_cloth(sheet, "ruffle cloth", cloth)
-        add_gathering_supplies(sheet)
-        add_sample(sheet, sheet["cut_width"], "a strip")
+        rows = note_ruffle(sheet, self, half, half)
         _add_steps(sheet, self, half)
         _draw(sheet, self, half, rows)
         return sheet.finish()
