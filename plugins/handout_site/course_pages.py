@@ -9,6 +9,7 @@ from __future__ import annotations
 
 from collections.abc import Callable, Iterable, Iterator, Mapping
 from dataclasses import dataclass
+from urllib.parse import urlencode
 from xml.etree.ElementTree import Element
 
 from handout_engine.bodies import MEASURES
@@ -133,12 +134,19 @@ class CoursePages:
             yield _paragraph("For the teacher: ", self._a(address, PREPARATION, "what to prepare"),
                              ".", class_="screen-only")  # fmt: skip
 
-    def _handout(self, here: str, name: str, size: str = "") -> Element:
-        title = self.worked.titles.get(name, name)
+    def _handout(self, here: str, name: str, fit: Mapping[str, str] | None = None) -> Element:
+        """A link to a handout, to its page of the size, with the measures for its form."""
+        title, size = self.worked.titles.get(name, name), (fit or {}).get(SIZE, "")
         sized = self.sizes.get((name, size))
-        if sized is None:
-            return self._a(here, self.handouts[name], title)
-        return self._a(here, sized, f"{title}, size {size}")
+        garment = self.worked.garments.get(name)
+        own = {key: text for key, text in (fit or {}).items() if key != SIZE or sized is None}
+        choices = urlencode({f"{garment}.{key}": text for key, text in own.items()})
+        link = self._a(
+            here, sized or self.handouts[name], f"{title}, size {size}" if sized else title
+        )
+        if garment and choices:
+            link.set("href", f"{link.get('href')}?{choices}")
+        return link
 
     def _parts(self, sewn: Sewn) -> str:
         """What of a handout is sewn in a lesson, where that is not all of it."""
@@ -148,9 +156,10 @@ class CoursePages:
 
     def _kit(self, number: int, seat: Seat, packed: Packed) -> Iterator[Element | str]:
         yield from self._packed(seat, packed)
-        here, size = kit_address(number), seat.fit.get(SIZE, "")
-        names = [*self.course.sewn]
-        links = element("ul", *(element("li", self._handout(here, each, size)) for each in names))
+        links = element("ul", *(
+            element("li", self._handout(kit_address(number), each, seat.fit))
+            for each in self.course.sewn
+        ))  # fmt: skip
         yield element("div", element("p", "Handouts", class_="part-title"), links,
                       class_="screen-only")  # fmt: skip
 

@@ -26,12 +26,14 @@ from handout_site.slips import Slip
 class Worked:
     """A course worked out, and what must be mended in its scenario.
 
-    `titles` are those of its handouts, `parts` those of their blocks by handout and block.
+    `titles` are those of its handouts, `parts` those of their blocks by handout and block;
+    `garments` are the names of the blocks that the handouts are sized by.
     """
 
     seats: tuple[Packed, ...] = ()
     titles: Mapping[str, str] = field(default_factory=dict)
     parts: Mapping[str, Mapping[str, str]] = field(default_factory=dict)
+    garments: Mapping[str, str] = field(default_factory=dict)
     slips: list[Slip] = field(default_factory=list)
 
 
@@ -53,6 +55,12 @@ def work_course(course: Course, entries: Iterable[Entry], terms: Terms, file: st
     worked.slips.extend(_unknown_blocks(course, handouts, file))
     worked.titles = {each.sewn.handout: each.title for each in handouts}
     worked.parts = {each.sewn.handout: _titles(each.blocks) for each in handouts}
+    worked.garments = {
+        each.sewn.handout: block.name
+        for each in handouts
+        for block in reversed(each.blocks)
+        if block.is_garment
+    }
     problems: list[Slip] = []
     worked.seats = tuple(_packed(seat, handouts, terms, problems, file) for seat in course.seats)
     worked.slips.extend(problems)

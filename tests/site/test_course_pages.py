@@ -85,6 +85,12 @@ def test_a_kit_holds_her_measures_her_cloth_and_her_pieces(built: Built):
     assert "44 in (111.8 cm) between the selvages" in one
 
 
+def test_a_kit_leads_to_the_handout_with_her_measures_in_its_form(built: Built):
+    link = '<a href="../handouts/nursery/bib.html?garment.size=74&amp;garment.neck=24+cm">'
+    assert link in built.article("course/kit-2.html")
+    assert '<a href="../handouts/lace/edging.html">' in built.article("course/kit-2.html")
+
+
 def test_only_the_blocks_that_are_sewn_are_bought(built: Built):
     """The lace of one edging of 9 in, with an eighth of a yard for neither the second block."""
     alone = built.words("handouts/lace/edging.html")
