@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Iterable, Sequence
+from functools import lru_cache
 from itertools import product
 from math import sqrt
 
@@ -196,12 +197,20 @@ def _grain(at: Point, along: Point, half: float) -> Iterable[Stroke]:
 def _roomiest(outline: Sequence[Point]) -> tuple[Point, float]:
     """The place inside an outline that is farthest from it, roughly, and how far that is."""
     coarse = outline[:: max(1, len(outline) // MOST_CORNERS)]
-    (left, top), (right, bottom) = extents(outline)
+    return _roomiest_of(tuple(coarse), extents(outline))
+
+
+@lru_cache(maxsize=500)
+def _roomiest_of(coarse: Sequence[Point], box: tuple[Point, Point]) -> tuple[Point, float]:
+    """The roomiest of many places in a box; kept, since a piece is drawn on several sheets."""
+    (left, top), (right, bottom) = box
     best, room = ((left + right) / 2, (top + bottom) / 2), 0.0
     for across, down in product(range(1, PLACES), repeat=2):
-        place = (left + across / PLACES * (right - left), top + down / PLACES * (bottom - top))
-        if contains(coarse, place):
-            distance = distance_to_outline(coarse, place)
+        x, y = left + across / PLACES * (right - left), top + down / PLACES * (bottom - top)
+        if min(x - left, right - x, y - top, bottom - y) <= room:
+            continue  # no place has more room than there is to the sides of the box
+        if contains(coarse, (x, y)):
+            distance = distance_to_outline(coarse, (x, y))
             if distance > room + SAME:
-                best, room = place, distance
+                best, room = (x, y), distance
     return best, room
