@@ -149,3 +149,10 @@ def test_the_outline_on_a_placement_sheet_is_as_wide_as_the_panel():
     xs, ys = zip(*outline, strict=True)
     assert (max(xs) - min(xs)) * unit(root) == pytest.approx(101.6, abs=1e-3)
     assert (max(ys) - min(ys)) * unit(root) == pytest.approx(63.5, abs=1e-3)
+
+
+@pytest.mark.parametrize("line", Line)
+def test_every_line_is_black_so_that_no_printer_makes_dots_of_it(line):
+    root = fromstring(document(Stroke(((0.0, 0.0), (10.0, 0.0)), line)))
+    strokes = {path.get("stroke") for path in root.iter(f"{SVG}path")} - {None}
+    assert strokes == {"#000"}

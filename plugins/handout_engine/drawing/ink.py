@@ -30,7 +30,8 @@ from handout_engine.saying import Tape
 from handout_engine.values import said
 
 TEXT = 3.6
-DARK, SOFT = "#111", "#333"
+BLACK = "#000"
+"""Black and nothing else: a printer without colours would break grey lines up into dots."""
 HATCH_SPACING = 2.5
 OFF = 6.0
 """From the cloth to its dimension line, in mm."""
@@ -100,7 +101,7 @@ class Words:
     size: float = TEXT
     bold: bool = False
     turned: bool = False
-    colour: str = DARK
+    colour: str = BLACK
 
     @property
     def width(self) -> float:
@@ -199,7 +200,7 @@ def _head(start: Point, end: Point) -> Face:
     dx, dy = across / length * ARROW, down / length * ARROW
     wings = ((end[0] - dx - dy / 3, end[1] - dy + dx / 3),
              (end[0] - dx + dy / 3, end[1] - dy - dx / 3))  # fmt: skip
-    return Face((end, *wings), SOFT)
+    return Face((end, *wings), BLACK)
 
 
 def closed(points: Sequence[Point]) -> tuple[Point, ...]:

@@ -6,19 +6,19 @@ from collections.abc import Iterable, Sequence
 from itertools import groupby
 from xml.etree.ElementTree import Element
 
-from handout_engine.drawing.ink import DARK, DOT, SOFT, Face, Ink, Rule, Spots, Words
+from handout_engine.drawing.ink import BLACK, DOT, Face, Ink, Rule, Spots, Words
 from handout_engine.drawing.lettering import FONT
 from handout_engine.drawing.scene import Line, Point
 from handout_engine.markup import Child, element
 
 # Line width in mm, dashes in mm, colour of the line. ISO 128 sets the kinds of line.
 LINES: dict[Line, tuple[float, str, str]] = {
-    Line.CUT: (0.5, "", DARK),
-    Line.STITCH: (0.35, "2.4 1.4", DARK),
-    Line.FOLD: (0.25, "5 1.2 0.6 1.2", DARK),
-    Line.HIDDEN: (0.25, "1 1", "#555"),
-    Line.GATHER: (0.5, "0.05 1.4", DARK),
-    Line.THIN: (0.25, "", SOFT),
+    Line.CUT: (0.5, "", BLACK),
+    Line.STITCH: (0.35, "2.4 1.4", BLACK),
+    Line.FOLD: (0.25, "5 1.2 0.6 1.2", BLACK),
+    Line.HIDDEN: (0.25, "1 1", BLACK),
+    Line.GATHER: (0.5, "0.05 1.4", BLACK),
+    Line.THIN: (0.25, "", BLACK),
 }
 WIDEST = 0.5
 """The widest of all lines, in mm."""
@@ -86,7 +86,7 @@ def path(drawn: str, line: Line, offset: float = 0.0) -> Element:
 def _spots(spots: Spots) -> Element:
     """All dots as one path of lines without length, so that thousands of them stay small."""
     drawn = "".join(f"M{number(x)} {number(y)}h0" for x, y in spots.at)
-    made = element("path", d=drawn, fill="none", stroke=DARK, stroke_width=str(DOT))
+    made = element("path", d=drawn, fill="none", stroke=BLACK, stroke_width=str(DOT))
     made.set("stroke-linecap", "round")
     return made
 

@@ -11,7 +11,7 @@ from collections.abc import Iterable, Mapping, Sequence
 from dataclasses import dataclass
 from itertools import pairwise, product
 
-from handout_engine.drawing.ink import DARK, Face, Ink, Rule, Spots, Words, closed
+from handout_engine.drawing.ink import BLACK, Face, Ink, Rule, Spots, Words, closed
 from handout_engine.drawing.scene import Line, Point
 from handout_engine.drawing.tiling import OVERLAP, Cell, Tiling
 from handout_engine.geometry.windows import Window, crosses
@@ -126,7 +126,7 @@ def _head(join: Join, head: tuple[float, int], view: Window, first: bool) -> tup
         corners = tuple((x, y) for y, x in corners)
         anchor, at = "middle", (along, far if first else far + SMALL * 0.7)
     words = Words(str(number), at, anchor, SMALL, bold=True)
-    return Face(corners, DARK), Rule(closed(corners), Line.THIN), words
+    return Face(corners, BLACK), Rule(closed(corners), Line.THIN), words
 
 
 def _free_place(

@@ -10,7 +10,7 @@ from __future__ import annotations
 from collections.abc import Iterable, Sequence
 from dataclasses import dataclass
 
-from handout_engine.drawing.ink import DARK, Face, Ink, Rule, Words, closed
+from handout_engine.drawing.ink import BLACK, Face, Ink, Rule, Words, closed
 from handout_engine.drawing.lettering import wrapped
 from handout_engine.drawing.scene import Line, rectangle
 from handout_engine.drawing.tiling import GAP, PAPER_NAMES, Cell, Tiling
@@ -138,7 +138,7 @@ def _map(tiling: Tiling, this: Cell, top: tuple[float, float]) -> Iterable[Ink]:
             corners = rectangle(left + column * across, top[1] + row * down, across, down)
             cell = (row, column)
             if cell == this:
-                yield Face(corners, DARK)
+                yield Face(corners, BLACK)
             line = Line.THIN if cell in tiling.kept else Line.HIDDEN
             yield Rule(closed(corners), line)
             if cell in tiling.kept:
@@ -151,5 +151,5 @@ def _number(
     (left, top), (across, down) = box
     size = min(2.6, 0.7 * down, 0.45 * across)
     at = (left + across / 2, top + down / 2 + size * 0.36)
-    colour = "#fff" if cell == this else DARK
+    colour = "#fff" if cell == this else BLACK
     return Words(str(tiling.number(cell)), at, "middle", size, colour=colour)
