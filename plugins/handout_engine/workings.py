@@ -69,7 +69,6 @@ class Piece:
         diagonal = from_float(float(width + length) / sqrt(2))
         return diagonal, diagonal
 
-
     @property
     def lying(self) -> tuple[Point, ...]:
         """The outline as it lies on the cloth, x across it; empty for a rectangle or on bias."""
