@@ -15,7 +15,7 @@ from handout_site.ready_pdfs import NOWHERE, Printing, find_program, opened, pri
 from printed import Letter, Printed, read
 from small_sites import Built
 
-SAMPLE = ("ruffles/banded-ruffle", "lattice/lattice-panel", "pleats/knife-pleats", "edges/hem")
+SAMPLE = ("ruffles/banded-ruffle", "lattice/lattice-panel", "pleats/knife-pleats")
 PAPERS = {"A4": (210.0, 297.0), "Letter": (215.9, 279.4)}
 BOOKLET = "booklet-fine-seams"
 MARGIN, FOOT = 15.0, 18.0
