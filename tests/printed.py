@@ -52,8 +52,8 @@ class Printed:
 
     @property
     def words(self) -> str:
-        """All that is said on it, without spaces, which a PDF need not hold."""
-        return "".join(each.text for each in self.letters)
+        """All that is said on it, without spaces: a PDF may hold them or leave them out."""
+        return "".join(each.text for each in self.letters if each.text.strip())
 
 
 @cache

@@ -19,7 +19,7 @@ from mkdocs.structure.files import File, Files
 from handout_engine.pages import Page
 from handout_engine.sheets import Sheet
 from handout_site.kept_files import put
-from handout_site.pdf import Printer
+from handout_site.pdf import MADE, Printer
 
 MISSING = (
     "true-scale sheets are published as pages to print from the browser instead of PDF, since "
@@ -37,8 +37,8 @@ class Pdf:
 
     @property
     def name(self) -> str:
-        """A name made from the content."""
-        content = "\0".join([self.title, *self.pages])
+        """A name made from the content, and from how it is made."""
+        content = "\0".join([MADE, self.title, *self.pages])
         return sha256(content.encode()).hexdigest()[:16]
 
 
