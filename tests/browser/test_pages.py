@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import re
+from collections import defaultdict
 from collections.abc import Iterator
 from contextlib import contextmanager
 from dataclasses import dataclass
@@ -20,12 +21,25 @@ from small_sites import Built
 
 SHARES = 6
 """Pages are visited in so many shares, so that the workers of a run can share them out."""
+SIZED = re.compile(r"(?P<handout>.+)-size-(?P<size>\d+)\.html")
 LEAST_CONTRAST = 3.0
 """What WCAG asks of a drawing's parts against what lies beside them."""
 
 
 def addresses(site: Built) -> list[str]:
     return [address for address in site.pages() if address != "404.html"]
+
+
+def to_visit(site: Built) -> list[str]:
+    """Every page, but of a handout in many sizes only the page without a size, least and most."""
+    found, sizes = [], defaultdict(list)
+    for address in addresses(site):
+        sized = SIZED.fullmatch(address)
+        if sized:
+            sizes[sized["handout"]].append((int(sized["size"]), address))
+        else:
+            found.append(address)
+    return sorted({*found, *(end(each)[1] for each in sizes.values() for end in (min, max))})
 
 
 def with_blocks(site: Built) -> list[str]:
@@ -36,7 +50,8 @@ def with_blocks(site: Built) -> list[str]:
 def one_of_each_family(site: Built) -> list[str]:
     """Of the handouts in each folder, the longest that has a cut list."""
     longest: dict[str, str] = {}
-    for address in sorted(with_blocks(site), key=lambda each: len(site.article(each))):
+    handouts = [each for each in with_blocks(site) if each.startswith("handouts/")]
+    for address in sorted(handouts, key=lambda each: len(site.article(each))):
         longest[str(PurePosixPath(address).parent)] = address
     return sorted(longest.values())
 
@@ -55,7 +70,7 @@ def visited(
     request: pytest.FixtureRequest, browser: Browser, built_site: Built, served_site: str
 ) -> Visited:
     """A share of the pages, each of them visited once."""
-    share = addresses(built_site)[request.param :: SHARES]
+    share = to_visit(built_site)[request.param :: SHARES]
     visitor = Visitor(browser)
     pages = [visitor.visit(served_site, address) for address in share]
     visitor.page.wait_for_load_state("networkidle")
