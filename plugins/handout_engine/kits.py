@@ -9,9 +9,10 @@ sold before kits are summed: a class needs exactly the sum of its kits.
 from __future__ import annotations
 
 from collections import Counter
-from collections.abc import Hashable, Iterable, Mapping
+from collections.abc import Hashable, Iterable, Mapping, Sequence
 from dataclasses import dataclass, replace
 from fractions import Fraction
+from itertools import chain
 from math import ceil
 
 from handout_engine.laying import Layout, together
@@ -110,23 +111,36 @@ class Total:
 def kit(
     workings: Iterable[Working], system: System, cloths: Mapping[str, str] | None = None
 ) -> Kit:
-    """What the workings need together, in steps as things are sold where `system` is used.
+    """What the workings of one page need together, in steps as things are sold in `system`.
 
     `cloths` gives the workings' cloths other names; two that are given one name are laid out as
     one cloth.
     """
-    every = list(workings)
-    laid = {layout.cloth for each in every for layout in each.layouts}
-    made = {each.technique for each in every}
-    supplies = [each for one in every for each in one.supplies
-                if each.name not in laid and made.isdisjoint(each.unless)]  # fmt: skip
+    return kit_of_pages([list(workings)], system, cloths)
+
+
+def kit_of_pages(
+    pages: Iterable[Iterable[Working]], system: System, cloths: Mapping[str, str] | None = None
+) -> Kit:
+    """What the workings of several pages need together, as a kit for one of them."""
+    every = [list(page) for page in pages]
+    supplies = [supply for page in every for supply in _bought(page)]
     notions = [Notion(each.name, each.size, each.note) for each in supplies if each.amount is None]
     return Kit(
-        merged(_cloth(layout) for layout in layouts(every, cloths)),
+        merged(_cloth(layout) for layout in layouts(chain.from_iterable(every), cloths)),
         _by_length(supplies, SOLD_IN[system]),
         merged(_counted(supplies)),
         tuple(_first_of_each(notions)),
     )
+
+
+def _bought(page: Sequence[Working]) -> Iterable[Supply]:
+    """The supplies of one page but its cloths, and but what another of its blocks makes."""
+    laid = {layout.cloth for each in page for layout in each.layouts}
+    made = {each.technique for each in page}
+    for supply in (supply for each in page for supply in each.supplies):
+        if supply.name not in laid and made.isdisjoint(supply.unless):
+            yield supply
 
 
 def layouts(workings: Iterable[Working], cloths: Mapping[str, str] | None = None) -> list[Layout]:

@@ -10,7 +10,7 @@ from mkdocs.utils.meta import get_data
 
 from handout_engine.blocks import Block
 from handout_engine.fragments.kits import Making, Packed
-from handout_engine.kits import kit
+from handout_engine.kits import kit_of_pages
 from handout_engine.ordering import named
 from handout_engine.pages import Page, work_page
 from handout_engine.refusals import nearest_name, quoted
@@ -128,8 +128,9 @@ def _packed(
         slips.extend(_problems(seat, each, page, file))
         found = {name: page.workings[name] for name in each.names if name in page.workings}
         makings.append(Making(each.title, _called(found)))
-    every = [working for making in makings for working in making.workings.values()]
-    return Packed(seat.name, tuple(makings), kit(every, terms.tape.first, seat.cloths), seat.cloths)
+    pages = [list(making.workings.values()) for making in makings]
+    needed = kit_of_pages(pages, terms.tape.first, seat.cloths)
+    return Packed(seat.name, tuple(makings), needed, seat.cloths)
 
 
 def _problems(seat: Seat, handout: _Read, page: Page, file: str) -> Iterable[Slip]:

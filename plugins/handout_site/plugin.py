@@ -170,6 +170,8 @@ class HandoutsPlugin(BasePlugin[HandoutsConfig]):
         self.handout = read_handout(text, shown, terms, first_line(whole, markdown))
         if sized:
             sized.mark(page)
+        elif self.handout.page.garment and self.scenario.made_to:
+            page.meta["size"] = self.scenario.made_to
         self.handout.slips.extend(front_matter_slips(whole, shown))
         self.pdfs = self.sheets.add(self.handout.page, page.file, files, config)
         drawing = pictures.picture_of(self.handout.page) if self.painter else None

@@ -10,7 +10,7 @@ from hypothesis import given
 from hypothesis import strategies as some
 
 from handout_engine.fragments.shopping import shopping_list
-from handout_engine.kits import Kit, Line, Need, Spares, kit, total
+from handout_engine.kits import Kit, Line, Need, Spares, kit, kit_of_pages, total
 from handout_engine.lengths import Length, inches
 from handout_engine.markup import html
 from handout_engine.register import keys
@@ -142,3 +142,11 @@ def test_what_another_block_makes_is_not_bought():
 @pytest.mark.parametrize("key", keys())
 def test_only_what_there_is_makes_a_supply_needless(key: str):
     assert {name for supply in work(key).supplies for name in supply.unless} <= set(keys())
+
+
+def test_what_one_page_makes_is_still_bought_for_another():
+    """A binding cut for the bib leaves the gown's binding to be bought."""
+    binding = Supply("bias binding", unless=("single-binding",))
+    gown = replace(work("bib"), supplies=(binding,))
+    own = kit_of_pages([[gown], [gown, work("single-binding")]], "inches")
+    assert "bias binding" in {each.name for each in own.notions}

@@ -196,3 +196,9 @@ def test_one_seat_s_size_moves_its_own_kit_and_the_class_only(tmp_path: Path, bu
     before, after = (each.article("course/kits.html") for each in (built, moved))
     second = "<h2>Seat 2</h2>"
     assert before.partition(second)[2] == after.partition(second)[2]
+
+
+def test_every_page_of_a_garment_says_for_whom_it_is_made(tmp_path: Path):
+    built = course_of(tmp_path, WARDROBE).build()
+    assert "Size 68, her own measures" in built.words("handouts/nursery/bib.html")
+    assert "her own measures" not in built.words("handouts/lace/edging.html")
