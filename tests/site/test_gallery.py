@@ -48,7 +48,9 @@ def entries(site: Built) -> dict[str, str]:
 def test_a_technique_has_a_handout_in_its_family_that_works_it_out(key: str):
     handout = REPOSITORY / "handouts" / f"{name_of(key)}.md"
     assert handout.is_file()
-    assert re.search(rf"^(technique|garment): {key}$", handout.read_text(encoding="utf-8"), re.MULTILINE)
+    assert re.search(
+        rf"^(technique|garment): {key}$", handout.read_text(encoding="utf-8"), re.MULTILINE
+    )
 
 
 def test_the_gallery_leads_to_each_handout_and_to_nothing_else(site: Built):
