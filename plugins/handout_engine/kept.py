@@ -22,7 +22,7 @@ Column = tuple[str, Technique | str]
 """A size, and the technique there, or why it cannot be sewn there."""
 
 
-@lru_cache(maxsize=400)
+@lru_cache(maxsize=120)
 def working(technique: Technique) -> Working:
     """The working of a technique; raises RefusalError when it cannot be sewn."""
     return technique.work()

@@ -36,6 +36,7 @@ from handout_engine.register import find
 from handout_engine.technique import make
 from handout_engine.techniques import keys
 from handout_site.closing import with_closing_parts
+from handout_site.paper import with_notes
 from handout_site.reading import Terms, read_handout
 from small_sites import GUILD, Built, SmallSite, build_with
 from written_pages import calc
@@ -120,7 +121,7 @@ def plain_settings(site: SmallSite, handouts: int) -> None:
     settings["plugins"] = ["search"]
     menu = [address(number) for number in range(1, handouts + 1)]
     settings["nav"] = ["index.md", {"Handouts": [{"Made": menu}]}]
-    settings["extra"] = {"scenario": yaml.safe_load(GUILD)}
+    settings["extra"] = {"scenario": {"name": "guild", **yaml.safe_load(GUILD)}}
     site.write("site_src/mkdocs.yml", yaml.safe_dump(settings))
 
 
@@ -177,7 +178,7 @@ def worked_out(text: str) -> str:
         plain = plain.replace(
             f"{{{{ {inline.reference} }}}}", handout.page.inline(inline.reference)
         )
-    return plain
+    return f"{plain}\n\n{with_notes('')}"
 
 
 def refuse_other_words(sites: dict[str, SmallSite]) -> None:

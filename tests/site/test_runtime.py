@@ -12,7 +12,7 @@ from zipfile import ZipFile
 
 import pytest
 
-from handout_engine.register import keys
+from handout_engine import garments, techniques
 from handout_site import runtime
 from handout_site.engine_archive import engine_archive
 from small_sites import REPOSITORY, small_site
@@ -40,8 +40,9 @@ def test_the_archive_is_the_same_at_every_build() -> None:
 def test_the_archive_holds_the_engine_and_what_it_needs_and_nothing_of_this_machine() -> None:
     archive = ZipFile(BytesIO(engine_archive()))
     names = archive.namelist()
-    for technique in keys():
-        assert f"handout_engine/techniques/{technique.replace('-', '_')}.py" in names
+    for family in (techniques, garments):
+        for key in family.keys():  # noqa: SIM118 - a register's names, not a mapping's
+            assert f"{family.__name__.replace('.', '/')}/{key.replace('-', '_')}.py" in names
     packages = {name.split("/")[0] for name in names}
     assert {"pint", "flexcache", "flexparser", "platformdirs", "typing_extensions.py"} <= packages
     assert "mkdocs" not in packages
