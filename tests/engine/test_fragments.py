@@ -43,6 +43,17 @@ def test_the_cut_list_of_a_pair_of_sleeves():
     ]  # fmt: skip
 
 
+def test_the_cut_list_says_which_pieces_are_half_of_what_is_cut():
+    gown = work("day-gown", size="62")
+    listed = rows(block(gown, ("cuts",), INCHES, "b0-gown", "gown"))[1:]
+    halves = {row[0] for row in listed if row[0].endswith("; half of it, on the fold")}
+    on_the_fold = "cloth; long side along the selvage; half of it, on the fold"
+    assert halves == {
+        f"{name} {on_the_fold}" for name in ("front yoke", "skirt front", "skirt back")
+    }
+    assert len(listed) > len(halves)
+
+
 def test_a_metric_reader_sees_metric_first():
     made = rows(shown("cuts", tape=Tape("metric")))
     assert made[1][2] == "51 mm × 35.6 cm (2 in × 14 in)"

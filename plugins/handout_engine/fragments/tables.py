@@ -65,7 +65,8 @@ def _printed(working: Working, tape: Tape) -> Iterable[Element]:
 
 def _cut(piece: Piece, tape: Tape) -> Sequence[Cell]:
     cloth = f"from the worked {piece.cloth}" if piece.worked else piece.cloth
-    detail = f"{cloth}; {piece.grain.value}"
+    half = "; half of it, on the fold" if piece.on_fold else ""
+    detail = f"{cloth}; {piece.grain.value}{half}"
     named: list[Child] = [piece.name, element("span", detail, class_="detail")]
     return named, str(piece.count), pair(piece.width, piece.length, tape)
 
