@@ -146,7 +146,7 @@ def _note_length(sheet: Worksheet, gown: DayGown) -> None:
 
 
 def _add_steps(sheet: Worksheet) -> None:
-    add_cutting_steps(sheet, " and two sleeves")
+    add_cutting_steps(sheet, ", and two sleeves")
     add_placket_step(sheet)
     add_facing_step(sheet)
     add_yoke_seam_steps(sheet)
