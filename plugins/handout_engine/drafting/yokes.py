@@ -26,7 +26,7 @@ from handout_engine.drafting.drafts import FOLD, Draft, Edge
 from handout_engine.drafting.pieces import Cutting, note_piece
 from handout_engine.geometry.points import Point
 from handout_engine.inputs import SEWING, Asked, choice, count, length, length_by_choice, ratio
-from handout_engine.lengths import Length, from_float, inches, millimetres
+from handout_engine.lengths import ZERO, Length, from_float, inches, millimetres
 from handout_engine.refusals import RefusalError
 from handout_engine.saying import Amount, Tape, decimal
 from handout_engine.sources import DRAWN, PRACTICE, published
@@ -232,10 +232,7 @@ def _note_opening(sheet: Worksheet, garment: YokeInputs) -> None:
     edge = sheet.note("back_edge", "one back edge of the yoke, from neck to yoke seam",
                       sheet["yoke_depth"].length - garment.back_neck_depth,
                       "{yoke_depth} - {back_neck_depth}")  # fmt: skip
-    if garment.buttons > 1:
-        sheet.note("button_step", "from button to button",
-                   (edge.length - 2 * garment.button) / (garment.buttons - 1),
-                   "({back_edge} - 2 × {button}) / ({buttons} - 1)", basis=PRACTICE)  # fmt: skip
+    _note_buttons(sheet, garment, edge.length)
     placket = sheet.note("placket_edge", "placket below the yoke seam",
                          garment.opening - edge.length, "{opening} - {back_edge}")  # fmt: skip
     if placket.length <= garment.lap:
@@ -249,3 +246,27 @@ def _note_opening(sheet: Worksheet, garment: YokeInputs) -> None:
     sheet.note("placket_slit", "slit for the placket, from the raw edge of the skirt",
                placket.length + garment.seam_allowance,
                "{placket_edge} + {seam_allowance}")  # fmt: skip
+
+
+def _note_buttons(sheet: Worksheet, garment: YokeInputs, edge: Length) -> None:
+    """Note how far apart the buttons are; refuses those that have no room or would touch."""
+    room = edge - 2 * garment.button
+    if room < ZERO:
+        most = sheet["yoke_depth"].length - 2 * garment.button
+        raise RefusalError(
+            f"back_neck_depth {TAPE.say(garment.back_neck_depth)} leaves no room for a button of "
+            f"{TAPE.say(garment.button)} at the back edge of the yoke; use at most "
+            f"{TAPE.no_more(most)}, or a smaller button, or more yoke_share",
+            "back_neck_depth",
+        )
+    if garment.buttons == 1:
+        return
+    step = sheet.note("button_step", "from button to button", room / (garment.buttons - 1),
+                      "({back_edge} - 2 × {button}) / ({buttons} - 1)", basis=PRACTICE)  # fmt: skip
+    if step.length <= garment.button:
+        most_buttons = max(1, ceil(room / garment.button))
+        raise RefusalError(
+            f"{garment.buttons} buttons of {TAPE.say(garment.button)} would touch on a back edge "
+            f"of {TAPE.both(edge)}; use at most {most_buttons}, or smaller buttons",
+            "buttons",
+        )
