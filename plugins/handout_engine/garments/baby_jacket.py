@@ -31,7 +31,7 @@ from handout_engine.drawing.jackets import finished_scene
 from handout_engine.geometry.points import snapped
 from handout_engine.inputs import SEWING, Asked, length, optional_length, ratio
 from handout_engine.jacket_steps import add_steps, add_supplies
-from handout_engine.lengths import Length, from_float
+from handout_engine.lengths import Length, from_float, millimetres
 from handout_engine.refusals import RefusalError
 from handout_engine.saying import Tape
 from handout_engine.sources import DRAWN, GIVEN, PRACTICE
@@ -41,6 +41,8 @@ from handout_engine.worksheet import Worksheet
 
 CLOTH = "cloth"
 TAPE = Tape(finest=32)
+LEAST_BESIDE = millimetres(5)
+"""What is left at least of each half of the neck beside the overlap."""
 
 
 @dataclass(frozen=True, kw_only=True)
@@ -145,6 +147,13 @@ def _note_front(sheet: Worksheet, jacket: BabyJacket, hem: Line) -> None:
             f"{TAPE.both(overlap.length)}, so that holes and buttons would stand partly in one "
             f"layer; use at least {TAPE.no_less(overlap.length)}",
             "facing",
+        )
+    half = sheet["neck_half_width"].length
+    if beyond.length > half - LEAST_BESIDE:
+        raise RefusalError(
+            f"fronts that overlap by {TAPE.both(overlap.length)} take the whole front of the neck, "
+            f"{TAPE.both(2 * half)}; use a smaller button, or less clearance or extension",
+            "button",
         )
     sheet.note("chest_across", "across the chest, buttoned and laid flat",
                sheet["finished_chest"].length / 2, "{finished_chest} / 2")  # fmt: skip

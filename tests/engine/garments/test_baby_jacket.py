@@ -217,6 +217,9 @@ def test_a_length_of_its_own_needs_no_share():
         ({"extension": "1/4 in"}, "extension 1/4 in is too little for a button of 13/32 in, which "
          "would stand within 1/4 in of the edge; use at least 15/32 in (12 mm), a smaller button "
          "or less clearance"),
+        ({"neck": "13 cm", "neck_ease": "48 mm", "neck_drop": "6 cm"}, "fronts that overlap by "
+         "29/32 in (23 mm) take the whole front of the neck, 7/8 in (22 mm); use a smaller button, "
+         "or less clearance or extension"),
     ],
 )  # fmt: skip
 def test_what_cannot_be_sewn_is_refused_with_the_way_out(written, sentence):
