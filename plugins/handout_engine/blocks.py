@@ -116,6 +116,8 @@ def read_sizes(written: Written, refusals: list[RefusalError]) -> tuple[str, ...
         return tuple(LENGTHS)
     span = RANGE.fullmatch(words[0]) if len(words) == 1 else None
     listed = list(span.groups()) if span else [each for part in words for each in SPLIT.split(part)]
+    if not listed:
+        refusals.append(RefusalError("sizes: the list is empty; write sizes here, or all", SIZES))
     for size in listed:
         if size not in LENGTHS:
             text = f'sizes: "{quoted(size)}" is not one of {", ".join(LENGTHS)}'

@@ -147,6 +147,7 @@ def test_a_garment_and_a_technique_are_not_taken_for_each_other(written, sentenc
             {"technique": "hem", "sizes": "all"},
             "sizes: only a garment is graded; take sizes out",
         ),
+        ({"garment": "slip", "sizes": []}, "sizes: the list is empty; write sizes here, or all"),
         ({"garment": "slip", "sizes": "51"}, 'sizes: "51" is not one of 50, 56, 62, '),
         ({"garment": "slip", "sizes": "50 to 200"}, 'sizes: "200" is not one of 50, 56, 62, '),
         ({"garment": ["slip", "bib"]}, "garment: a list is not a name"),
