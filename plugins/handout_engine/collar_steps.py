@@ -67,8 +67,8 @@ def add_steps(sheet: Worksheet) -> None:
         else "the pieces meet on the neck seam line at the centre front, and at the centre back"
     )
     sheet.step(
-        "Pin the collar to the right side of the finished neck, under collar down, the marks at "
-        f"the shoulder seams; {meeting}.",
+        "Finish the opening of the garment, but leave its neck raw. Pin the collar to the right "
+        f"side of the neck, under collar down, the marks at the shoulder seams; {meeting}.",
         "collar and neck are equally long, {neck_edge}, and nothing is eased.",
     )
     sheet.step(
