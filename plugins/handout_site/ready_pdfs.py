@@ -152,6 +152,12 @@ def content_name(address: str, document: str, site: Path) -> str:
     return content.hexdigest()[:24]
 
 
+def file_of(site: Path, address: str) -> Path | None:
+    """The file of a site at an address; None where there is none, or it lies outside the site."""
+    file = (site / unquote(address).lstrip("/")).resolve()
+    return file if file.is_relative_to(site.resolve()) and file.is_file() else None
+
+
 @contextmanager
 def opened(site: Path, program: str, url: str) -> Iterator[Press]:
     """A browser that prints documents as pages of a site at `url`, whose files lie in `site`.
@@ -164,10 +170,10 @@ def opened(site: Path, program: str, url: str) -> Iterator[Press]:
 
     def answer(route: Route) -> None:
         asked = route.request.url.partition("?")[0]
-        file = site / unquote(asked.removeprefix(url))
+        file = file_of(site, asked.removeprefix(url)) if asked.startswith(url) else None
         if asked in documents:
             route.fulfill(body=documents[asked], content_type="text/html; charset=utf-8")
-        elif asked.startswith(url) and file.is_file():
+        elif file is not None:
             route.fulfill(path=file)
         else:
             route.abort()

@@ -162,3 +162,15 @@ def test_contents_are_printed_until_their_numbers_are_true(monkeypatch):
     rounds.clear()
     Printing(press, "booklet.html", place).pdf()
     assert len(rounds) == MOST_ROUNDS
+
+
+def test_a_document_is_given_files_of_its_site_and_no_others(tmp_path):
+    site = tmp_path / "site"
+    (site / "assets").mkdir(parents=True)
+    inside, outside = site / "assets" / "a b.css", tmp_path / "secret"
+    inside.write_text("")
+    outside.write_text("")
+    (site / "link").symlink_to(outside)
+    assert ready_pdfs.file_of(site, "assets/a%20b.css") == inside.resolve()
+    for address in ("../secret", "..%2Fsecret", str(outside), f"/{outside}", "link", "none", ""):
+        assert ready_pdfs.file_of(site, address) is None
