@@ -126,19 +126,27 @@ def read_course(document: Document, known: Collection[str]) -> Course | None:
     if WARDROBE in fields:
         if LESSONS in fields:
             raise fields[WARDROBE].wrong("a scenario has lessons or a wardrobe; take one out")
-        worn = fields[WARDROBE].items(MOST_HANDOUTS, "- nursery/bib")
+        worn = _listed(fields[WARDROBE], MOST_HANDOUTS, "- nursery/bib")
         line = fields[WARDROBE].line
         return Course(seats=(Seat("The baby", line=line),),
                       wardrobe=tuple(_sewn(each, known) for each in worn))  # fmt: skip
     if LESSONS not in fields:
         return None
-    lessons = fields[LESSONS].items(MOST_LESSONS, "- title: The first lesson", "lesson")
+    lessons = _listed(fields[LESSONS], MOST_LESSONS, "- title: The first lesson", "lesson")
     seats = fields[SEATS].items(MOST_SEATS, "- size: 62", "seat") if SEATS in fields else []
     return Course(
         tuple(_lesson(each, known) for each in lessons),
         _seats(seats),
         _spares(fields[SPARES]) if SPARES in fields else Spares(),
     )
+
+
+def _listed(written: Field, most: int, example: str, called: str = "") -> list[Field]:
+    """The items of a list that holds at least one."""
+    items = written.items(most, example, called)
+    if not items:
+        raise written.wrong(f"the list is empty; write {example}, or take it out")
+    return items
 
 
 def _lesson(written: Field, known: Collection[str]) -> Lesson:

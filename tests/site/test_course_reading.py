@@ -20,6 +20,14 @@ WRONG = {
         "lessons:\n  title: One\n",
         "1: lessons: write a list here, such as - title: The first lesson",
     ),
+    "no lessons": (
+        "lessons: []\n",
+        "1: lessons: the list is empty; write - title: The first lesson, or take it out",
+    ),
+    "empty wardrobe": (
+        "wardrobe: []\n",
+        "1: wardrobe: the list is empty; write - nursery/bib, or take it out",
+    ),
     "lesson that is no mapping": (
         "lessons:\n  - One\n",
         "2: lesson 1: write a mapping here, such as title: The first lesson",
