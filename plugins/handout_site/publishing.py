@@ -34,6 +34,8 @@ settings = click.option(
 )
 def build(scenario: str, settings: Path, into: Path | None) -> None:
     """Build the site of a SCENARIO strictly: guild, course, baby or one of your own."""
+    if into is not None:
+        _refuse_other_files(into)
     folder = into or SITES / scenario
     _mkdocs("build", scenario, settings, "--quiet", "--strict", "--site-dir", str(folder.resolve()))
     click.echo(f"built: open {folder / 'index.html'}")
@@ -46,6 +48,14 @@ def build(scenario: str, settings: Path, into: Path | None) -> None:
 def serve(scenario: str, settings: Path, address: str) -> None:
     """Serve the site of a SCENARIO, and build it anew at every change."""
     _mkdocs("serve", scenario, settings, "--livereload", "--dev-addr", address)
+
+
+def _refuse_other_files(folder: Path) -> None:
+    """Leave a folder alone that no site was built into: MkDocs would empty it first."""
+    if folder.is_dir() and any(folder.iterdir()) and not (folder / "sitemap.xml").is_file():
+        click.echo(f"{folder} holds other files, which a build would delete; give another folder, "
+                   "or an empty one", err=True)  # fmt: skip
+        sys.exit(1)
 
 
 def _mkdocs(command: str, scenario: str, settings: Path, *options: str) -> None:

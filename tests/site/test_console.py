@@ -211,3 +211,15 @@ def test_build_makes_the_site_of_the_scenario_that_is_named(tmp_path: Path):
     assert "The other guild" in (into / "handouts/ruffles/try.html").read_text(encoding="utf-8")
     missing = run("build", "none", *words[2:])
     assert missing.exit_code == 1
+    assert run(*words).exit_code == 0
+
+
+def test_build_empties_no_folder_of_other_files(tmp_path: Path):
+    site = site_of(tmp_path / "project", {"ruffles/try.md": "# A ruffle\n"})
+    kept = tmp_path / "letters" / "letter.txt"
+    kept.parent.mkdir()
+    kept.write_text("Dear guild")
+    result = run("build", "--settings", str(site.config_file), "--into", str(kept.parent))
+    assert result.exit_code == 1
+    assert "holds other files, which a build would delete" in result.output
+    assert kept.read_text() == "Dear guild"
