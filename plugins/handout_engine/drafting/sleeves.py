@@ -27,6 +27,8 @@ TAPE = Tape(finest=32)
 LONG, SHORT = "long", "short"
 END_EASES = {LONG: "5 cm", SHORT: "3.5 cm"}
 HAND_ROOM = millimetres(40)
+LEAST_EASE = millimetres(10)
+"""The least that a sleeve's ease may be."""
 
 
 @dataclass(frozen=True, kw_only=True)
@@ -122,12 +124,12 @@ def _note_girth(sheet: Worksheet, garment: SleeveInputs, block: BodyBlock) -> Le
                        "{upper_arm} + {sleeve_ease}")  # fmt: skip
     armhole = from_float(2 * run(block.armhole))
     if plain.length >= armhole + garment.cap_ease:
+        most = armhole + garment.cap_ease - garment.upper_arm
+        less = f"make sleeve_ease less than {TAPE.both(most)}, or " if most > LEAST_EASE else ""
         raise RefusalError(
             f"the sleeve, {TAPE.both(plain.length)} round, leaves no cap for an armhole of "
-            f"{TAPE.both(armhole)}; make sleeve_ease less than "
-            f"{TAPE.both(armhole + garment.cap_ease - garment.upper_arm)}, or widen the armhole "
-            "with armhole_ease",
-            "sleeve_ease",
+            f"{TAPE.both(armhole)}; {less}widen the armhole with armhole_ease",
+            "sleeve_ease" if less else "armhole_ease",
         )
     return plain.length
 
