@@ -66,6 +66,21 @@ def test_the_dress_goes_into_its_yoke_by_the_tucks_of_its_panel(size):
     assert worked == ["skirt front", "upper collar"]
 
 
+@pytest.mark.parametrize("size", ALL)
+def test_the_dress_s_fewer_deeper_tucks_release_as_much_as_its_own(size):
+    text = (PROJECTS / "tucked-summer-dress.md").read_text(encoding="utf-8")
+    fewer = "Four of 1/2 in, 1 in from stitching to stitching, release as much as eight of 1/4 in"
+    assert fewer in text
+    for own, other in (("tucks: 8\ntuck_depth: 1/4 in", "tucks: 4\ntuck_depth: 1/2 in"),
+                       ("tuck_spacing: 1/2 in", "tuck_spacing: 1 in")):  # fmt: skip
+        assert text.count(own) == 1
+        text = text.replace(own, other)
+    deeper = read_handout(text.split("---\n", 2)[2], "deeper", Terms(fit={"size": size})).page
+    assert not deeper.problems
+    top = deeper.workings["garment"].named["skirt_top"].length
+    assert top == length("tucked-summer-dress", size, "garment.skirt_top")
+
+
 @pytest.mark.parametrize("size", ALL[1:])
 def test_the_lattice_lies_between_neck_and_yoke_seam(size):
     dress = page("lattice-yoke-dress", size)
