@@ -84,4 +84,7 @@ def test_any_document_is_read_or_refused_with_its_line(text: str):
         assert 1 <= error.line <= text.count("\n") + text.count("\r") + 40
         assert error.message
     else:
-        assert set(document.fields) == set(document.lines)
+        assert set(document.fields) <= set(document.lines)
+        assert {way.partition("/")[0] for way in document.lines} <= {
+            name.partition("/")[0] for name in document.fields
+        }
