@@ -202,7 +202,7 @@ def _add_supplies(sheet: Worksheet) -> None:
 
 BINDING = (
     "To bind, first trim the allowance of {seam_allowance} away, down to the seam line; to face, "
-    "sew the facing on that line. Finish so"
+    "sew the facing on that line. In one of the two ways finish"
 )
 EDGES = "finished, the neck measures {neck_edge} and each armhole {armhole_edge}."
 
