@@ -74,6 +74,11 @@ def test_a_lesson_says_what_its_scenario_says_and_nothing_of_it_is_markup(built:
     assert '<a href="../handouts/nursery/bib.html">' in built.article("course/lesson-1.html")
 
 
+def test_the_title_of_a_page_is_no_markup_either(built: Built):
+    title = built.page("course/lesson-1.html").split("<title>")[1].split("</title>")[0]
+    assert title.startswith("Lesson 1: A &lt;b&gt;first&lt;/b&gt; *edge* {{ lace.edge }} - ")
+
+
 def test_a_kit_holds_her_measures_her_cloth_and_her_pieces(built: Built):
     one, two = built.words("course/kit-1.html"), built.words("course/kit-2.html")
     assert "Size 56. Sewn from white lawn." in one
