@@ -22,6 +22,8 @@ from urllib.parse import unquote, urljoin
 from handout_site.kept_files import put
 
 KEPT = "ready"
+MADE = "tagged, with settled names"
+"""How PDFs are made; changed with it, so that those kept from before are made anew."""
 DATE = b"(D:20000101000000+00'00')"
 """What each file says of when it was made: the clock would make every build another."""
 NOWHERE = "http://handouts.invalid/"
@@ -144,11 +146,12 @@ def printable(page: str, *, keep_links: bool) -> str:
 
 
 def content_name(address: str, document: str, site: Path) -> str:
-    """A name made from the document and from the styles that it names."""
-    content = sha256(document.encode())
+    """A name made from the document and from the site's styles that it names."""
+    content = sha256(f"{MADE}\0{document}".encode())
     for match in _STYLES.finditer(document):
-        if match[1]:
-            content.update((site / PurePosixPath(address).parent / match[1]).read_bytes())
+        styles = site / PurePosixPath(address).parent / (match[1] or "")
+        if styles.is_file():
+            content.update(styles.read_bytes())
     return content.hexdigest()[:24]
 
 
