@@ -68,7 +68,7 @@ class BibInputs(Garment):
     gap: Length = length(
         Asked("opening", "Between the two ends while the bib lies flat.", SEWING, PRACTICE),
         "1.5 cm",
-        ("0 cm", "6 cm"),
+        ("1 mm", "6 cm"),
     )
     edge: str = choice(
         Asked("edge", "Bound all round, or two layers sewn together and turned.", SEWING),

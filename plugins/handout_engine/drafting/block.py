@@ -28,6 +28,8 @@ from handout_engine.worksheet import Worksheet
 TAPE = Tape(finest=32)
 ROUND = 0.55
 """How far the guide of a curve reaches towards its corner: near to a quarter of an ellipse."""
+DEEPEST = Fraction(5, 2)
+"""The deepest neck, for each unit of half its width: a deeper one can hardly be bound or faced."""
 LEAST_SHOULDER = millimetres(20)
 
 
@@ -177,6 +179,7 @@ def note_block(sheet: Worksheet, garment: BlockInputs) -> BodyBlock:
     depth = sheet.note("armhole_depth", "from the neck point down to the underarm",
                        garment.chest / 4 + garment.armhole_ease,
                        "{chest} / 4 + {armhole_ease}", basis=PRACTICE)  # fmt: skip
+    _refuse_too_deep(garment, half)
     _check(garment, half, end.length, quarter.length, depth.length)
     block = BodyBlock(
         quarter.mm,
@@ -215,6 +218,22 @@ def _neck_half(garment: BlockInputs, neck: float) -> Length:
             "neck_drop and back_neck_depth less for a shallower one",
             "neck_ease",
         ) from None
+
+
+def _refuse_too_deep(garment: BlockInputs, half: Length) -> None:
+    """Refuse a neck whose curve at the fold would be tighter than its allowance."""
+    most = half * DEEPEST
+    depths = {
+        "back_neck_depth": (garment.back_neck_depth, most),
+        "neck_drop": (garment.neck_drop, most - half),
+    }
+    for name, (given, allowed) in depths.items():
+        if given > allowed:
+            raise RefusalError(
+                f"the neck would be only {TAPE.both(2 * half)} wide for its depth; use at most "
+                f"{TAPE.no_more(allowed)}, or give neck_ease more",
+                name,
+            )
 
 
 def _check(garment: BlockInputs, half: Length, end: Length, quarter: Length, depth: Length) -> None:

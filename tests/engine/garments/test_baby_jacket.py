@@ -217,8 +217,9 @@ def test_a_length_of_its_own_needs_no_share():
         ({"extension": "1/4 in"}, "extension 1/4 in is too little for a button of 13/32 in, which "
          "would stand within 1/4 in of the edge; use at least 15/32 in (12 mm), a smaller button "
          "or less clearance"),
-        ({"neck": "13 cm", "neck_ease": "48 mm", "neck_drop": "6 cm"}, "fronts that overlap by "
-         "29/32 in (23 mm) take the whole front of the neck, 7/8 in (22 mm); use a smaller button, "
+        ({"neck": "13 cm", "neck_ease": "48 mm", "neck_drop": "3 cm", "button": "1 1/4 in"},
+         "fronts that overlap by 1 3/4 in (44 mm) take the whole front of the neck, "
+         "1 27/32 in (47 mm); use a smaller button, "
          "or less clearance or extension"),
     ],
 )  # fmt: skip

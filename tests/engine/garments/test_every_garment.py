@@ -30,6 +30,7 @@ from handout_engine.saying import Tape
 from handout_engine.technique import make
 from handout_engine.workings import Piece, Working
 from measured_babies import babies
+from written_inputs import amounts
 
 KEYS = garments.keys()
 SIZES = tuple(LENGTHS)
@@ -254,3 +255,25 @@ def test_its_edges_can_be_taken_by_a_technique_at_every_size(key):
         for name in edges:
             taken = page.workings[name.replace("_", "-")].inputs["edge"].amount
             assert taken == sized(key, size).values[name].amount
+
+
+def few_inputs(key: str) -> st.SearchStrategy[Mapping[str, Raw]]:
+    """One to four of a garment's inputs, each anywhere within its bounds; the rest as usual."""
+    kinds = {each.name: each.kind for each in declared_inputs(garments.find(key))}
+    return st.lists(st.sampled_from(sorted(kinds)), min_size=1, max_size=4, unique=True).flatmap(
+        lambda names: st.fixed_dictionaries({name: amounts(kinds[name]) for name in names})
+    )
+
+
+@every_garment
+@given(data=st.data())
+def test_a_few_inputs_at_their_bounds_are_drafted_or_refused(key: str, data: st.DataObject):
+    try:
+        working = make(garments.find(key), data.draw(few_inputs(key))).work()
+    except RefusalError as refusal:
+        assert refusal.message
+        return
+    every_piece_is_sewn_inside_the_line_it_is_cut_on(working)
+    below = [name for name, value in working.values.items()
+             if isinstance(value.amount, Length) and value.amount < ZERO]  # fmt: skip
+    assert not below

@@ -216,9 +216,12 @@ def test_a_trim_shortens_the_cloth_and_not_the_garment(key):
         ({"buttons": "8", "button": "3/4 in", "lap": "1 1/4 in"},
          "8 buttons of 3/4 in would touch on a back edge of 2 25/32 in (71 mm); use at most 2, or "
          "smaller buttons"),
+        ({"back_neck_depth": "5 cm", "opening": "30 cm", "button": "3/4 in", "lap": "1 1/4 in"},
+         "back_neck_depth 1 31/32 in leaves no room for a button of 3/4 in at the back edge of the "
+         "yoke; use at most 1 21/32 in (42 mm), or a smaller button, or more yoke_share"),
         ({"back_neck_depth": "8 cm", "opening": "30 cm"},
-         "back_neck_depth 3 5/32 in leaves no room for a button of 3/8 in at the back edge of the "
-         "yoke; use at most 2 13/32 in (61 mm), or a smaller button, or more yoke_share"),
+         "the neck would be only 1 11/32 in (34 mm) wide for its depth; use at most 1 21/32 in "
+         "(42 mm), or give neck_ease more"),
     ],
 )  # fmt: skip
 def test_what_cannot_be_sewn_is_refused_with_the_way_out(key, written, sentence):
