@@ -241,7 +241,7 @@ def _add_supplies(sheet: Worksheet) -> None:
         Supply("buttons", sheet["all_buttons"],
                sentence("{button} across, and a spare one", button=sheet["button"]))
     )  # fmt: skip
-    sheet.supplies.append(Supply("strong thread to sew them on", sheet["thread_for_all"]))
+    sheet.supplies.append(Supply("strong thread for the buttons", sheet["thread_for_all"]))
     sheet.have(
         "fine thread for the holes",
         "a strip of firm cloth between the layers where the holes are worked",
