@@ -78,9 +78,13 @@ def shifted(line: Sequence[Point], across: float = 0.0, down: float = 0.0) -> Li
     return tuple((snapped(x + across), snapped(y + down)) for x, y in line)
 
 
-def mirrored(line: Sequence[Point]) -> Line:
-    """A line seen in the mirror at x = 0, from its last point to its first."""
-    return tuple((snapped(-x), y) for x, y in reversed(line))
+def round_corner(start: Point, corner: Point, end: Point, share: float) -> Line:
+    """A smooth curve round a corner, its guides so great a share of the way towards it."""
+    return bend(start, _part_way(start, corner, share), _part_way(end, corner, share), end)
+
+
+def _part_way(start: Point, goal: Point, share: float) -> Point:
+    return start[0] + (goal[0] - start[0]) * share, start[1] + (goal[1] - start[1]) * share
 
 
 def solved(length: Callable[[float], float], wanted: float, low: float, high: float) -> float:

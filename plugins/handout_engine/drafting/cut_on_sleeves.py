@@ -7,11 +7,10 @@ from dataclasses import dataclass
 from fractions import Fraction
 from math import hypot, sqrt
 
-from handout_engine.bodies import LENGTHS, measured
-from handout_engine.drafting.block import ROUND, BlockInputs, BodyBlock
-from handout_engine.drafting.clearances import refuse_too_narrow
-from handout_engine.drafting.curves import Line, bend, point_along, run
-from handout_engine.drafting.sleeves import HAND_ROOM
+from handout_engine.bodies import LENGTHS
+from handout_engine.drafting.arms import ArmInputs, note_sleeve_edge, sleeve_trim
+from handout_engine.drafting.block import ROUND, BodyBlock
+from handout_engine.drafting.curves import Line, point_along, round_corner, run
 from handout_engine.geometry.points import Point, snapped
 from handout_engine.inputs import Asked, length, length_by_choice
 from handout_engine.lengths import Length, from_float, millimetres
@@ -26,12 +25,9 @@ LEAST_STRAIGHT = millimetres(10)
 
 
 @dataclass(frozen=True, kw_only=True)
-class CutOnSleeveInputs(BlockInputs):
+class CutOnSleeveInputs(ArmInputs):
     """The inputs of a garment whose sleeves are cut in one with it."""
 
-    arm_length: Length = measured("arm_length")
-    upper_arm: Length = measured("upper_arm")
-    wrist: Length = measured("wrist")
     neck_ease: Length = length(
         Asked("neck ease", "Added to the neck for the finished neck edge; it lies over others.",
               basis=PRACTICE),
@@ -55,12 +51,7 @@ class CutOnSleeveInputs(BlockInputs):
         "6 cm",
         ("0 cm", "20 cm"),
     )
-    sleeve_trim: Length = length(
-        Asked("trim at the sleeve end", "How far a band or ruffle will reach beyond the sleeve, "
-              "which is cut so much shorter."),
-        "0 cm",
-        ("0 cm", "10 cm"),
-    )  # fmt: skip
+    sleeve_trim: Length = sleeve_trim()
     underarm_curve: Length = length(
         Asked("curve under the arm", "From the corner under the arm to both ends of the curve.",
               basis=PRACTICE),
@@ -114,11 +105,7 @@ def note_cut_on_sleeve(
 
     `side` runs straight from the corner under the arm down to the hem.
     """
-    edge = sheet.note("sleeve_edge", "finished edge at the end of one sleeve",
-                      garment.wrist + garment.sleeve_end_ease,
-                      "{wrist} + {sleeve_end_ease}")  # fmt: skip
-    words = ("the hand", "the end of the sleeve")
-    refuse_too_narrow(edge.length, garment.wrist, HAND_ROOM, words, "sleeve_end_ease")
+    edge = note_sleeve_edge(sheet, sheet["wrist"])
     reach = sheet.note("sleeve_cloth_reach", "sleeve from the shoulder's end, without its trim",
                        garment.arm_length - garment.sleeve_trim,
                        "{arm_length} - {sleeve_trim}")  # fmt: skip
@@ -155,9 +142,5 @@ def _drafted(reach: float, sleeve: tuple[Line, Line], side: Line) -> CutOnSleeve
     over, end = sleeve
     corner, inner = side[0], end[-1]
     start, low = point_along((corner, inner), reach), point_along(side, reach)
-    curve = bend(start, _towards(start, corner), _towards(low, corner), low)
+    curve = round_corner(start, corner, low, ROUND)
     return CutOnSleeve(over, end, (inner, *curve), (low, side[-1]))
-
-
-def _towards(start: Point, corner: Point) -> Point:
-    return start[0] + (corner[0] - start[0]) * ROUND, start[1] + (corner[1] - start[1]) * ROUND

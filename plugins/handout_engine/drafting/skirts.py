@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from math import hypot
 
-from handout_engine.drafting.curves import Line, bend
+from handout_engine.drafting.curves import Line, round_corner
 from handout_engine.geometry.points import Point, snapped
 
 
@@ -22,10 +22,5 @@ def flared_side(top: Point, low: float, flare: float) -> tuple[Line, Line]:
         return (top, end), (end, (0.0, snapped(low)))
     # Where the level line of the centre and the square line of the side meet.
     meet = (max(0.0, end[0] - down * (low - end[1]) / across), snapped(low))
-    hem = bend(end, _towards(end, meet), _towards((0.0, low), meet), (0.0, snapped(low)))
+    hem = round_corner(end, meet, (0.0, snapped(low)), 2 / 3)
     return (top, end), hem
-
-
-def _towards(start: Point, goal: Point) -> Point:
-    """The point two thirds of the way, which makes a curve round a corner of its own."""
-    return start[0] + (goal[0] - start[0]) * 2 / 3, start[1] + (goal[1] - start[1]) * 2 / 3

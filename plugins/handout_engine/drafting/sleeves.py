@@ -9,12 +9,11 @@ from collections.abc import Mapping
 from dataclasses import dataclass
 from fractions import Fraction
 
-from handout_engine.bodies import measured
-from handout_engine.drafting.block import BlockInputs, BodyBlock
-from handout_engine.drafting.clearances import refuse_too_narrow
-from handout_engine.drafting.curves import Line, bend, mirrored, run, solved
+from handout_engine.drafting.arms import ArmInputs, note_sleeve_edge, sleeve_trim
+from handout_engine.drafting.block import BodyBlock
+from handout_engine.drafting.curves import Line, bend, run, solved
 from handout_engine.drafting.drafts import Draft, Edge
-from handout_engine.geometry.points import snapped
+from handout_engine.geometry.points import mirrored, snapped
 from handout_engine.inputs import Asked, choice, length, length_by_choice, ratio
 from handout_engine.lengths import Length, from_float, millimetres
 from handout_engine.reading import read_length
@@ -26,18 +25,14 @@ from handout_engine.worksheet import Worksheet
 TAPE = Tape(finest=32)
 LONG, SHORT = "long", "short"
 END_EASES = {LONG: "5 cm", SHORT: "3.5 cm"}
-HAND_ROOM = millimetres(40)
 LEAST_EASE = millimetres(10)
 """The least that a sleeve's ease may be."""
 
 
 @dataclass(frozen=True, kw_only=True)
-class SleeveInputs(BlockInputs):
+class SleeveInputs(ArmInputs):
     """The inputs of a garment with set-in sleeves."""
 
-    arm_length: Length = measured("arm_length")
-    upper_arm: Length = measured("upper_arm")
-    wrist: Length = measured("wrist")
     sleeve: str = choice(Asked("sleeve", "Long to the wrist, or short."), LONG, SHORT)
     sleeve_ease: Length = length(
         Asked("sleeve ease", "Added to the upper arm.", basis=PRACTICE), "6 cm", ("1 cm", "20 cm")
@@ -65,12 +60,7 @@ class SleeveInputs(BlockInputs):
         "1",
         ("1", "3"),
     )  # fmt: skip
-    sleeve_trim: Length = length(
-        Asked("trim at the sleeve end", "How far a band or ruffle will reach beyond the sleeve, "
-              "which is cut so much shorter."),
-        "0 cm",
-        ("0 cm", "10 cm"),
-    )  # fmt: skip
+    sleeve_trim: Length = sleeve_trim()
     short_share: Fraction = ratio(
         Asked("short sleeve share", "Length of a short sleeve for each unit of arm.",
               basis=PRACTICE),
@@ -99,7 +89,8 @@ def note_sleeve(sheet: Worksheet, garment: SleeveInputs, block: BodyBlock) -> Dr
     """Note the sleeve's figures and draft it; raises RefusalError where it cannot be."""
     girth = _note_girth(sheet, garment, block)
     cap = _note_cap(sheet, garment, block, girth)
-    edge = _note_end(sheet, garment)
+    limb = sheet["wrist" if garment.sleeve == LONG else "upper_arm"]
+    edge = note_sleeve_edge(sheet, limb).length
     wide = sheet.note(
         "sleeve_end_width",
         "end of the sleeve before it is drawn up",
@@ -147,16 +138,6 @@ def _note_cap(sheet: Worksheet, garment: SleeveInputs, block: BodyBlock, girth: 
 def _cap(half: float, height: float) -> Line:
     """Half of the cap, from its highest point to the underarm."""
     return bend((0.0, 0.0), (half * 0.45, 0.0), (half * 0.5, height), (half, height))
-
-
-def _note_end(sheet: Worksheet, garment: SleeveInputs) -> Length:
-    limb = sheet["wrist" if garment.sleeve == LONG else "upper_arm"]
-    edge = sheet.note("sleeve_edge", "finished edge at the end of one sleeve",
-                      limb.length + garment.sleeve_end_ease, "{limb} + {sleeve_end_ease}",
-                      limb=limb)  # fmt: skip
-    words = ("the hand", "the end of the sleeve")
-    refuse_too_narrow(edge.length, garment.wrist, HAND_ROOM, words, "sleeve_end_ease")
-    return edge.length
 
 
 def _note_length(sheet: Worksheet, garment: SleeveInputs, cap: Length) -> Length:

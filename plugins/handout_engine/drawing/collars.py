@@ -5,7 +5,6 @@ from __future__ import annotations
 from collections.abc import Iterable, Sequence
 from dataclasses import dataclass
 
-from handout_engine.drawing.garment_views import mirror
 from handout_engine.drawing.scene import (
     Area,
     Dimension,
@@ -18,7 +17,7 @@ from handout_engine.drawing.scene import (
     Stroke,
     Tone,
 )
-from handout_engine.geometry.points import snapped
+from handout_engine.geometry.points import mirrored, snapped
 from handout_engine.geometry.polygons import extents
 from handout_engine.values import Value, sentence
 
@@ -57,15 +56,15 @@ def flat_scene(collar: DrawnCollar) -> Scene:
 
 def _flat(collar: DrawnCollar) -> Iterable[Shape]:
     if collar.in_one:
-        yield Area((*collar.outline, *mirror(collar.outline)), Tone.RIGHT)
+        yield Area((*collar.outline, *mirrored(collar.outline)), Tone.RIGHT)
         aside = 0.0
     else:
         aside = APART
         half = tuple((snapped(x + aside), y) for x, y in collar.outline)
         yield Area(half, Tone.RIGHT)
-        yield Area(mirror(half), Tone.RIGHT)
+        yield Area(mirrored(half), Tone.RIGHT)
     seam = tuple((snapped(x + aside), y) for x, y in collar.shoulder)
-    for points in (seam, mirror(seam)):
+    for points in (seam, mirrored(seam)):
         yield Stroke(points, Line.HIDDEN)
     (_, _), (right, low) = extents(collar.outline)
     left = snapped(-right - aside)

@@ -7,7 +7,7 @@ from dataclasses import dataclass, field
 from math import hypot
 
 from handout_engine.drawing.scene import Area, Dimension, Line, Point, Scene, Shape, Stroke, Tone
-from handout_engine.geometry.points import snapped
+from handout_engine.geometry.points import mirrored, snapped
 from handout_engine.values import Sentence
 
 SLEEVE_ACROSS, SLEEVE_DOWN = 0.5, 0.866
@@ -35,18 +35,13 @@ def scene(title: Sentence, description: Sentence, view: View) -> Scene:
 
 def _shapes(view: View) -> Iterable[Shape]:
     for points in view.behind:
-        for side in (tuple(points), mirror(points)):
+        for side in (tuple(points), mirrored(points)):
             yield Area(side, Tone.SECOND)
-    yield Area((*view.outline, *mirror(view.outline)), Tone.RIGHT)
+    yield Area((*view.outline, *mirrored(view.outline)), Tone.RIGHT)
     for points, line in view.lines:
         yield Stroke(tuple(points), line)
-        yield Stroke(mirror(points), line)
+        yield Stroke(mirrored(points), line)
     yield from view.dimensions
-
-
-def mirror(points: Sequence[Point]) -> tuple[Point, ...]:
-    """The other side of the garment."""
-    return tuple((snapped(-x), y) for x, y in reversed(points))
 
 
 def hanging_sleeve(shoulder: Point, underarm: Point, reach: float, end: float) -> tuple[Point, ...]:

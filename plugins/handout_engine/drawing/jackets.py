@@ -8,8 +8,9 @@ from dataclasses import dataclass, replace
 from handout_engine.drafting.curves import Line as Points
 from handout_engine.drafting.drafts import Draft
 from handout_engine.drawing.buttons import circle
-from handout_engine.drawing.garment_views import View, mirror, scene
+from handout_engine.drawing.garment_views import View, scene
 from handout_engine.drawing.scene import Area, Dimension, Line, Scene, Shape, Side, Stroke, Tone
+from handout_engine.geometry.points import mirrored
 from handout_engine.values import Value, sentence
 
 BUTTONS = 4
@@ -33,7 +34,7 @@ def finished_scene(jacket: Jacket) -> Scene:
                      long=long, across=across)  # fmt: skip
     neck = [point for point in jacket.front.edge("neck").points if point[0] >= 0]
     edges = (*jacket.back_neck, *reversed(neck))
-    inside = (*edges, *mirror(edges))
+    inside = (*edges, *mirrored(edges))
     names = ("over the arm", "sleeve end", "under the arm", "side", "hem")
     around = [point for name in names for point in jacket.front.edge(name).points if point[0] >= 0]
     view = View((*neck, *around), behind=[inside], dimensions=_dimensions(jacket))

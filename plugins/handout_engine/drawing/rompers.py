@@ -11,9 +11,9 @@ from handout_engine.drafting.curves import point_along, run
 from handout_engine.drafting.drafts import FOLD, Draft
 from handout_engine.drafting.seats import Seat
 from handout_engine.drawing.buttons import circle
-from handout_engine.drawing.garment_views import View, mirror, scene
+from handout_engine.drawing.garment_views import View, scene
 from handout_engine.drawing.scene import Area, Dimension, Line, Scene, Side, Tone
-from handout_engine.geometry.points import Point, snapped
+from handout_engine.geometry.points import Point, mirrored, snapped
 from handout_engine.values import Value, sentence
 
 BUTTONS = 3
@@ -41,7 +41,7 @@ def finished_scene(romper: Romper) -> Scene:
     lines.extend((crease, Line.THIN) for crease in creases(romper.seat.front_leg))
     front_neck = romper.front.edge("neck").points
     edges = (*romper.back_neck, *reversed(front_neck))
-    inside = (*edges, *mirror(edges))
+    inside = (*edges, *mirrored(edges))
     view = View(_outline(romper), lines, [inside], _dimensions(romper))
     drawn = scene(sentence("Romper, finished"), words, view)
     return replace(drawn, shapes=(*drawn.shapes, *_buttons(romper)))

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from collections.abc import Sequence
 from fractions import Fraction
 from math import cos, pi, sin
 
@@ -27,6 +28,11 @@ def sine(degrees: Fraction) -> float:
 def cosine(degrees: Fraction) -> float:
     """The cosine of an angle in degrees, the same on every machine."""
     return round(cos(pi * float(degrees) / 180), FINE_PLACES) + 0.0
+
+
+def mirrored(points: Sequence[Point]) -> tuple[Point, ...]:
+    """Points seen in the mirror at x = 0, from the last to the first."""
+    return tuple((snapped(-x), y) for x, y in reversed(points))
 
 
 def turned(point: Point, along: Point) -> Point:

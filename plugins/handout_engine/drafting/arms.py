@@ -1,0 +1,45 @@
+"""What all sleeves share: the measures of the arm, room for a trim, an end the hand passes."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+
+from handout_engine.bodies import measured
+from handout_engine.drafting.block import BlockInputs
+from handout_engine.drafting.clearances import refuse_too_narrow
+from handout_engine.inputs import Asked, length
+from handout_engine.lengths import Length, millimetres
+from handout_engine.values import Value
+from handout_engine.worksheet import Worksheet
+
+HAND_ROOM = millimetres(40)
+"""What the end of a sleeve measures at least beyond the wrist, for the hand to pass."""
+
+
+@dataclass(frozen=True, kw_only=True)
+class ArmInputs(BlockInputs):
+    """The measures of every garment with sleeves."""
+
+    arm_length: Length = measured("arm_length")
+    upper_arm: Length = measured("upper_arm")
+    wrist: Length = measured("wrist")
+
+
+def sleeve_trim() -> Length:
+    """Declare how far a trim will reach beyond the end of the sleeve."""
+    asked = Asked("trim at the sleeve end", "How far a band or ruffle will reach beyond the "
+                  "sleeve, which is cut so much shorter.")  # fmt: skip
+    return length(asked, "0 cm", ("0 cm", "10 cm"))
+
+
+def note_sleeve_edge(sheet: Worksheet, limb: Value) -> Value:
+    """Note the finished edge of a sleeve that ends at the wrist or on the arm.
+
+    Speaks of the inputs wrist and sleeve_end_ease; refuses what the hand does not pass.
+    """
+    edge = sheet.note("sleeve_edge", "finished edge at the end of one sleeve",
+                      limb.length + sheet["sleeve_end_ease"].length,
+                      "{limb} + {sleeve_end_ease}", limb=limb)  # fmt: skip
+    words = ("the hand", "the end of the sleeve")
+    refuse_too_narrow(edge.length, sheet["wrist"].length, HAND_ROOM, words, "sleeve_end_ease")
+    return edge
