@@ -15,7 +15,7 @@ from handout_engine.refusals import RefusalError, near_name, quoted
 from handout_engine.saying import Amount, Rounding, Saying, Tape, exactly
 from handout_engine.thread_counts import read_thread_count
 
-Raw = Amount | Sequence[str]
+Raw = Amount | Sequence[Amount]
 T = TypeVar("T", Length, Fraction, int)
 
 

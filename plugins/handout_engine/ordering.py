@@ -2,9 +2,10 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterator, Mapping, Sequence
+from collections.abc import Collection, Iterator, Mapping, Sequence
 from dataclasses import replace
 from graphlib import CycleError, TopologicalSorter
+from itertools import count
 
 from handout_engine.blocks import GARMENT, Block
 from handout_engine.problems import Problem
@@ -16,13 +17,19 @@ def named(blocks: Sequence[Block]) -> tuple[Block, ...]:
     every = []
     for block in blocks:
         if block.technique and not block.name:
-            name, number = GARMENT if block.is_garment else block.technique, 2
-            while name in taken and not block.is_garment:
-                name, number = f"{block.technique}-{number}", number + 1
+            name = GARMENT if block.is_garment else _free_name(block.technique, taken)
             taken.add(name)
-            block = replace(block, name=name)  # noqa: PLW2901
-        every.append(block)
+            every.append(replace(block, name=name))
+        else:
+            every.append(block)
     return tuple(every)
+
+
+def _free_name(name: str, taken: Collection[str]) -> str:
+    """A technique's name, with a number from 2 on where it is taken."""
+    if name not in taken:
+        return name
+    return next(f"{name}-{number}" for number in count(2) if f"{name}-{number}" not in taken)
 
 
 def twins(blocks: Sequence[Block]) -> Iterator[Problem]:

@@ -21,7 +21,7 @@ from handout_engine.ordering import in_order, named, twins
 from handout_engine.problems import Inline, Problem
 from handout_engine.refusals import RefusalError, RefusalsError, nearest_name, quoted
 from handout_engine.register import find, find_of_kind, keys
-from handout_engine.saying import Tape
+from handout_engine.saying import Amount, Tape
 from handout_engine.sheets import Sheet
 from handout_engine.sized import following, sized
 from handout_engine.technique import Technique, make
@@ -174,13 +174,13 @@ def _looked_up(page: Page, fields: Mapping[str, Written]) -> dict[str, Raw] | No
             refusals.append(refusal.about(name))
             continue
         waiting = waiting or any(raw is None for raw in raws)
-        found[name] = raws[0] if isinstance(written, str) else raws  # type: ignore[assignment]
+        found[name] = raws[0] if isinstance(written, str) else raws
     if refusals:
         raise RefusalsError(refusals)
     return None if waiting else found
 
 
-def _raw(page: Page, written: str) -> Raw:
+def _raw(page: Page, written: str) -> Amount:
     """Text as it is, or the amount a reference speaks of; None if that block has failed."""
     match = REFERENCE.fullmatch(written.strip())
     if match is None:
@@ -188,7 +188,7 @@ def _raw(page: Page, written: str) -> Raw:
     return _mentioned(page, match["block"], match["value"])
 
 
-def _mentioned(page: Page, name: str, value: str) -> Raw:
+def _mentioned(page: Page, name: str, value: str) -> Amount:
     names = {block.name for block in page.blocks if block.technique}
     if name == GARMENT and name not in names:
         raise RefusalError("this page names no garment to take it from")
