@@ -12,8 +12,10 @@ from handout_engine.bodies import LENGTHS, MEASURES, figure
 from handout_engine.inputs import declared_inputs
 from handout_engine.kinds import Raw
 from handout_engine.lengths import Length, millimetres
+from handout_engine.refusals import RefusalError
 from handout_engine.technique import Technique
 from handout_engine.workings import Piece, Working
+from worked import work
 
 SIZES = tuple(LENGTHS)
 
@@ -33,6 +35,24 @@ def babies(garment: type[Technique], spread: int = 8) -> st.SearchStrategy[Mappi
 def _near(usual: Length, spread: int) -> st.SearchStrategy[Length]:
     low, high = (float(usual) * (1 + way * spread / 100) for way in (-1, 1))
     return st.integers(round(low), round(high)).map(millimetres)
+
+
+def made_for(key: str, baby: Mapping[str, Raw]) -> Working | None:
+    """A garment for a measured baby; None where it is refused, which names the field to change."""
+    try:
+        return work(key, **baby)
+    except RefusalError as refused:
+        assert refused.field, refused.message
+        return None
+
+
+def check_that_babies_near_the_table_get_one(key: str) -> None:
+    """All measures a twentieth larger or smaller than the table's, at every size."""
+    names = [each for each in MEASURES if each in work(key).inputs]
+    for size in SIZES:
+        for share in (95, 105):
+            work(key, size=size,
+                 **{name: figure(name, LENGTHS[size]) * share / 100 for name in names})  # fmt: skip
 
 
 def check_outlines(working: Working) -> None:
