@@ -138,6 +138,7 @@ def test_a_measured_baby_gets_a_romper_that_fits_together(baby):
 
 
 def test_hardly_a_measured_baby_is_refused():
+    """All measures a twentieth larger or smaller than the table's, at every size."""
     check_that_babies_near_the_table_get_one("romper")
 
 
