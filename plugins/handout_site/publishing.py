@@ -8,6 +8,9 @@ import sys
 from pathlib import Path
 
 import click
+from mkdocs.exceptions import PluginError
+
+from handout_site.standing_in import refuse_others
 
 SETTINGS = Path("site_src") / "mkdocs.yml"
 SITES = Path("sites")
@@ -33,11 +36,14 @@ settings = click.option(
     help="The folder to build into; if left out, sites/ and the scenario's name.",
 )
 def build(scenario: str, settings: Path, into: Path | None) -> None:
-    """Build the site of a SCENARIO strictly: guild, course, baby or one of your own."""
+    """Build the site of a SCENARIO strictly: guild, course, baby or one of your own.
+
+    The last site stays until the new one is whole; what is wrong or missing leaves it as it was.
+    """
     if into is not None:
         _refuse_other_files(into)
     folder = into or SITES / scenario
-    _mkdocs("build", scenario, settings, "--quiet", "--strict", "--site-dir", str(folder.resolve()))
+    _mkdocs("build", scenario, settings, "--strict", "--site-dir", str(folder.resolve()))
     click.echo(f"built: open {folder / 'index.html'}")
 
 
@@ -51,15 +57,19 @@ def serve(scenario: str, settings: Path, address: str) -> None:
 
 
 def _refuse_other_files(folder: Path) -> None:
-    """Leave a folder alone that no site was built into: MkDocs would empty it first."""
-    if folder.is_dir() and any(folder.iterdir()) and not (folder / "sitemap.xml").is_file():
-        click.echo(f"{folder} holds other files, which a build would delete; give another folder, "
-                   "or an empty one", err=True)  # fmt: skip
+    """Leave a folder alone that holds anything but what a build put there."""
+    try:
+        refuse_others(folder)
+    except PluginError as error:
+        click.echo(str(error), err=True)
         sys.exit(1)
 
 
 def _mkdocs(command: str, scenario: str, settings: Path, *options: str) -> None:
-    """Run MkDocs for a scenario; leaves with its status when it fails."""
+    """Run MkDocs for a scenario; leaves with its status when it fails.
+
+    It is not told to be quiet, since it then counts no warning, and publishes what it should not.
+    """
     environment = {"NO_MKDOCS_2_WARNING": "1", **os.environ, VARIABLE: scenario}
     words = [sys.executable, "-m", "mkdocs", command, "-f", str(settings), *options]
     try:
