@@ -22,6 +22,8 @@ class LastSite:
 
     def keep(self, config: MkDocsConfig) -> None:
         """Let MkDocs, and every plugin, build into another folder than the last site's."""
+        if config.strict:
+            _let_warnings_count()
         self.new = begin(Path(config.site_dir))
         config.site_dir = str(self.new.work)
 
@@ -44,6 +46,15 @@ class LastSite:
         if self.new.site.is_dir():
             log.info(f"The last site, in {self.new.site}, is left as it was")
         self.new = None
+
+
+def _let_warnings_count() -> None:
+    """Let a strict build see its warnings, also where it was told to be quiet.
+
+    MkDocs then drops them before it counts them, and publishes what it should refuse.
+    """
+    logger = logging.getLogger("mkdocs")
+    logger.setLevel(min(logger.level, logging.WARNING))
 
 
 def _is_refused(config: MkDocsConfig) -> bool:

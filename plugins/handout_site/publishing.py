@@ -66,10 +66,7 @@ def _refuse_other_files(folder: Path) -> None:
 
 
 def _mkdocs(command: str, scenario: str, settings: Path, *options: str) -> None:
-    """Run MkDocs for a scenario; leaves with its status when it fails.
-
-    It is not told to be quiet, since it then counts no warning, and publishes what it should not.
-    """
+    """Run MkDocs for a scenario; leaves with its status when it fails."""
     environment = {"NO_MKDOCS_2_WARNING": "1", **os.environ, VARIABLE: scenario}
     words = [sys.executable, "-m", "mkdocs", command, "-f", str(settings), *options]
     try:

@@ -97,6 +97,12 @@ def test_a_warning_leaves_the_last_site_when_it_fails_the_build(site: SmallSite)
         site.build()
 
 
+@pytest.mark.usefixtures("last")
+def test_a_strict_build_that_is_quiet_fails_for_a_warning_too(site: SmallSite):
+    site.write("handouts/ruffles/two.md", "# Two\n\n![A ruffle](gone.png)\n")
+    assert mkdocs(site, "--quiet") == 1
+
+
 def test_a_warning_is_no_obstacle_where_the_build_is_not_strict(site: SmallSite):
     site.write("handouts/ruffles/two.md", "# Other\n\n![A ruffle](gone.png)\n")
     config = site.config()
