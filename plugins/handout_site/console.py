@@ -9,6 +9,7 @@ from pathlib import Path
 from typing import NoReturn
 
 import click
+from mkdocs.exceptions import MkDocsException
 from mkdocs.utils.meta import get_data
 
 from handout_engine.drawing.svg import paper_sheet
@@ -21,6 +22,7 @@ from handout_engine.saying import Tape
 from handout_engine.sheets import Sheet, too_large, whole_sheet
 from handout_engine.technique import Technique, make
 from handout_engine.workings import Working
+from handout_site.leading import link_slips
 from handout_site.pdf import find_printer
 from handout_site.publishing import build, serve
 from handout_site.reading import NO_TEXT, Terms, first_line, front_matter_slips, read_handout
@@ -173,8 +175,13 @@ def list_techniques() -> None:
 )
 def check(paths: tuple[Path, ...]) -> None:
     """Say all that is wrong in handouts, without building a site."""
-    files = [file for path in paths for file in _markdown_files(path)]
-    slips = [slip for file in files for slip in _slips(file)]
+    found = {path: _markdown_files(path) for path in paths}
+    files = [file for path in paths for file in found[path]]
+    slips = {slip for file in files for slip in _slips(file)}
+    try:
+        slips.update(link_slips(found))
+    except MkDocsException as error:
+        _leave([str(error)])
     if slips:
         _leave(str(slip) for slip in sorted(slips))
     click.echo(f"{len(files)} file{'' if len(files) == 1 else 's'} checked, nothing to mend")

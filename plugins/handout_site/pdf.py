@@ -8,6 +8,7 @@ date in the file is always the same, so that the same pages give the same bytes.
 from __future__ import annotations
 
 from collections.abc import Callable, Sequence
+from functools import cache
 from io import BytesIO
 from typing import Any
 
@@ -31,6 +32,17 @@ def find_printer() -> Printer | None:
     except (ImportError, OSError):
         return None
 
+    @cache
+    def font(family: str, weight: int) -> object:
+        """A font, asked for as a picture asks for it before a PDF does.
+
+        Cairo keeps a font as it was first asked for, and a PDF asks for letters that are not
+        fitted to pixels: every picture painted after it would have other letters.
+        """
+        face = cairocffi.ToyFontFace(family, cairocffi.FONT_SLANT_NORMAL, weight)
+        cairocffi.ScaledFont(face)
+        return face
+
     class Page(Surface):  # type: ignore[misc]
         """Draws an SVG document on a page of a PDF that is there already."""
 
@@ -51,9 +63,7 @@ def find_printer() -> Printer | None:
             transform(self, node.get("transform"))
             weight = f"FONT_WEIGHT_{node.get('font-weight', 'normal')}".upper()
             family = node["font-family"].partition(",")[0]
-            context.select_font_face(
-                family, cairocffi.FONT_SLANT_NORMAL, getattr(cairocffi, weight)
-            )
+            context.set_font_face(font(family, getattr(cairocffi, weight)))
             context.set_font_size(float(node["font-size"]))
             context.set_source_rgba(*color(node["fill"]))
             left, _, width, *_ = context.text_extents(node.text)

@@ -5,7 +5,8 @@ The flow of a build: `on_config` reads the scenario and puts the handouts into t
 while Markdown is made into HTML, the fence leaves a place and the inline pattern looks its value
 up; `on_page_content` puts the results in their places, and adds the reader's form; `on_env`, before
 anything is written, fails the build with the list of all slips; `on_post_build` writes the files
-that the form runs.
+that the form runs. The whole is built beside the last site, from `on_pre_build` on, and takes its
+place at the end of `on_post_build`.
 """
 
 from __future__ import annotations
@@ -21,7 +22,7 @@ from mkdocs.config import config_options
 from mkdocs.config.base import Config
 from mkdocs.config.defaults import MkDocsConfig
 from mkdocs.livereload import LiveReloadServer
-from mkdocs.plugins import BasePlugin
+from mkdocs.plugins import BasePlugin, CombinedEvent, event_priority
 from mkdocs.structure.files import File, Files
 from mkdocs.structure.nav import Navigation
 from mkdocs.structure.pages import Page
@@ -34,6 +35,7 @@ from handout_site.content_policy import write_headers
 from handout_site.course_files import course_files
 from handout_site.gallery import published_only
 from handout_site.inline_values import InlineValues
+from handout_site.last_site import LastSite
 from handout_site.links import published_links
 from handout_site.menu import filled_menu
 from handout_site.paper import Paper, for_paper
@@ -76,6 +78,8 @@ class HandoutsPlugin(BasePlugin[HandoutsConfig]):
     def __init__(self) -> None:
         """Start with nothing; a build fills in its own."""
         self.serving = False
+        self.in_place = False
+        self.last_site = LastSite()
         self.scenario = Scenario("")
         self.entries: tuple[library.Entry, ...] = ()
         self.missing: Collection[str] = ()
@@ -90,13 +94,14 @@ class HandoutsPlugin(BasePlugin[HandoutsConfig]):
         self.paper = Paper()
 
     def on_startup(self, *, command: Literal["build", "gh-deploy", "serve"], dirty: bool) -> None:
-        """Remember whether an author is looking on."""
-        del dirty
+        """Remember whether an author is looking on, and whether only what changed is built."""
         self.serving = command == "serve"
+        self.in_place = self.serving or dirty
 
     def on_config(self, config: MkDocsConfig) -> MkDocsConfig:
         """Read the scenario, add the handouts to the menu, and register fence and pattern."""
         self.slips, self.handout, self.sized = [], None, {}
+        self.last_site = LastSite()
         every = library.entries(Path(self.config.handouts))
         self.scenario = _scenario(self.config, library.handout_names(every))
         self.entries = library.published(every, self.scenario.handouts)
@@ -124,6 +129,12 @@ class HandoutsPlugin(BasePlugin[HandoutsConfig]):
             {"name": "calc", "class": "calc", "format": self._fence}
         )
         return config
+
+    @event_priority(100)
+    def on_pre_build(self, *, config: MkDocsConfig) -> None:
+        """Let the site be built beside the last one, before MkDocs empties its folder."""
+        if not self.in_place:
+            self.last_site.keep(config)
 
     def on_files(self, files: Files, config: MkDocsConfig) -> Files:
         """Add the published handouts to the site's pages."""
@@ -210,7 +221,7 @@ class HandoutsPlugin(BasePlugin[HandoutsConfig]):
         for slip in sorted(set(self.slips)):
             log.error(str(slip))
 
-    def on_post_build(self, config: MkDocsConfig) -> None:
+    def _write(self, config: MkDocsConfig) -> None:
         """Write what the reader's browser runs, and the headers to publish the site with."""
         if self.runtime is not None:
             publish(self.runtime, Path(config.site_dir))
@@ -220,6 +231,22 @@ class HandoutsPlugin(BasePlugin[HandoutsConfig]):
             pictures.write_pictures(self.drawings, Path(config.site_dir), kept, self.painter)
         self.paper.write(Path(config.site_dir), kept)
         write_headers(Path(config.site_dir))
+
+    @event_priority(-100)
+    def _replace_last(self, config: MkDocsConfig) -> None:
+        """After all plugins: put the new site in the place of the last one."""
+        self.last_site.replace(config)
+
+    on_post_build = CombinedEvent(_write, _replace_last)
+
+    def on_build_error(self, *, error: Exception) -> None:
+        """Leave the last site as it is."""
+        del error
+        self.last_site.leave()
+
+    def on_shutdown(self) -> None:
+        """Leave the last site as it is, when a build was broken off."""
+        self.last_site.leave()
 
     def on_serve(self, server: LiveReloadServer, config: MkDocsConfig, builder: Any) -> None:  # noqa: ANN401
         """Rebuild when a handout, a scenario or a file of the site changes."""

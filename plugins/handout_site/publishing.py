@@ -8,6 +8,9 @@ import sys
 from pathlib import Path
 
 import click
+from mkdocs.exceptions import PluginError
+
+from handout_site.standing_in import refuse_others
 
 SETTINGS = Path("site_src") / "mkdocs.yml"
 SITES = Path("sites")
@@ -33,11 +36,14 @@ settings = click.option(
     help="The folder to build into; if left out, sites/ and the scenario's name.",
 )
 def build(scenario: str, settings: Path, into: Path | None) -> None:
-    """Build the site of a SCENARIO strictly: guild, course, baby or one of your own."""
+    """Build the site of a SCENARIO strictly: guild, course, baby or one of your own.
+
+    The last site stays until the new one is whole; what is wrong or missing leaves it as it was.
+    """
     if into is not None:
         _refuse_other_files(into)
     folder = into or SITES / scenario
-    _mkdocs("build", scenario, settings, "--quiet", "--strict", "--site-dir", str(folder.resolve()))
+    _mkdocs("build", scenario, settings, "--strict", "--site-dir", str(folder.resolve()))
     click.echo(f"built: open {folder / 'index.html'}")
 
 
@@ -51,10 +57,11 @@ def serve(scenario: str, settings: Path, address: str) -> None:
 
 
 def _refuse_other_files(folder: Path) -> None:
-    """Leave a folder alone that no site was built into: MkDocs would empty it first."""
-    if folder.is_dir() and any(folder.iterdir()) and not (folder / "sitemap.xml").is_file():
-        click.echo(f"{folder} holds other files, which a build would delete; give another folder, "
-                   "or an empty one", err=True)  # fmt: skip
+    """Leave a folder alone that holds anything but what a build put there."""
+    try:
+        refuse_others(folder)
+    except PluginError as error:
+        click.echo(str(error), err=True)
         sys.exit(1)
 
 

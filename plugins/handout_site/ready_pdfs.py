@@ -19,6 +19,7 @@ from pathlib import Path, PurePosixPath
 from typing import Protocol
 from urllib.parse import unquote, urljoin
 
+from handout_site.kept_files import kept as kept_file
 from handout_site.kept_files import put
 
 KEPT = "ready"
@@ -88,7 +89,7 @@ class ReadyPdfs:
             for address in self.pages:
                 document = printable((site / address).read_text("utf-8"), keep_links=bool(self.url))
                 store = kept / KEPT / f"{content_name(address, document, site)}.pdf"
-                if press is None and not store.is_file():
+                if press is None and kept_file(store) is None:
                     press = stack.enter_context(opened(site, self.program, self.url or NOWHERE))
                 printing = Printing(press, address, document)
                 put(site / pdf_address(address), store, printing.pdf)

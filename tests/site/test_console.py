@@ -5,14 +5,18 @@ from __future__ import annotations
 import json
 import subprocess
 import sys
+from collections.abc import Callable
 from pathlib import Path
+from shutil import copytree
 from xml.etree import ElementTree
 
 import pytest
 from click.testing import CliRunner, Result
+from mkdocs.exceptions import Abort
 
 from handout_engine.register import keys
 from handout_site.console import main
+from handout_site.standing_in import begin
 from small_sites import site_of
 
 BANDED = ("compute", "banded-ruffle", "edge=9 in", "shows=1 in", "band=1/4 in", "fullness=2")
@@ -214,12 +218,47 @@ def test_build_makes_the_site_of_the_scenario_that_is_named(tmp_path: Path):
     assert run(*words).exit_code == 0
 
 
-def test_build_empties_no_folder_of_other_files(tmp_path: Path):
+def as_it_lies(folder: Path) -> None:
+    """A letter, and nothing else."""
+
+
+def beside_a_sitemap(folder: Path) -> None:
+    """A site of somebody else, by its look."""
+    (folder / "sitemap.xml").write_text("<urlset/>")
+    (folder / "index.html").write_text("<h1>Not ours</h1>")
+
+
+def where_a_site_was_copied_to(folder: Path) -> None:
+    """A site of ours, copied among somebody's files with all that is in it."""
+    new = begin(folder.parent / "site")
+    (new.work / "sitemap.xml").write_text("<urlset/>")
+    new.put_in_place()
+    copytree(new.site, folder, dirs_exist_ok=True)
+
+
+@pytest.mark.parametrize("lie", [as_it_lies, beside_a_sitemap, where_a_site_was_copied_to])
+def test_build_empties_no_folder_of_other_files(lie: Callable[[Path], None], tmp_path: Path):
     site = site_of(tmp_path / "project", {"ruffles/try.md": "# A ruffle\n"})
-    kept = tmp_path / "letters" / "letter.txt"
-    kept.parent.mkdir()
-    kept.write_text("Dear guild")
-    result = run("build", "--settings", str(site.config_file), "--into", str(kept.parent))
+    letter = tmp_path / "letters" / "letter.txt"
+    letter.parent.mkdir()
+    letter.write_text("Dear guild")
+    lie(letter.parent)
+    before = sorted(letter.parent.iterdir())
+    result = run("build", "--settings", str(site.config_file), "--into", str(letter.parent))
     assert result.exit_code == 1
     assert "holds other files, which a build would delete" in result.output
-    assert kept.read_text() == "Dear guild"
+    assert letter.read_text() == "Dear guild"
+    assert sorted(letter.parent.iterdir()) == before
+
+
+@pytest.mark.parametrize(
+    "missing", ["![A ruffle](ruffle.png)", "[The hem](hem.md)", "[Press](#press)"]
+)
+def test_build_fails_for_what_is_missing_as_a_strict_build_does(missing: str, tmp_path: Path):
+    site = site_of(tmp_path, {"ruffles/try.md": f"# A ruffle\n\n{missing}\n"})
+    into = tmp_path / "built"
+    result = run("build", "--settings", str(site.config_file), "--into", str(into))
+    assert result.exit_code == 1
+    assert not into.exists()
+    with pytest.raises(Abort):
+        site.build()

@@ -2,6 +2,8 @@
 
 import builtins
 import logging
+import subprocess
+import sys
 
 import pytest
 
@@ -34,6 +36,35 @@ def test_the_picture_is_a_png_where_libcairo_is():
     if painter is None:
         pytest.skip("libcairo is not installed")
     assert painter(DRAWING).startswith(b"\x89PNG")
+
+
+WORDS = (
+    '<svg xmlns="http://www.w3.org/2000/svg" width="300" height="60" viewBox="0 0 300 60">'
+    '<text x="10" y="40" font-family="DejaVu Sans, sans-serif" font-size="21" fill="#000"'
+    ' text-anchor="start">12 1/4 in (31.1 cm)</text></svg>'
+)
+PAINTED_AFTER = """
+import sys
+from hashlib import sha256
+from handout_site.pdf import find_printer
+from handout_site.pictures import find_painter
+words, *pdfs = sys.argv[1:]
+for title in pdfs:
+    find_printer()(title, [words])
+print(sha256(find_painter()(words)).hexdigest())
+"""
+
+
+def test_a_picture_is_the_same_whether_a_pdf_was_made_before_it():
+    """Each in a process of its own, since fonts are kept as long as a process."""
+    if pictures.find_painter() is None:
+        pytest.skip("libcairo is not installed")
+    painted = {
+        subprocess.run([sys.executable, "-c", PAINTED_AFTER, WORDS, *pdfs],
+                       check=True, capture_output=True, text=True).stdout
+        for pdfs in ([], ["one"], ["one", "two"])
+    }  # fmt: skip
+    assert len(painted) == 1
 
 
 def test_without_libcairo_there_is_no_painter(monkeypatch):

@@ -86,6 +86,17 @@ def test_an_unchanged_rebuild_prints_nothing_again(tmp_path, press):
     assert first == second
 
 
+def test_a_pdf_that_was_cut_short_is_printed_again(tmp_path, press):
+    site = with_pdfs(tmp_path)
+    first = (site.build().folder / "handouts/ruffles/ruffle.pdf").read_bytes()
+    press.printed.clear()
+    for path in (tmp_path / "site_src" / ".cache").rglob("*.pdf"):
+        path.write_bytes(path.read_bytes()[:100])
+    second = (site.build().folder / "handouts/ruffles/ruffle.pdf").read_bytes()
+    assert set(press.printed) == {"handouts/ruffles/hem.html", "handouts/ruffles/ruffle.html"}
+    assert first == second
+
+
 def test_a_change_prints_only_what_it_changes(tmp_path, press):
     site = with_pdfs(tmp_path)
     site.build()
