@@ -103,7 +103,7 @@ def _first_garment(text: str) -> Block | None:
     for fence in scan(text).fences:
         if _GARMENT.search(fence.body):
             try:
-                return read_block(read_mapping(fence.body, EXAMPLE).fields)  # type: ignore[arg-type]
+                return read_block(read_mapping(fence.body, EXAMPLE, wraps=False).fields)  # type: ignore[arg-type]
             except (DocumentError, RefusalsError):
                 return None
     return None

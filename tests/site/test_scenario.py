@@ -39,7 +39,7 @@ WRONG = {
     ),
     "list of inputs": (
         "inputs: [edge]\n",
-        "1: inputs: write a mapping of inputs here, such as order_step: 10 cm",
+        "1: inputs: write inputs here, such as order_step: 10 cm",
     ),
     "unknown input": (
         "inputs:\n  order_stepp: 10 cm\n",
@@ -63,7 +63,7 @@ WRONG = {
     ),
     "measures in a list": (
         "measures: [head]\n",
-        "1: measures: write a mapping of measures here, such as head: 44 cm",
+        "1: measures: write measures here, such as head: 44 cm",
     ),
     "sizes that are none": (
         "sizes: 50 to 75\n",
