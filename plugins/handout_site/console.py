@@ -21,9 +21,10 @@ from handout_engine.saying import Tape
 from handout_engine.sheets import Sheet, too_large, whole_sheet
 from handout_engine.technique import Technique, make
 from handout_engine.workings import Working
+from handout_site.front_matter import front_matter_slips
 from handout_site.pdf import find_printer
 from handout_site.publishing import build, serve
-from handout_site.reading import NO_TEXT, Terms, first_line, front_matter_slips, read_handout
+from handout_site.reading import NO_TEXT, Terms, first_line, read_handout
 from handout_site.slips import Slip
 from handout_site.spelled import as_json, as_text
 from handout_site.starting import new

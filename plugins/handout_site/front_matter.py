@@ -29,6 +29,7 @@ OURS = ("chapters", "on_paper", "picture", "size")
 FILES = {"template": "{}", "icon": ".icons/{}.svg"}
 """Fields that name a file of the theme, and where it lies there."""
 _BLOCK = re.compile(r"---[ \t]*\n(.*?\n)(?:\.{3}|-{3})[ \t]*\n", re.DOTALL)
+_TEMPLATE = re.compile(r"[\w-]+\.html")
 
 Has = Callable[[str], bool]
 """Whether the theme has a file."""
@@ -69,6 +70,11 @@ def read_front_matter(whole: str, file: str, has: Has | None = None) -> FrontMat
     return FrontMatter(kept, tuple(slips))
 
 
+def front_matter_slips(whole: str, file: str) -> list[Slip]:
+    """What is wrong in the front matter of a page, as far as it shows without the theme."""
+    return list(read_front_matter(whole, file).slips)
+
+
 def _line(text: str, document: Document, name: str) -> int:
     """The line of a field, between `---` or, without them, at the beginning of the page."""
     if name in document.lines:
@@ -85,7 +91,9 @@ def _wrong(name: str, plain: Plain, value: object, has: Has | None) -> str:
     if name in OURS:
         return "the page is given this when it is made; take the line out"
     if name in FILES and isinstance(plain, str):
-        missing = has is not None and not has(FILES[name].format(plain))
+        missing = has is not None and not (
+            has(FILES[name].format(plain)) and (name != "template" or _TEMPLATE.fullmatch(plain))
+        )
         return f'the theme has no {name} "{quoted(plain)}"; take the line out' if missing else ""
     if name in TEXTS or name in FILES:
         return "" if isinstance(plain, str) else "write one line of text here"
@@ -123,7 +131,7 @@ def _refuse_what_yaml_cannot_take(text: str) -> None:
     node = yaml.compose(text, yaml.SafeLoader)
     for line, each in _values(node) if node else ():
         try:
-            yaml.SafeLoader("").construct_document(each)  # type: ignore[no-untyped-call]
+            yaml.SafeLoader("").construct_document(each)
         except (ValueError, OverflowError, yaml.YAMLError):
             shown = quoted(each.value) if isinstance(each, yaml.ScalarNode) else "this"
             raise DocumentError(

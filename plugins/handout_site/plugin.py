@@ -12,26 +12,33 @@ from __future__ import annotations
 
 import logging
 from collections.abc import Collection, Iterable
+from functools import partial
 from pathlib import Path
 from typing import Any, Literal
 from xml.etree.ElementTree import Element
 
+from jinja2 import Environment
 from markdown import Markdown
 from mkdocs.config import config_options
 from mkdocs.config.base import Config
 from mkdocs.config.defaults import MkDocsConfig
+from mkdocs.exceptions import Abort, MkDocsException, PluginError
 from mkdocs.livereload import LiveReloadServer
 from mkdocs.plugins import BasePlugin
 from mkdocs.structure.files import File, Files
 from mkdocs.structure.nav import Navigation
 from mkdocs.structure.pages import Page
+from mkdocs.utils.templates import TemplateContext
 
 from handout_engine.markup import element, html
 from handout_site import checks, course_menu, library, pictures, practice, reference
 from handout_site.closing import with_closing_parts
 from handout_site.console import main
-from handout_site.content_policy import write_headers
+from handout_site.content_policy import known_scripts, write_headers
 from handout_site.course_files import course_files
+from handout_site.escaping import escape_texts, title_text
+from handout_site.failures import Place, sentence_of, slip_of
+from handout_site.front_matter import read_front_matter
 from handout_site.gallery import published_only
 from handout_site.inline_values import InlineValues
 from handout_site.links import published_links
@@ -40,7 +47,7 @@ from handout_site.paper import Paper, for_paper
 from handout_site.pdf import find_printer
 from handout_site.placing import place, put_in
 from handout_site.reader_form import with_form
-from handout_site.reading import NO_TEXT, Handout, first_line, front_matter_slips, read_handout
+from handout_site.reading import NO_TEXT, Handout, first_line, read_handout
 from handout_site.runtime import MISSING, Runtime, find_runtime, publish
 from handout_site.scenario import Scenario, load_scenario
 from handout_site.sheets import MISSING as NO_PDF
@@ -48,11 +55,13 @@ from handout_site.sheets import Sheets, with_pdfs
 from handout_site.size_pages import SizePage, size_pages
 from handout_site.slips import Slip, SlipsError
 from handout_site.source_files import is_text, shown_path
+from handout_site.surroundings import lacks_template, theme_has, unreadable_date
 
 log = logging.getLogger("mkdocs.plugins.handouts")
 
 WAITING = "This block waits for another."
 HANDOUTS_PLACE = "handouts/"
+NAME_OF_A_SIZE = "a sized handout has a page of this name for one of its sizes; name the file anew"
 
 
 class HandoutsConfig(Config):
@@ -88,6 +97,9 @@ class HandoutsPlugin(BasePlugin[HandoutsConfig]):
         self.sheets = Sheets()
         self.pdfs: dict[str, str] = {}
         self.paper = Paper()
+        self.nav: Navigation | None = None
+        self.scripts: frozenset[str] = frozenset()
+        self.place = Place()
 
     def on_startup(self, *, command: Literal["build", "gh-deploy", "serve"], dirty: bool) -> None:
         """Remember whether an author is looking on."""
@@ -96,7 +108,11 @@ class HandoutsPlugin(BasePlugin[HandoutsConfig]):
 
     def on_config(self, config: MkDocsConfig) -> MkDocsConfig:
         """Read the scenario, add the handouts to the menu, and register fence and pattern."""
-        self.slips, self.handout, self.sized = [], None, {}
+        self.slips, self.handout, self.sized, self.place = [], None, {}, Place()
+        if unreadable := unreadable_date():
+            raise PluginError(unreadable)
+        if self.config.booklets and (lacking := lacks_template(config)):
+            raise SlipsError([lacking])
         every = library.entries(Path(self.config.handouts))
         self.scenario = _scenario(self.config, library.handout_names(every))
         self.entries = library.published(every, self.scenario.handouts)
@@ -131,8 +147,12 @@ class HandoutsPlugin(BasePlugin[HandoutsConfig]):
             files.append(File.generated(config, entry.address, abs_src_path=str(entry.path)))
             for file, address, sized in size_pages(entry, self.scenario.page_sizes, config):
                 self.sized[address] = sized
-                if file is not None:
-                    files.append(file)
+                if file is None:
+                    continue
+                if files.get_file_from_path(address) is not None:
+                    self.slips.append(Slip(address, 1, NAME_OF_A_SIZE))
+                    continue
+                files.append(file)
         if course_menu.has_place(config.nav):
             pages, wrong = course_files(config, self.scenario, self.entries, self.sized)
             self.slips.extend(wrong)
@@ -154,9 +174,16 @@ class HandoutsPlugin(BasePlugin[HandoutsConfig]):
 
     def on_nav(self, nav: Navigation, config: MkDocsConfig, files: Files) -> Navigation:
         """Plan the booklets: they follow the order of the menu."""
+        self.nav = nav
         if self.config.booklets:
             self.paper.bindery.plan(nav, files, config)
         return nav
+
+    def on_pre_page(self, page: Page, config: MkDocsConfig, files: Files) -> Page:
+        """Remember which page is being made."""
+        del files
+        self.place = Place(shown_path(page.file, config))
+        return page
 
     def on_page_markdown(
         self, markdown: str, page: Page, config: MkDocsConfig, files: Files
@@ -167,12 +194,18 @@ class HandoutsPlugin(BasePlugin[HandoutsConfig]):
         whole = page.file.content_string
         sized = self.sized.get(page.file.src_uri)
         terms = sized.terms(self.scenario.terms) if sized else self.scenario.terms
-        self.handout = read_handout(text, shown, terms, first_line(whole, markdown))
+        begins = first_line(whole, markdown)
+        self.place = Place(shown, markdown, begins)
+        self.handout = read_handout(text, shown, terms, begins)
+        front = read_front_matter(whole, shown, partial(theme_has, config))
+        page.meta = dict(front.fields)
+        self.paper.bindery.entitle(page)
         if sized:
             sized.mark(page)
         elif self.handout.page.garment and self.scenario.made_to:
             page.meta["size"] = self.scenario.made_to
-        self.handout.slips.extend(front_matter_slips(whole, shown))
+        if sized is None or sized.is_own:
+            self.handout.slips.extend(front.slips)
         self.pdfs = self.sheets.add(self.handout.page, page.file, files, config)
         drawing = pictures.picture_of(self.handout.page) if self.painter else None
         if drawing is not None:
@@ -187,7 +220,7 @@ class HandoutsPlugin(BasePlugin[HandoutsConfig]):
             return html
         sized = self.sized.get(page.file.src_uri)
         if sized and not sized.is_own and self.handout.page.problems:
-            return sized.with_choice(sized.impossible(str(page.title), self.handout))
+            return sized.with_choice(sized.impossible(title_text(page), self.handout))
         found = put_in(html, self._made)
         shown = published_only(found.html, {entry.name for entry in self.entries})
         shown = with_pdfs(shown, self.pdfs)
@@ -201,17 +234,28 @@ class HandoutsPlugin(BasePlugin[HandoutsConfig]):
             shown = with_form(shown, self.handout, self.scenario, self.runtime, page.file.url)
         return sized.with_choice(shown) if sized else shown
 
-    def on_env(self, env: Any, config: MkDocsConfig, files: Files) -> None:  # noqa: ANN401
+    def on_env(self, env: Environment, config: MkDocsConfig, files: Files) -> None:
         """Before anything is written: fail with all slips, or show them where they are."""
-        del env, config
+        self.place = Place()
         if self.slips and not self.serving:
             raise SlipsError(self.slips)
+        escape_texts(config, self.nav, files)
+        self.scripts = known_scripts(env, config, files)
         self.paper.bind(files)
         for slip in sorted(set(self.slips)):
             log.error(str(slip))
 
+    def on_page_context(
+        self, context: TemplateContext, page: Page, config: MkDocsConfig, nav: Navigation
+    ) -> TemplateContext:
+        """Remember which page is put into its template."""
+        del nav
+        self.place = Place(shown_path(page.file, config))
+        return context
+
     def on_post_build(self, config: MkDocsConfig) -> None:
         """Write what the reader's browser runs, and the headers to publish the site with."""
+        self.place = Place()
         if self.runtime is not None:
             publish(self.runtime, Path(config.site_dir))
         kept = Path(config.config_file_path).parent / ".cache"
@@ -219,7 +263,16 @@ class HandoutsPlugin(BasePlugin[HandoutsConfig]):
         if self.painter is not None:
             pictures.write_pictures(self.drawings, Path(config.site_dir), kept, self.painter)
         self.paper.write(Path(config.site_dir), kept)
-        write_headers(Path(config.site_dir))
+        write_headers(Path(config.site_dir), self.scripts)
+
+    def on_build_error(self, error: Exception) -> None:
+        """Say in a sentence what MkDocs would end with a traceback for."""
+        if isinstance(error, MkDocsException):
+            return
+        log.debug("where it failed:", exc_info=error)
+        slip = slip_of(error, self.place)
+        log.error(str(SlipsError([*self.slips, slip])) if slip else sentence_of(error))
+        raise Abort("Aborted: the site could not be made") from None
 
     def on_serve(self, server: LiveReloadServer, config: MkDocsConfig, builder: Any) -> None:  # noqa: ANN401
         """Rebuild when a handout, a scenario or a file of the site changes."""

@@ -16,7 +16,7 @@ from mkdocs.structure.files import File, InclusionLevel
 from mkdocs.structure.pages import Page
 
 from handout_engine.blocks import GARMENT, Block, read_block
-from handout_engine.bodies import USUAL_SIZE
+from handout_engine.bodies import LENGTHS, USUAL_SIZE
 from handout_engine.fragments.size_choice import size_choice
 from handout_engine.markup import element, html
 from handout_engine.refusals import RefusalsError
@@ -77,14 +77,17 @@ def size_pages(
     """The pages of a handout by size: the file to add, its address, and what it is.
 
     `sizes` are those of the scenario, None where each handout says its own. Nothing comes for a
-    handout that is not sized; for its own page there is no file, since it is there already.
+    handout that is not sized, or whose size is none; for its own page there is no file, since it is
+    there already.
     """
     text = entry.path.read_text(encoding="utf-8-sig", errors="replace")
     garment = _first_garment(text)
     wanted = garment.sizes if garment and sizes is None else sizes
     if garment is None or not garment.sizes or not wanted:
         return
-    own = str(garment.fields.get(SIZE, USUAL_SIZE))
+    own = garment.fields.get(SIZE, USUAL_SIZE)
+    if not isinstance(own, str) or own not in LENGTHS:
+        return
     every = sorted({*wanted, own}, key=int)
     stem = PurePosixPath(entry.name).name
     names = {size: stem if size == own else f"{stem}-size-{size}" for size in every}

@@ -77,7 +77,8 @@ WRONG = {
     "written twice": ("units: metric\nunits: inches\n", "2: units is written twice"),
     "no YAML": (
         "publisher: a: b\n",
-        "1: mapping values are not allowed here; "
+        "1: the value has a colon in it, which reads as another field; put the value into "
+        "quotation marks; "
         "a scenario has lines such as publisher: The guild",
     ),
     "not UTF-8": (b"publisher: caf\xe9\n", "1: the file cannot be read as text"),
