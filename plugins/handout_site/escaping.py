@@ -18,6 +18,8 @@ from mkdocs.structure.files import Files
 from mkdocs.structure.nav import Navigation, Section
 from mkdocs.structure.pages import Page
 
+from handout_site.front_matter import OURS
+
 
 def title_text(page: Page) -> str:
     """A page's title as plain text."""
@@ -37,7 +39,10 @@ def escape_texts(config: MkDocsConfig, nav: Navigation | None, files: Files) -> 
         if file.page is not None:
             page = file.page
             page.title = escape(title_text(page))
-            page.meta = {name: _escaped(value) for name, value in page.meta.items()}
+            page.meta = {
+                name: value if name in OURS else _escaped(value)
+                for name, value in page.meta.items()
+            }
 
 
 def _escape_menu(items: Iterable[StructureItem]) -> None:

@@ -48,9 +48,9 @@ class Place:
 
 
 def not_done(error: OSError) -> str:
-    """What could not be read or written, and why."""
+    """What could not be read or written, and why; of a copy it is the file that it goes to."""
     files = [each for each in (error.filename, error.filename2) if isinstance(each, str | PathLike)]
-    name = _on_one_line(fsdecode(files[0])) if files else "a file"
+    name = _on_one_line(fsdecode(files[-1])) if files else "what was made"
     why = (error.strerror or strerror(error.errno or 0)) if error.errno else str(error)
     return f"{name} cannot be read or written: {why[:1].lower()}{why[1:]}"
 

@@ -25,7 +25,7 @@ TEXTS = ("title", "summary", "practice", "time", "description", "author", "subti
          "revision_date", "location")  # fmt: skip
 """Fields that are one text: the handouts' own, and those that the theme prints."""
 OURS = ("chapters", "on_paper", "picture", "size")
-"""Fields that a build writes itself."""
+"""Fields that a build writes itself, for the site's own templates, which escape them."""
 FILES = {"template": "{}", "icon": ".icons/{}.svg"}
 """Fields that name a file of the theme, and where it lies there."""
 _BLOCK = re.compile(r"---[ \t]*\n(.*?\n)(?:\.{3}|-{3})[ \t]*\n", re.DOTALL)

@@ -22,7 +22,7 @@ from markdown import Markdown
 from mkdocs.config import config_options
 from mkdocs.config.base import Config
 from mkdocs.config.defaults import MkDocsConfig
-from mkdocs.exceptions import Abort, MkDocsException, PluginError
+from mkdocs.exceptions import Abort, MkDocsException
 from mkdocs.livereload import LiveReloadServer
 from mkdocs.plugins import BasePlugin
 from mkdocs.structure.files import File, Files
@@ -31,6 +31,7 @@ from mkdocs.structure.pages import Page
 from mkdocs.utils.templates import TemplateContext
 
 from handout_engine.markup import element, html
+from handout_engine.refusals import quoted
 from handout_site import checks, course_menu, library, pictures, practice, reference
 from handout_site.closing import with_closing_parts
 from handout_site.console import main
@@ -55,12 +56,20 @@ from handout_site.sheets import Sheets, with_pdfs
 from handout_site.size_pages import SizePage, size_pages
 from handout_site.slips import Slip, SlipsError
 from handout_site.source_files import is_text, shown_path
-from handout_site.surroundings import lacks_template, theme_has, unreadable_date
+from handout_site.surroundings import (
+    asked_scenario,
+    asks_for_pdf,
+    lacks_template,
+    refuse_environment,
+    theme_has,
+)
 
 log = logging.getLogger("mkdocs.plugins.handouts")
 
 WAITING = "This block waits for another."
 HANDOUTS_PLACE = "handouts/"
+LONGEST_SCENARIO = 100
+"""Of a scenario's name, in letters."""
 NAME_OF_A_SIZE = "a sized handout has a page of this name for one of its sizes; name the file anew"
 
 
@@ -68,15 +77,16 @@ class HandoutsConfig(Config):
     """Where handouts and scenarios are, which is published, and what is made beside the pages.
 
     `pictures` are PNG and the sheets as PDF, `booklets` pages of many handouts, `pdf` a PDF of
-    each page (a number, since HANDOUTS_PDF=1 gives one).
+    each page. Where scenario or PDF are not written, the environment says it (HANDOUTS_SCENARIO,
+    HANDOUTS_PDF).
     """
 
     handouts = config_options.Dir(exists=True)
     scenarios = config_options.Dir(exists=True)
-    scenario = config_options.Type(str, default="guild")
+    scenario = config_options.Type(str, default="")
     pictures = config_options.Type(bool, default=False)
     booklets = config_options.Type(bool, default=False)
-    pdf = config_options.Type(int, default=0)
+    pdf = config_options.Optional(config_options.Type(int))
 
 
 class HandoutsPlugin(BasePlugin[HandoutsConfig]):
@@ -109,8 +119,7 @@ class HandoutsPlugin(BasePlugin[HandoutsConfig]):
     def on_config(self, config: MkDocsConfig) -> MkDocsConfig:
         """Read the scenario, add the handouts to the menu, and register fence and pattern."""
         self.slips, self.handout, self.sized, self.place = [], None, {}, Place()
-        if unreadable := unreadable_date():
-            raise PluginError(unreadable)
+        refuse_environment()
         if self.config.booklets and (lacking := lacks_template(config)):
             raise SlipsError([lacking])
         every = library.entries(Path(self.config.handouts))
@@ -131,7 +140,7 @@ class HandoutsPlugin(BasePlugin[HandoutsConfig]):
                   **course_menu.sections(self.scenario.course)}  # fmt: skip
         config.nav = filled_menu(config.nav, places)
         config.extra["scenario"] = self.scenario
-        wanted = bool(self.config.pdf) and not self.serving
+        wanted = asks_for_pdf(self.config.pdf) and not self.serving
         url = config.site_url or ""
         self.paper = for_paper(self.entries, self.scenario.course, url, pdf=wanted)
         config.markdown_extensions.append(InlineValues(self._inline))  # type: ignore[arg-type]
@@ -239,9 +248,9 @@ class HandoutsPlugin(BasePlugin[HandoutsConfig]):
         self.place = Place()
         if self.slips and not self.serving:
             raise SlipsError(self.slips)
+        self.paper.bind(files)
         escape_texts(config, self.nav, files)
         self.scripts = known_scripts(env, config, files)
-        self.paper.bind(files)
         for slip in sorted(set(self.slips)):
             log.error(str(slip))
 
@@ -304,12 +313,17 @@ class HandoutsPlugin(BasePlugin[HandoutsConfig]):
         return self.handout.page.inline_element(reference) if self.handout else None
 
 
+def _is_short(name: str) -> bool:
+    """Whether a name can be one of a file, and be printed on one line."""
+    return name.isprintable() and len(name) <= LONGEST_SCENARIO
+
+
 def _scenario(config: HandoutsConfig, known: tuple[str, ...]) -> Scenario:
-    name = config.scenario
+    name = asked_scenario(config.scenario)
     folder = Path(config.scenarios)
-    if Path(name).name != name or name.startswith("."):
-        shown = f"{folder.name}/"
-        raise SlipsError([Slip(shown, 1, f"{name!r} is not the name of a scenario in this folder")])
+    if Path(name).name != name or name.startswith(".") or not _is_short(name):
+        text = f'"{quoted(name)}" is not the name of a scenario in this folder'
+        raise SlipsError([Slip(f"{folder.name}/", 1, text)])
     return load_scenario(folder / f"{name}.yml", f"{folder.name}/{name}.yml", known)
 
 

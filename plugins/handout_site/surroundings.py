@@ -7,25 +7,46 @@ import re
 from pathlib import Path
 
 from mkdocs.config.defaults import MkDocsConfig
-from mkdocs.utils import get_build_datetime
+from mkdocs.exceptions import PluginError
 
 from handout_engine.refusals import quoted
 from handout_site.booklet import TEMPLATE
+from handout_site.publishing import USUAL, VARIABLE
 from handout_site.slips import Slip
 
-DATE = "SOURCE_DATE_EPOCH"
+DATE, PDF = "SOURCE_DATE_EPOCH", "HANDOUTS_PDF"
+LAST_SECOND = 2**32 - 1
+"""What a compressed file can say of when it was made, in seconds since the beginning of 1970."""
+YES, NO = ("1", "true", "yes", "on"), ("", "0", "false", "no", "off")
 
 
-def unreadable_date() -> str:
-    """What is wrong with the date that a build is told to have; nothing where it can be read."""
-    try:
-        get_build_datetime()
-    except (ValueError, OverflowError, OSError):
-        return (
-            f'nothing is published: {DATE} is "{quoted(os.environ.get(DATE, ""))}"; write whole '
-            "seconds since the beginning of 1970, such as 1767225600, or leave it out"
+def refuse_environment() -> None:
+    """Refuse what the environment asks for and no build can do; raises PluginError."""
+    date = os.environ.get(DATE)
+    if date is not None and not (re.fullmatch(r"[0-9]{1,10}", date) and int(date) <= LAST_SECOND):
+        raise PluginError(
+            f'nothing is published: {DATE} is "{quoted(date)}"; write whole seconds since the '
+            "beginning of 1970, such as 1767225600, or leave it out"
         )
-    return ""
+    if os.environ.get(PDF, "").lower() not in {*YES, *NO}:
+        raise PluginError(
+            f'nothing is published: {PDF} is "{quoted(os.environ[PDF])}"; write 1 to have PDFs, or '
+            "leave it out"
+        )
+
+
+def asked_scenario(written: str) -> str:
+    """The scenario that the settings name, or else the environment, or else the usual one.
+
+    MkDocs could read the environment into the settings; but it takes what stands there for YAML,
+    and ends with a traceback for a name that looks like a date.
+    """
+    return written or os.environ.get(VARIABLE) or USUAL
+
+
+def asks_for_pdf(written: int | None) -> bool:
+    """Whether a PDF of each page is asked for: by the settings, or else by the environment."""
+    return os.environ.get(PDF, "").lower() in YES if written is None else bool(written)
 
 
 def theme_has(config: MkDocsConfig, name: str) -> bool:

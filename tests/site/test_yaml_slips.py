@@ -132,8 +132,10 @@ def test_a_slip_in_any_line_is_found_there(document: str, cause: str, data: st.D
     fields = {number: found for number, line in enumerate(lines) if (found := FIELD.match(line))}
     number = data.draw(st.sampled_from(sorted(fields)))
     name, value = fields[number].groups()
-    # A line of a list reads as text where its name has no colon, and nothing is wrong with that.
-    assume(not (cause in {said.NO_COLON, said.NO_SPACE} and "- " in name))
+    # What stands alone in a list or below a name reads as text where it has no colon: what is
+    # wrong with that is said by those who expected fields there.
+    alone = "- " in name or lines[number - 1].endswith(":")
+    assume(not (cause in {said.NO_COLON, said.NO_SPACE} and alone))
     lines[number] = MADE_WRONG[cause](name, value)
     found = refusal("\n".join(lines), wraps=document != "block")
     assert (found.line, cause in found.message) == (number + 1, True), found.message
