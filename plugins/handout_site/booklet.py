@@ -91,11 +91,9 @@ class Bindery:
         whole = "The course in one booklet" if self.lessons else "All handouts in one booklet"
         planned = [(WHOLE, Booklet(whole, every))]
         if len(every) > 1:
-            planned.extend(
-                (f"{WHOLE}-{_slug(chapter.title) or number}",
-                 Booklet(f"{chapter.title} in one booklet", (chapter,)))
-                for number, chapter in enumerate(every, 1)
-            )  # fmt: skip
+            for number, chapter in enumerate(every, 1):
+                booklet = Booklet(f"{chapter.title} in one booklet", (chapter,))
+                planned.append((f"{WHOLE}-{_slug(chapter.title) or number}", booklet))
         for name, booklet in planned:
             address = _free(name, files)
             inclusion = InclusionLevel.NOT_IN_NAV

@@ -21,8 +21,18 @@ from handout_site.mappings import Document, DocumentError, Plain, read_mapping
 from handout_site.slips import Slip
 
 EXAMPLE = "such a line is title: Ruffles"
-TEXTS = ("title", "summary", "practice", "time", "description", "author", "subtitle", "status",
-         "revision_date", "location")  # fmt: skip
+TEXTS = (
+    "title",
+    "summary",
+    "practice",
+    "time",
+    "description",
+    "author",
+    "subtitle",
+    "status",
+    "revision_date",
+    "location",
+)
 """Fields that are one text: the handouts' own, and those that the theme prints."""
 OURS = ("chapters", "on_paper", "picture", "size")
 """Fields that a build writes itself, for the site's own templates, which escape them."""
@@ -135,9 +145,9 @@ def _refuse_what_yaml_cannot_take(text: str) -> None:
         except (ValueError, OverflowError, yaml.YAMLError):
             shown = quoted(each.value) if isinstance(each, yaml.ScalarNode) else "this"
             raise DocumentError(
-                line, f"{shown} looks like a date or a number and is none; put quotation marks "
-                "around it"
-            ) from None  # fmt: skip
+                line,
+                f"{shown} looks like a date or a number and is none; put quotation marks around it",
+            ) from None
 
 
 def _values(node: yaml.Node) -> Iterator[tuple[int, yaml.Node]]:

@@ -152,16 +152,15 @@ class HandoutsPlugin(BasePlugin[HandoutsConfig]):
 
     def on_files(self, files: Files, config: MkDocsConfig) -> Files:
         """Add the published handouts to the site's pages."""
+        handouts = {entry.address for entry in self.entries}
         for entry in self.entries:
             files.append(File.generated(config, entry.address, abs_src_path=str(entry.path)))
             for file, address, sized in size_pages(entry, self.scenario.page_sizes, config):
                 self.sized[address] = sized
-                if file is None:
-                    continue
-                if files.get_file_from_path(address) is not None:
+                if file is not None and address in handouts:
                     self.slips.append(Slip(address, 1, NAME_OF_A_SIZE))
-                    continue
-                files.append(file)
+                elif file is not None:
+                    files.append(file)
         if course_menu.has_place(config.nav):
             pages, wrong = course_files(config, self.scenario, self.entries, self.sized)
             self.slips.extend(wrong)

@@ -126,16 +126,23 @@ def test_no_page_has_another_tag_or_attribute_for_it(sites: tuple[Built, Built])
     assert len(alike) > 15
     for address in alike:
         assert Tags(word[address]).found == Tags(nasty[address]).found, address
-    others = [sorted(Tags(each[name]).found for name in each.keys() - alike)
-              for each in (word, nasty)]  # fmt: skip
+    others = [
+        sorted(Tags(each[name]).found for name in each.keys() - alike) for each in (word, nasty)
+    ]
     assert others[0] == others[1] != []
 
 
 def test_it_is_said_as_it_was_written(sites: tuple[Built, Built]):
     _, nasty = sites
     told = " ".join(NASTY.split())
-    for address in ("course/lesson-1.html", "course/kit-1.html", "course/index.html", "index.html",
-                    "handouts/ruffles/front.html", "handouts/ruffles/slip-size-68.html"):  # fmt: skip
+    for address in (
+        "course/lesson-1.html",
+        "course/kit-1.html",
+        "course/index.html",
+        "index.html",
+        "handouts/ruffles/front.html",
+        "handouts/ruffles/slip-size-68.html",
+    ):
         page = Tags(nasty.page(address))
         assert told in " ".join("".join(page.said).split()), address
         assert "49" not in "".join(page.said).partition(told)[2][:200]
@@ -151,8 +158,11 @@ def test_a_booklet_names_its_lesson_so(sites: tuple[Built, Built]):
     assert any(f"Lesson 1: {told} in one booklet" in each for each in said)
     contents = re.findall(r'<li><a href="#handout-\d+">(.*?)</a>', sites[1].page("booklet.html"))
     assert {unescape(each) for each in contents} == {
-        f"Lesson 1: {told}", "Lesson 2: Another", told, NASTY
-    }  # fmt: skip
+        f"Lesson 1: {told}",
+        "Lesson 2: Another",
+        told,
+        NASTY,
+    }
 
 
 def test_the_running_title_on_paper_stays_inside_its_quotation_marks(sites: tuple[Built, Built]):

@@ -39,11 +39,49 @@ COURSE = (REPOSITORY / "scenarios" / "course.yml").read_text(encoding="utf-8")
 BABY = (REPOSITORY / "scenarios" / "baby.yml").read_text(encoding="utf-8")
 
 WORDS = st.sampled_from(
-    ["62", "68", "sixty", "\u00b2", "all", "none", "50 to 74", "74 to 50", "44 cm", "-44 cm", "10 %",
-     "-1 %", "1e9 in", "a", "\u00e9", "", " ", "x" * 300, "<script>", "{{ a.b }}", "'", '"', "\\",
-     "a: b", "# a", "\u2028", "\u0085", "\x07", "\ud800", "2026-01-01", "1e400", "nan", "0x10",
-     "ruffles/try", "garments/slip", "ruffles/index", "../x", "garment", "cloth", "front"]
-)  # fmt: skip
+    [
+        "62",
+        "68",
+        "sixty",
+        "\u00b2",
+        "all",
+        "none",
+        "50 to 74",
+        "74 to 50",
+        "44 cm",
+        "-44 cm",
+        "10 %",
+        "-1 %",
+        "1e9 in",
+        "a",
+        "\u00e9",
+        "",
+        " ",
+        "x" * 300,
+        "<script>",
+        "{{ a.b }}",
+        "'",
+        '"',
+        "\\",
+        "a: b",
+        "# a",
+        "\u2028",
+        "\u0085",
+        "\x07",
+        "\ud800",
+        "2026-01-01",
+        "1e400",
+        "nan",
+        "0x10",
+        "ruffles/try",
+        "garments/slip",
+        "ruffles/index",
+        "../x",
+        "garment",
+        "cloth",
+        "front",
+    ]
+)
 NAMES = st.sampled_from(sorted({*KEYS, *LESSON_KEYS, *SEAT_KEYS, *SPARE_KEYS, "head", "fullness"}))
 TREES = st.recursive(
     st.one_of(WORDS, st.text(max_size=8), st.integers(-9, 99), st.none(), st.booleans()),
@@ -52,27 +90,64 @@ TREES = st.recursive(
     ),
     max_leaves=8,
 )
-SEWN = st.lists(st.sampled_from(["ruffles/try", "garments/slip", {"ruffles/try": ["a"]},
-                                 {"ruffles/try": ["b"]}, {"garments/slip": []}]), max_size=3)  # fmt: skip
-MEASURES = st.dictionaries(st.sampled_from(["head", "chest", "body_length", "neck", "cloth_width",
-                                            "fullness", "make"]), WORDS, max_size=3)  # fmt: skip
+SEWN = st.lists(
+    st.sampled_from(
+        [
+            "ruffles/try",
+            "garments/slip",
+            {"ruffles/try": ["a"]},
+            {"ruffles/try": ["b"]},
+            {"garments/slip": []},
+        ]
+    ),
+    max_size=3,
+)
+MEASURES = st.dictionaries(
+    st.sampled_from(["head", "chest", "body_length", "neck", "cloth_width", "fullness", "make"]),
+    WORDS,
+    max_size=3,
+)
 NEAR_RIGHT = st.fixed_dictionaries(
     {},
     optional={
-        "publisher": WORDS, "licence": WORDS, "version": WORDS, "handouts": SEWN | TREES,
-        "units": st.sampled_from(["inches", "metric"]), "size": WORDS, "sizes": WORDS | TREES,
-        "measures": MEASURES, "inputs": MEASURES, "wardrobe": SEWN,
-        "lessons": st.lists(st.fixed_dictionaries(
-            {"title": WORDS},
-            optional={"aim": WORDS, "handouts": SEWN, "bring": st.lists(WORDS, max_size=2),
-                      "prepare": st.lists(st.one_of(WORDS, st.just({"cut": ["front"]})),
-                                          max_size=2)}), max_size=3),
-        "seats": st.lists(st.fixed_dictionaries(
-            {}, optional={"name": WORDS, "size": WORDS, "measures": MEASURES, "inputs": MEASURES,
-                          "cloths": st.dictionaries(WORDS, WORDS, max_size=2)}), max_size=3),
+        "publisher": WORDS,
+        "licence": WORDS,
+        "version": WORDS,
+        "handouts": SEWN | TREES,
+        "units": st.sampled_from(["inches", "metric"]),
+        "size": WORDS,
+        "sizes": WORDS | TREES,
+        "measures": MEASURES,
+        "inputs": MEASURES,
+        "wardrobe": SEWN,
+        "lessons": st.lists(
+            st.fixed_dictionaries(
+                {"title": WORDS},
+                optional={
+                    "aim": WORDS,
+                    "handouts": SEWN,
+                    "bring": st.lists(WORDS, max_size=2),
+                    "prepare": st.lists(st.one_of(WORDS, st.just({"cut": ["front"]})), max_size=2),
+                },
+            ),
+            max_size=3,
+        ),
+        "seats": st.lists(
+            st.fixed_dictionaries(
+                {},
+                optional={
+                    "name": WORDS,
+                    "size": WORDS,
+                    "measures": MEASURES,
+                    "inputs": MEASURES,
+                    "cloths": st.dictionaries(WORDS, WORDS, max_size=2),
+                },
+            ),
+            max_size=3,
+        ),
         "spares": st.dictionaries(st.sampled_from(sorted(SPARE_KEYS)), WORDS, max_size=3),
     },
-)  # fmt: skip
+)
 LINE = st.tuples(st.integers(0, 200), WORDS | st.sampled_from(["- ", "  ", "\t", ": ", "[", "}"]))
 
 
@@ -185,16 +260,44 @@ FIELDS = st.one_of(
 )
 FRONT = st.one_of(
     st.dictionaries(FIELDS, TREES, max_size=4).map(
-        lambda tree: "".join(f"{json.dumps(name)}: {json.dumps(value)}\n"
-                             for name, value in tree.items())
+        lambda tree: "".join(
+            f"{json.dumps(name)}: {json.dumps(value)}\n" for name, value in tree.items()
+        )
     ),
-    st.builds("{}: {}\n".format, FIELDS, WORDS | st.sampled_from(
-        ["nope.html", "main.html", "booklet.html", "redirect.html", "404.html", "sitemap.xml",
-         "2026-01-01", "2026-13-45", "9" * 5000, "[" * 3000, "!!binary a", "&a [*a]", "*a", "~",
-         "{exclude: true}", "{boost: 2}", "{boost: .nan}", "[navigation]", "10:20:30", ".inf",
-         "material/sewing-machine", "!!python/object:os.system x", "<<: 3"])),
+    st.builds(
+        "{}: {}\n".format,
+        FIELDS,
+        WORDS
+        | st.sampled_from(
+            [
+                "nope.html",
+                "main.html",
+                "booklet.html",
+                "redirect.html",
+                "404.html",
+                "sitemap.xml",
+                "2026-01-01",
+                "2026-13-45",
+                "9" * 5000,
+                "[" * 3000,
+                "!!binary a",
+                "&a [*a]",
+                "*a",
+                "~",
+                "{exclude: true}",
+                "{boost: 2}",
+                "{boost: .nan}",
+                "[navigation]",
+                "10:20:30",
+                ".inf",
+                "material/sewing-machine",
+                "!!python/object:os.system x",
+                "<<: 3",
+            ]
+        ),
+    ),
     st.text(max_size=60),
-)  # fmt: skip
+)
 
 
 def page_with(front: str) -> str:
@@ -217,18 +320,66 @@ def test_any_front_matter_is_read_or_refused_with_its_line(front: str):
 @given(st.lists(FRONT, min_size=6, max_size=10))
 @example(["template: nope.html\n", "hide: 3\n", "search: x\n", "title: 2026-01-01\n", "icon: a\n"])
 def test_any_front_matter_makes_a_page_or_says_why_not(fronts: list[str]):
-    pages = {f"ruffles/a{number}.md": encoded(page_with(front))
-             for number, front in enumerate(fronts)}  # fmt: skip
+    pages = {
+        f"ruffles/a{number}.md": encoded(page_with(front)) for number, front in enumerate(fronts)
+    }
     built_or_refused({**HANDOUTS, **pages}, "publisher: The needlework guild\n")
 
 
 PIECES = st.sampled_from(
-    ["# ", "> ", "- ", "1. ", "    ", "\n", "\n\n", "```", "```calc\n", "~~~", "|", "|--|--|\n", "!!! note\n",
-     "=== \"a\"\n", "??? note\n", "[a](", ")", "[a][b]", "[b]: http://[\n", "<http://[>", "//[", "]",
-     "<div markdown>", "</div>", "<a>", "<img>", "<script>", "<!--", "-->", "<![", "<!", "<?", "&#0;",
-     "{: #a .b c=d }", "{{ a.b }}", "{{", "}}", "`", "*", "**", "\\", "\x02", "\x03", "wzxhzdk:0",
-     "<div data-handout-place=\"9\"></div>", "a", "\u00e9 ", "\ud800", "edge: 9 in\n", "technique: hem\n"]
-)  # fmt: skip
+    [
+        "# ",
+        "> ",
+        "- ",
+        "1. ",
+        "    ",
+        "\n",
+        "\n\n",
+        "```",
+        "```calc\n",
+        "~~~",
+        "|",
+        "|--|--|\n",
+        "!!! note\n",
+        '=== "a"\n',
+        "??? note\n",
+        "[a](",
+        ")",
+        "[a][b]",
+        "[b]: http://[\n",
+        "<http://[>",
+        "//[",
+        "]",
+        "<div markdown>",
+        "</div>",
+        "<a>",
+        "<img>",
+        "<script>",
+        "<!--",
+        "-->",
+        "<![",
+        "<!",
+        "<?",
+        "&#0;",
+        "{: #a .b c=d }",
+        "{{ a.b }}",
+        "{{",
+        "}}",
+        "`",
+        "*",
+        "**",
+        "\\",
+        "\x02",
+        "\x03",
+        "wzxhzdk:0",
+        '<div data-handout-place="9"></div>',
+        "a",
+        "\u00e9 ",
+        "\ud800",
+        "edge: 9 in\n",
+        "technique: hem\n",
+    ]
+)
 
 
 @BUILT

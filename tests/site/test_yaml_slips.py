@@ -70,7 +70,7 @@ SLIPS = {
     "text alone without a space": ("edge:9 in", 1, said.NO_SPACE),
     "a sign that is none": ("technique: hem\nedge: \x00", 2, said.UNREADABLE_SIGN),
     "half of a sign": ('technique: hem\nedge: "\\ud800"', 2, said.UNREADABLE_SIGN),
-}  # fmt: skip
+}
 
 
 def refusal(text: str, *, wraps: bool = True) -> DocumentError:
