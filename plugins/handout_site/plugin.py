@@ -11,7 +11,7 @@ that the form runs.
 from __future__ import annotations
 
 import logging
-from collections.abc import Collection, Iterable
+from collections.abc import Collection
 from functools import partial
 from pathlib import Path
 from typing import Any, Literal
@@ -19,8 +19,6 @@ from xml.etree.ElementTree import Element
 
 from jinja2 import Environment
 from markdown import Markdown
-from mkdocs.config import config_options
-from mkdocs.config.base import Config
 from mkdocs.config.defaults import MkDocsConfig
 from mkdocs.exceptions import Abort, MkDocsException
 from mkdocs.livereload import LiveReloadServer
@@ -30,35 +28,34 @@ from mkdocs.structure.nav import Navigation
 from mkdocs.structure.pages import Page
 from mkdocs.utils.templates import TemplateContext
 
-from handout_engine.markup import element, html
-from handout_engine.refusals import quoted
-from handout_site import checks, course_menu, library, pictures, practice, reference
+from handout_site import course_menu, library, pictures, reference
 from handout_site.closing import with_closing_parts
-from handout_site.console import main
 from handout_site.content_policy import known_scripts, write_headers
 from handout_site.course_files import course_files
 from handout_site.escaping import escape_texts, title_text
 from handout_site.failures import Place, sentence_of, slip_of
 from handout_site.front_matter import read_front_matter
 from handout_site.gallery import published_only
+from handout_site.generated_pages import generated_pages
 from handout_site.inline_values import InlineValues
 from handout_site.links import published_links
 from handout_site.menu import filled_menu
+from handout_site.options import HandoutsConfig
 from handout_site.paper import Paper, for_paper
 from handout_site.pdf import find_printer
 from handout_site.placing import place, put_in
 from handout_site.reader_form import with_form
-from handout_site.reading import NO_TEXT, Handout, first_line, read_handout
+from handout_site.reading import Handout, first_line, read_handout
 from handout_site.runtime import MISSING, Runtime, find_runtime, publish
-from handout_site.scenario import Scenario, load_scenario
+from handout_site.scenario import Scenario
 from handout_site.sheets import MISSING as NO_PDF
 from handout_site.sheets import Sheets, with_pdfs
-from handout_site.size_pages import SizePage, size_pages
-from handout_site.slips import Slip, SlipsError
-from handout_site.source_files import is_text, shown_path
+from handout_site.size_pages import SizePage, every_size_page
+from handout_site.slips import Slip, SlipsError, error_box
+from handout_site.source_files import shown_path, unreadable
 from handout_site.surroundings import (
-    asked_scenario,
     asks_for_pdf,
+    chosen_scenario,
     lacks_template,
     refuse_environment,
     theme_has,
@@ -66,27 +63,7 @@ from handout_site.surroundings import (
 
 log = logging.getLogger("mkdocs.plugins.handouts")
 
-WAITING = "This block waits for another."
 HANDOUTS_PLACE = "handouts/"
-LONGEST_SCENARIO = 100
-"""Of a scenario's name, in letters."""
-NAME_OF_A_SIZE = "a sized handout has a page of this name for one of its sizes; name the file anew"
-
-
-class HandoutsConfig(Config):
-    """Where handouts and scenarios are, which is published, and what is made beside the pages.
-
-    `pictures` are PNG and the sheets as PDF, `booklets` pages of many handouts, `pdf` a PDF of
-    each page. Where scenario or PDF are not written, the environment says it (HANDOUTS_SCENARIO,
-    HANDOUTS_PDF).
-    """
-
-    handouts = config_options.Dir(exists=True)
-    scenarios = config_options.Dir(exists=True)
-    scenario = config_options.Type(str, default="")
-    pictures = config_options.Type(bool, default=False)
-    booklets = config_options.Type(bool, default=False)
-    pdf = config_options.Optional(config_options.Type(int))
 
 
 class HandoutsPlugin(BasePlugin[HandoutsConfig]):
@@ -123,7 +100,7 @@ class HandoutsPlugin(BasePlugin[HandoutsConfig]):
         if self.config.booklets and (lacking := lacks_template(config)):
             raise SlipsError([lacking])
         every = library.entries(Path(self.config.handouts))
-        self.scenario = _scenario(self.config, library.handout_names(every))
+        self.scenario = chosen_scenario(self.config, library.handout_names(every))
         self.entries = library.published(every, self.scenario.handouts)
         self.missing = {entry.address for entry in every if entry not in self.entries}
         self.runtime = find_runtime(Path(config.config_file_path).parent)
@@ -152,32 +129,21 @@ class HandoutsPlugin(BasePlugin[HandoutsConfig]):
 
     def on_files(self, files: Files, config: MkDocsConfig) -> Files:
         """Add the published handouts to the site's pages."""
-        handouts = {entry.address for entry in self.entries}
         for entry in self.entries:
             files.append(File.generated(config, entry.address, abs_src_path=str(entry.path)))
-            for file, address, sized in size_pages(entry, self.scenario.page_sizes, config):
-                self.sized[address] = sized
-                if file is not None and address in handouts:
-                    self.slips.append(Slip(address, 1, NAME_OF_A_SIZE))
-                elif file is not None:
-                    files.append(file)
+        pages = every_size_page(self.entries, self.scenario.page_sizes, config)
+        self.sized.update(pages.sized)
+        self.slips.extend(pages.slips)
+        for file in pages.files:
+            files.append(file)
         if course_menu.has_place(config.nav):
-            pages, wrong = course_files(config, self.scenario, self.entries, self.sized)
+            taught, wrong = course_files(config, self.scenario, self.entries, self.sized)
             self.slips.extend(wrong)
-            for file in pages:
+            for file in taught:
                 files.append(file)
-        if reference.FOLDER in str(config.nav):
-            for address, text in reference.pages(main).items():
-                files.append(File.generated(config, address, content=text))
-        if practice.ADDRESS in str(config.nav):
-            text = practice.by_practice(self.entries)
-            files.append(File.generated(config, practice.ADDRESS, content=text))
-        if checks.ADDRESS in str(config.nav):
-            files.append(checks.file(config, self.entries))
-        for file in files.documentation_pages():
-            if not is_text(file):
-                self.slips.append(Slip(shown_path(file, config), 1, NO_TEXT))
-                file.content_string = ""
+        for file in generated_pages(config, self.entries):
+            files.append(file)
+        self.slips.extend(unreadable(files, config))
         return files
 
     def on_nav(self, nav: Navigation, config: MkDocsConfig, files: Files) -> Navigation:
@@ -236,7 +202,7 @@ class HandoutsPlugin(BasePlugin[HandoutsConfig]):
             self.handout.slips.extend(self.handout.slips_of_places(found.numbers, found.left))
         self.slips.extend(self.handout.slips)
         if self.handout.slips:
-            return _error_box(map(str, self.handout.slips)) + shown
+            return error_box(map(str, self.handout.slips)) + shown
         shown = self.paper.take(page, shown, computed=self.handout.has_blocks)
         if self.runtime is not None:
             shown = with_form(shown, self.handout, self.scenario, self.runtime, page.file.url)
@@ -306,28 +272,7 @@ class HandoutsPlugin(BasePlugin[HandoutsConfig]):
     def _made(self, number: int) -> str:
         """The finished result of a fence, or what is wrong with it."""
         assert self.handout is not None
-        return self.handout.fragment(number) or _error_box(self.handout.slips_at(number))
+        return self.handout.fragment(number) or error_box(self.handout.slips_at(number))
 
     def _inline(self, reference: str) -> Element | None:
         return self.handout.page.inline_element(reference) if self.handout else None
-
-
-def _is_short(name: str) -> bool:
-    """Whether a name can be one of a file, and be printed on one line."""
-    return name.isprintable() and len(name) <= LONGEST_SCENARIO
-
-
-def _scenario(config: HandoutsConfig, known: tuple[str, ...]) -> Scenario:
-    name = asked_scenario(config.scenario)
-    folder = Path(config.scenarios)
-    if Path(name).name != name or name.startswith(".") or not _is_short(name):
-        text = f'"{quoted(name)}" is not the name of a scenario in this folder'
-        raise SlipsError([Slip(f"{folder.name}/", 1, text)])
-    return load_scenario(folder / f"{name}.yml", f"{folder.name}/{name}.yml", known)
-
-
-def _error_box(sentences: Iterable[str]) -> str:
-    """What an author sees in place of a block that cannot be worked out, and above its page."""
-    items = [element("p", text) for text in sentences] or [element("p", WAITING)]
-    title = element("p", "To mend", class_="admonition-title")
-    return html(element("div", title, *items, class_="admonition failure"))

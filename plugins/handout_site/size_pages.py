@@ -7,7 +7,7 @@ its own size; the others stand beside it, their text the same, their garment at 
 from __future__ import annotations
 
 import re
-from collections.abc import Iterator, Mapping
+from collections.abc import Iterator, Mapping, Sequence
 from dataclasses import dataclass, replace
 from pathlib import PurePosixPath
 
@@ -25,7 +25,9 @@ from handout_site.fences import scan
 from handout_site.library import Entry
 from handout_site.mappings import DocumentError, read_mapping
 from handout_site.reading import EXAMPLE, Handout, Terms
+from handout_site.slips import Slip
 
+TAKEN = "a sized handout has a page of this name for one of its sizes; name the file anew"
 _GARMENT = re.compile(rf"^\s*{GARMENT}\s*:", re.MULTILINE)
 _TITLE = re.compile(r"</h1>\s*")
 
@@ -69,6 +71,29 @@ class SizePage:
         note = element("div", element("p", words, class_="admonition-title"), *reasons,
                        class_="admonition warning")  # fmt: skip
         return html(element("h1", title)) + "\n" + html(note)
+
+
+@dataclass(frozen=True)
+class SizePages:
+    """The pages of all sized handouts: what each is, by its address, and the files to add."""
+
+    sized: Mapping[str, SizePage]
+    files: Sequence[File]
+    slips: Sequence[Slip]
+
+
+def every_size_page(
+    entries: Sequence[Entry], sizes: tuple[str, ...] | None, config: MkDocsConfig
+) -> SizePages:
+    """The pages of all handouts by size; a handout that has the name of one is a slip."""
+    handouts = {entry.address for entry in entries}
+    pages = [page for entry in entries for page in size_pages(entry, sizes, config)]
+    added = {address: file for file, address, _ in pages if file is not None}
+    return SizePages(
+        {address: sized for _, address, sized in pages},
+        [file for address, file in added.items() if address not in handouts],
+        [Slip(address, 1, TAKEN) for address in added if address in handouts],
+    )
 
 
 def size_pages(

@@ -11,12 +11,16 @@ from mkdocs.exceptions import PluginError
 
 from handout_engine.refusals import quoted
 from handout_site.booklet import TEMPLATE
+from handout_site.options import HandoutsConfig
 from handout_site.publishing import USUAL, VARIABLE
-from handout_site.slips import Slip
+from handout_site.scenario import Scenario, load_scenario
+from handout_site.slips import Slip, SlipsError
 
 DATE, PDF = "SOURCE_DATE_EPOCH", "HANDOUTS_PDF"
 LAST_SECOND = 2**32 - 1
 """What a compressed file can say of when it was made, in seconds since the beginning of 1970."""
+LONGEST_NAME = 100
+"""Of a scenario, in letters."""
 YES, NO = ("1", "true", "yes", "on"), ("", "0", "false", "no", "off")
 
 
@@ -35,13 +39,20 @@ def refuse_environment() -> None:
         )
 
 
-def asked_scenario(written: str) -> str:
+def chosen_scenario(options: HandoutsConfig, known: tuple[str, ...]) -> Scenario:
     """The scenario that the settings name, or else the environment, or else the usual one.
 
-    MkDocs could read the environment into the settings; but it takes what stands there for YAML,
-    and ends with a traceback for a name that looks like a date.
+    `known` are the handouts there are; raises SlipsError. MkDocs could read the environment into
+    the settings; but it takes what stands there for YAML, and ends with a traceback for a name that
+    looks like a date.
     """
-    return written or os.environ.get(VARIABLE) or USUAL
+    name = options.scenario or os.environ.get(VARIABLE) or USUAL
+    folder = Path(options.scenarios)
+    is_name = name.isprintable() and len(name) <= LONGEST_NAME and not name.startswith(".")
+    if not is_name or Path(name).name != name:
+        text = f'"{quoted(name)}" is not the name of a scenario in this folder'
+        raise SlipsError([Slip(f"{folder.name}/", 1, text)])
+    return load_scenario(folder / f"{name}.yml", f"{folder.name}/{name}.yml", known)
 
 
 def asks_for_pdf(written: int | None) -> bool:
