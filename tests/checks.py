@@ -11,9 +11,13 @@ they are read as they are written:
   does;
 - it is a **simulation** when it measures with one of the independent models beside this file or
   with a polygon library, or when it is made with a thousand random cases; a **property** when
-  hypothesis draws its measures; **published** when it lies in tests/published/; a **refusal** when
-  it asks for what cannot be sewn; a **worked example** when it says figures found by hand;
-- what holds is its name; against what is its docstring, or the comment at its beginning.
+  hypothesis draws its measures; a **refusal** when it asks for what cannot be sewn; a **worked
+  example** when it says figures found by hand;
+- in tests/published/ it is what it says that it stands on: a print, a print from memory, a general
+  library, an example or a table **of unknown origin**, **common practice**; one that says none of
+  these is of the kinds above, like any other;
+- what holds is its name; against what is its docstring, or the comment at its beginning, or the one
+  above the figures that it reads.
 """
 
 from __future__ import annotations
@@ -43,6 +47,19 @@ MODELS = (
 )  # fmt: skip
 POLYGONS = "shapely, a library of polygons"
 MANY = re.compile(r"thousand|1,?000\b|integral")
+
+STANDS_ON = {
+    "common practice": re.compile(r"^(?:common practice|(?:the )?trade\b)", re.IGNORECASE),
+    "unknown origin": re.compile(r"no known origin"),
+    "from memory": re.compile(r"from memory"),
+    "library": re.compile(r"^(?:pint|numpy)\b"),
+    "published": re.compile(
+        r"\b(?:ISO|CFR|ASTM|ANSI|NBS|NIST|WHO|ICAR|4-H|Extension|Institute|Snyder|Baldt|"
+        r"Dressmaker|Home and School)\b"
+    ),
+}
+"""What a check in tests/published/ stands on, by what it says of it; the first that fits. Only the
+last is a print; what is meant as one names it so that it can be found."""
 
 Function = ast.FunctionDef
 
@@ -127,8 +144,9 @@ class Module:
         """The kind of a test, the strongest that fits."""
         text = f"{test.name} {ast.get_docstring(test) or ''}"
         called = {name for node in self.reach(test) for name in _names(node)}
-        if self.path.parent.name == "published":
-            return "published"
+        stands_on = self.stands_on(test)
+        if stands_on:
+            return stands_on
         if called & self.models.keys() or "Random" in called or MANY.search(text):
             return "simulation"
         if any("given" in _names(each) for each in test.decorator_list):
@@ -137,20 +155,49 @@ class Module:
             return "refusal"
         return "worked example" if "by_hand" in test.name or called & {"said"} else "other"
 
+    def stands_on(self, test: Function) -> str:
+        """What a check in tests/published/ stands on, if it says so; elsewhere nothing."""
+        if self.path.parent.name != "published":
+            return ""
+        told = " ".join(self._told(test).split())
+        return next((kind for kind, says in STANDS_ON.items() if says.search(told)), "")
+
     def against(self, test: Function) -> str:
-        """Its docstring, its opening comment, or the model that it measures with."""
-        told = (ast.get_docstring(test) or "").split("\n\n")[0] or self._comment(test)
+        """What it says that it stands against, and the model that it measures with."""
+        told = self._told(test)
         called = {name for node in self.reach(test) for name in _names(node)}
         models = dict.fromkeys(self.models[name] for name in sorted(called & self.models.keys()))
-        if not told and not models and self.kind(test) in {"simulation", "published"}:
+        if not told and not models and self.kind(test) == "simulation":
             told = (ast.get_docstring(self.tree) or "").split("\n\n")[0]
         measured = f"Measured with: {'; '.join(models)}." if models else ""
         return " ".join(f"{told} {measured}".split())
 
+    def _told(self, test: Function) -> str:
+        """Its docstring, the comment at its beginning, or the one above figures that it reads."""
+        own = (ast.get_docstring(test) or "").split("\n\n")[0] or self._comment(test)
+        return own or next(filter(None, map(self._comment_above, self._read_by(test))), "")
+
+    def _read_by(self, test: Function) -> Iterator[ast.Assign]:
+        """The figures of its module that a test reads, also those that it is made with."""
+        for name in sorted(_names(test)):
+            node = self.named.get(name)
+            if isinstance(node, ast.Assign):
+                yield node
+
     def _comment(self, test: Function) -> str:
         """The comment lines between a test's first line and its first statement."""
-        between = self.lines[test.lineno : test.body[0].lineno - 1]
-        return " ".join(each.strip(" #") for each in between if each.strip().startswith("#"))
+        return _of_comments(self.lines[test.lineno : test.body[0].lineno - 1])
+
+    def _comment_above(self, node: ast.Assign) -> str:
+        """The comment lines that end right above a statement."""
+        first = node.lineno - 1
+        while first and self.lines[first - 1].startswith("#"):
+            first -= 1
+        return _of_comments(self.lines[first : node.lineno - 1])
+
+
+def _of_comments(lines: Iterable[str]) -> str:
+    return " ".join(each.strip(" #") for each in lines if each.strip().startswith("#"))
 
 
 def _model(module: str) -> str:
@@ -204,7 +251,7 @@ def checks() -> dict[str, list[Check]]:
 
 
 def shared() -> list[Check]:
-    """The published checks of what all techniques share: units, cloth, paper."""
+    """The checks in tests/published/ of what all techniques share: units, bodies, cloth, paper."""
     return [
         module.check(test)
         for module in modules()

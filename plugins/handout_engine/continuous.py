@@ -10,7 +10,7 @@ from __future__ import annotations
 
 from math import ceil, floor
 
-from handout_engine.bias import diagonal
+from handout_engine.bias import diagonal, join_take_up
 from handout_engine.lengths import Length, from_float
 from handout_engine.refusals import RefusalError
 
@@ -29,7 +29,7 @@ def whole_rows(long_side: Length, width: Length, join: Length) -> int:
 
 def strip_length(rows: int, short_side: Length, join: Length) -> Length:
     """The length of the strip: every row, less what its joins to the next take."""
-    return diagonal(rows * (short_side - join) - 2 * (rows - 1) * join)
+    return rows * diagonal(short_side - join) - (rows - 1) * join_take_up(join)
 
 
 def rows_of_smallest_square(wanted: Length, width: Length, join: Length) -> int:

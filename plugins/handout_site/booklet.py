@@ -11,6 +11,7 @@ from __future__ import annotations
 import re
 from collections.abc import Iterable, Iterator, Mapping
 from dataclasses import dataclass, field
+from itertools import chain, count
 from posixpath import dirname, join, normpath, relpath
 from typing import Any
 
@@ -19,11 +20,15 @@ from mkdocs.structure.files import File, Files, InclusionLevel
 from mkdocs.structure.nav import Navigation, Section
 from mkdocs.structure.pages import Page
 
+from handout_site.escaping import title_text
+
 WHOLE = "booklet"
-_SOURCE = """\
+TEMPLATE = "booklet.html"
+LONGEST_NAME = 60
+"""Of a booklet's file, in letters: a title may be longer than a file system takes."""
+_SOURCE = f"""\
 ---
-title: {title}
-template: booklet.html
+template: {TEMPLATE}
 search: {{exclude: true}}
 hide: [navigation, toc]
 ---
@@ -84,17 +89,22 @@ class Bindery:
         if not every:
             return
         whole = "The course in one booklet" if self.lessons else "All handouts in one booklet"
-        planned = {WHOLE: Booklet(whole, every)}
+        planned = [(WHOLE, Booklet(whole, every))]
         if len(every) > 1:
             for number, chapter in enumerate(every, 1):
-                name = f"{WHOLE}-{_slug(chapter.title) or number}"
-                name = f"{name}-{number}" if name in planned else name
-                planned[name] = Booklet(f"{chapter.title} in one booklet", (chapter,))
-        for name, booklet in planned.items():
-            text = _SOURCE.format(title=_quoted(booklet.title))
+                booklet = Booklet(f"{chapter.title} in one booklet", (chapter,))
+                planned.append((f"{WHOLE}-{_slug(chapter.title) or number}", booklet))
+        for name, booklet in planned:
+            address = _free(name, files)
             inclusion = InclusionLevel.NOT_IN_NAV
-            files.append(File.generated(config, f"{name}.md", content=text, inclusion=inclusion))
-            self.booklets[f"{name}.md"] = booklet
+            files.append(File.generated(config, address, content=_SOURCE, inclusion=inclusion))
+            self.booklets[address] = booklet
+
+    def entitle(self, page: Page) -> None:
+        """Give a booklet's page its title; others are left as they are."""
+        booklet = self.booklets.get(page.file.src_uri)
+        if booklet is not None:
+            page.meta["title"] = booklet.title
 
     def _lessons(self, files: Files) -> Iterator[Chapter]:
         for title, addresses in self.lessons:
@@ -142,7 +152,7 @@ class Bindery:
                 [
                     Bound(
                         numbers[page.url],
-                        str(page.title),
+                        title_text(page),
                         str(page.meta.get("size", "")),
                         bound(self.finished.get(page.file.src_uri, ""), page.url, url, numbers),
                     )
@@ -203,9 +213,11 @@ def _introduces(page: Page) -> bool:
 
 
 def _slug(title: str) -> str:
-    return re.sub(r"[^a-z0-9]+", "-", title.lower()).strip("-")
+    return re.sub(r"[^a-z0-9]+", "-", title.lower()).strip("-")[:LONGEST_NAME].strip("-")
 
 
-def _quoted(title: str) -> str:
-    """A title as one line of front matter."""
-    return "'" + title.replace("'", "''") + "'"
+def _free(name: str, files: Files) -> str:
+    """The address of a booklet's page that no other page of the site has."""
+    numbered = (f"{name}-{number}.md" for number in count(2))
+    every = chain([f"{name}.md"], numbered)
+    return next(each for each in every if files.get_file_from_path(each) is None)

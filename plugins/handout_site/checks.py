@@ -29,7 +29,12 @@ KINDS = {
     "worked example": "By hand: figures worked out beforehand.",
     "property": "Any measures: what must hold whatever they are.",
     "simulation": "Another way: an independent model that folds, joins, walks or measures.",
-    "published": "In print: a published figure, or a habit of the trade that is named as one.",
+    "published": "In print: a published figure, looked up where it stands.",
+    "from memory": "Remembered: a published figure as it is remembered, not looked up again.",
+    "library": "A library: what a general library of units or curves works out.",
+    "unknown origin": "Of no known origin: an example or a table that is handed on without saying "
+    "where it comes from; its arithmetic is done again.",
+    "common practice": "Common practice: a habit of the trade, which has no source.",
     "refusal": "Refused: what cannot be sewn.",
     "other": "More: what else must hold.",
 }
@@ -77,8 +82,8 @@ def _lines(published: Collection[str]) -> Iterable[str]:
     yield "With its own measures, and with many drawn at random:\n"
     yield from (f"- {plain(each)}" for each in kept()["every"])
     yield "\n## Of what all share\n"
-    yield "Units, cloth and paper, against what is in print:\n"
-    yield from _items(kept()["shared"])
+    yield "Units, bodies, cloth and paper.\n"
+    yield from _by_kind(kept()["shared"])
     yield "\n## Kinds of check\n"
     yield from (f"- {words}" for words in KINDS.values())
     every = sorted(map(find, keys()), key=lambda each: (each.family, each.key()))
@@ -99,6 +104,11 @@ def _technique(technique: type[Technique], published: Collection[str]) -> Iterab
     if not found:
         yield "Only what is checked of every technique.\n"
         return
+    yield from _by_kind(found)
+
+
+def _by_kind(found: Sequence[Check]) -> Iterable[str]:
+    """Checks under the heading of what they are and stand on."""
     for kind, words in KINDS.items():
         yield from _listed(
             words.partition(":")[0], [each for each in found if each["kind"] == kind]

@@ -22,10 +22,12 @@ from handout_engine.saying import Tape
 from handout_engine.sheets import Sheet, too_large, whole_sheet
 from handout_engine.technique import Technique, make
 from handout_engine.workings import Working
+from handout_site.failures import not_done
+from handout_site.front_matter import front_matter_slips
 from handout_site.leading import link_slips
 from handout_site.pdf import find_printer
 from handout_site.publishing import build, serve
-from handout_site.reading import NO_TEXT, Terms, first_line, front_matter_slips, read_handout
+from handout_site.reading import NO_TEXT, Terms, first_line, read_handout
 from handout_site.slips import Slip
 from handout_site.spelled import as_json, as_text
 from handout_site.starting import new
@@ -36,7 +38,20 @@ TAPES = {
 }
 
 
-@click.group()
+class Commands(click.Group):
+    """Commands that say in a sentence what cannot be read or written."""
+
+    def invoke(self, ctx: click.Context) -> object:
+        """Run the command that is asked for."""
+        try:
+            return super().invoke(ctx)
+        except BrokenPipeError:
+            raise
+        except OSError as error:
+            _leave([not_done(error)])
+
+
+@click.group(cls=Commands)
 def main() -> None:
     """Work out heirloom sewing handouts from their measures."""
 

@@ -239,7 +239,7 @@ def _lines_below(written: Field) -> dict[str, int]:
 
 def _cloths(value: Plain) -> dict[str, str]:
     if not isinstance(value, dict) or not all(isinstance(each, str) for each in value.values()):
-        raise RefusalError("write a mapping of cloths here, such as front cloth: white lawn")
+        raise RefusalError("write cloths here, such as front cloth: white lawn")
     return {name: " ".join(str(each).split()) for name, each in value.items()}
 
 

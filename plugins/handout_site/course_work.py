@@ -18,6 +18,7 @@ from handout_engine.register import find, keys
 from handout_engine.workings import Working
 from handout_site.course import Course, Seat, Sewn
 from handout_site.library import Entry, title_of
+from handout_site.plain_text import as_read
 from handout_site.reading import Terms, first_line, made_for, read_blocks
 from handout_site.slips import Slip
 
@@ -84,7 +85,7 @@ def _read(sewn: Sewn, entry: Entry) -> _Read:
     every = [replace(each, show=()) for each in named(blocks) if each.technique]
     known = [each.name for each in every]
     names = [name for name in known if name in (sewn.blocks or known)]
-    return _Read(sewn, title_of(entry), every, names)
+    return _Read(sewn, as_read(title_of(entry)), every, names)
 
 
 def _unknown_blocks(course: Course, handouts: Iterable[_Read], file: str) -> Iterable[Slip]:

@@ -39,7 +39,7 @@ class Field:
     def fields(self, known: Collection[str], example: str) -> dict[str, Field]:
         """The fields of a mapping, each of them known."""
         if not isinstance(self.value, dict):
-            raise self.wrong(f"write a mapping here, such as {example}")
+            raise self.wrong(f"write fields here, such as {example}")
         found = {}
         for name, value in self.value.items():
             field = self.below(name, value)

@@ -8,6 +8,8 @@ from dataclasses import dataclass
 from pathlib import Path
 from typing import Any
 
+from handout_site.plain_text import as_read
+
 SECTION = "handouts"
 _HEADING = re.compile(r"^#\s+(.+?)\s*#*\s*$", re.MULTILINE)
 
@@ -76,7 +78,7 @@ def title_of(entry: Entry) -> str:
 def _title(family: str, members: list[Entry]) -> str:
     """The first heading of the family's introduction, or its folder's name."""
     introduced = members[0].is_introduction and _heading(members[0])
-    return introduced or _as_title(family)
+    return as_read(introduced) if introduced else _as_title(family)
 
 
 def _heading(entry: Entry) -> str:

@@ -18,7 +18,7 @@ def read_size(value: Plain) -> str:
 def read_measures(value: Plain) -> dict[str, str]:
     """Body measures by their names; raises RefusalError for one that is no baby's."""
     if not isinstance(value, dict) or not all(isinstance(each, str) for each in value.values()):
-        raise RefusalError("write a mapping of measures here, such as head: 44 cm")
+        raise RefusalError("write measures here, such as head: 44 cm")
     for name, text in value.items():
         if name not in kinds_of_measures():
             hint = nearest_name(name, kinds_of_measures())
@@ -41,7 +41,7 @@ def read_choice(value: Plain, choices: tuple[str, ...]) -> str:
 def read_inputs(value: Plain) -> dict[str, str]:
     """Inputs of techniques and garments by their names; raises RefusalError."""
     if not isinstance(value, dict) or not all(isinstance(each, str) for each in value.values()):
-        raise RefusalError("write a mapping of inputs here, such as order_step: 10 cm")
+        raise RefusalError("write inputs here, such as order_step: 10 cm")
     every = [each for key in keys() for each in declared_inputs(find(key))]
     names = {each.name for each in every}
     for name, text in value.items():

@@ -6,15 +6,28 @@ and deep nesting are refused, so that no document can grow or run.
 
 from __future__ import annotations
 
+import re
 from collections.abc import Iterator, Mapping, Sequence
 from dataclasses import dataclass, field
 
 import yaml
 
 from handout_engine.refusals import RefusalError, nearest_name, quoted
+from handout_site.yaml_slips import (
+    UNREADABLE_SIGN,
+    first_sign,
+    slip_in,
+    slip_in_name,
+    slip_in_text,
+    slip_in_wrapped,
+)
 
 LONGEST = 20_000
 DEEPEST = 6
+
+_NO_TEXT = re.compile(
+    "[\\x00-\\x08\\x0b\\x0c\\x0e-\\x1f\\x7f-\\x84\\x86-\\x9f\\ud800-\\udfff\\ufffe\\uffff]"
+)
 
 Plain = str | Sequence["Plain"] | Mapping[str, "Plain"]
 
@@ -49,11 +62,11 @@ class _Loader(yaml.SafeLoader):
         event: yaml.Event = self.peek_event()  # type: ignore[no-untyped-call]
         line = event.start_mark.line + 1 if event.start_mark else 1
         if isinstance(event, yaml.AliasEvent):
-            raise DocumentError(line, "a * reference cannot be used here")
+            raise DocumentError(line, first_sign("*"))
         if getattr(event, "anchor", None) is not None:
-            raise DocumentError(line, "an & anchor cannot be used here")
+            raise DocumentError(line, first_sign("&"))
         if getattr(event, "tag", None) is not None:
-            raise DocumentError(line, "a ! tag cannot be used here")
+            raise DocumentError(line, first_sign("!"))
         if self.depth > DEEPEST:
             raise DocumentError(line, "this is nested too deeply")
         self.depth += 1
@@ -62,24 +75,41 @@ class _Loader(yaml.SafeLoader):
         return node
 
 
-def read_mapping(text: str, example: str, longest: int = LONGEST) -> Document:
-    """Read a YAML mapping; raises DocumentError, which shows `example` when it is none."""
+def read_mapping(
+    text: str, example: str, longest: int = LONGEST, *, wraps: bool = True
+) -> Document:
+    """Read a YAML mapping; raises DocumentError, which shows `example` when it is none.
+
+    Where no value `wraps` over several lines, one that does is a line without its colon.
+    """
     if len(text) > longest:
         raise DocumentError(1, f"{len(text)} characters are too many; the most is {longest}")
     try:
         node = _Loader(text).get_single_node()
-    except yaml.MarkedYAMLError as error:
-        mark = error.problem_mark or error.context_mark
-        line = mark.line + 1 if mark else 1
-        words = ", ".join(filter(None, (error.context, error.problem))) or "this cannot be read"
+    except yaml.YAMLError as error:
+        line, words = slip_in(text, error)
         raise DocumentError(line, f"{words}; {example}") from None
-    except yaml.YAMLError:
-        raise DocumentError(1, f"a character here cannot be read; {example}") from None
     if node is None:
         return Document({})
     if not isinstance(node, yaml.MappingNode):
-        raise DocumentError(1, f"this is not a list of fields; {example}")
-    return Document(_mapping(node), dict(_lines(node, "")))
+        line, words = slip_in_text(text)
+        raise DocumentError(line, f"{words}; {example}")
+    if not wraps:
+        _refuse_wrapped(node, text, example)
+    return Document(_mapping(node, text), dict(_lines(node, "")))
+
+
+def _refuse_wrapped(node: yaml.Node, text: str, example: str) -> None:
+    """Refuse values of several lines without quotation marks."""
+    if isinstance(node, yaml.ScalarNode):
+        first = node.start_mark.line + 1
+        if not node.style and node.end_mark.line + 1 > first:
+            line, words = slip_in_wrapped(text, first)
+            raise DocumentError(line, f"{words}; {example}")
+        return
+    for child in node.value:
+        for each in child if isinstance(child, tuple) else (child,):
+            _refuse_wrapped(each, text, example)
 
 
 def _lines(node: yaml.Node, way: str) -> Iterator[tuple[str, int]]:
@@ -94,27 +124,32 @@ def _lines(node: yaml.Node, way: str) -> Iterator[tuple[str, int]]:
         yield from _lines(value, f"{way}{name}/")
 
 
-def _mapping(node: yaml.MappingNode) -> dict[str, Plain]:
+def _mapping(node: yaml.MappingNode, text: str) -> dict[str, Plain]:
     found: dict[str, Plain] = {}
     for key, value in node.value:
         line = key.start_mark.line + 1
         if not isinstance(key, yaml.ScalarNode):
-            raise DocumentError(line, "a field's name must be one word")
+            raise DocumentError(line, slip_in_name(text, line))
+        _refuse_signs(key)
         if key.value in found:
             raise DocumentError(line, f"{quoted(key.value)} is written twice")
-        found[key.value] = _plain(value)
+        found[key.value] = _plain(value, text)
     return found
 
 
-def _plain(node: yaml.Node) -> Plain:
-    if isinstance(node, yaml.ScalarNode):
-        return str(node.value)
+def _plain(node: yaml.Node, text: str) -> Plain:
     if isinstance(node, yaml.SequenceNode):
-        return [_plain(each) for each in node.value]
+        return [_plain(each, text) for each in node.value]
     if isinstance(node, yaml.MappingNode):
-        return _mapping(node)
-    line = node.start_mark.line + 1
-    raise DocumentError(line, "this is neither text, a list nor a mapping")
+        return _mapping(node, text)
+    _refuse_signs(node)
+    return str(node.value)
+
+
+def _refuse_signs(node: yaml.Node) -> None:
+    """Refuse a sign that no page can hold, though YAML has a way to write it."""
+    if _NO_TEXT.search(node.value):
+        raise DocumentError(node.start_mark.line + 1, UNREADABLE_SIGN)
 
 
 def refuse_unknown(document: Document, known: Mapping[str, str]) -> None:

@@ -16,7 +16,7 @@ from handout_site.fences import COMMENT, INLINE
 
 _PIECES = re.compile(
     rf"{COMMENT}|<(?P<code>pre|code|script)\b(?:(?!<(?P=code)\b).)*?</(?P=code)>"
-    r'|<div data-handout-place="(?P<number>-?\d+)"></div>'
+    r'|<div data-handout-place="(?P<number>-?\d{1,6})"></div>'
     rf"|(?P<left>{INLINE.pattern})",
     re.DOTALL,
 )

@@ -1,9 +1,13 @@
-"""Text put into Markdown that must mean itself."""
+"""Text put into Markdown that must mean itself, and text taken out of it."""
 
 from __future__ import annotations
 
-SIGNS = {"<": "&lt;", "{": "&#123;"}
-"""Signs that are written as entities: those of tags, and of values to put in."""
+import re
+from html import unescape
+
+SIGNS = {"&": "&amp;", "<": "&lt;", "{": "&#123;"}
+"""Signs that are written as entities, in this order: those of entities, tags, values to put in."""
+_ESCAPED = re.compile(r"\\([\\`*_{}\[\]()#+.!<>&|~-])")
 
 
 def plain(text: str) -> str:
@@ -13,3 +17,8 @@ def plain(text: str) -> str:
     for sign, entity in SIGNS.items():
         text = text.replace(sign, entity)
     return text
+
+
+def as_read(markdown: str) -> str:
+    """A line of Markdown that is plain text but for its escapes, as it is read."""
+    return unescape(_ESCAPED.sub(r"\1", markdown))

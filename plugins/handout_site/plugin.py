@@ -12,64 +12,60 @@ place at the end of `on_post_build`.
 from __future__ import annotations
 
 import logging
-from collections.abc import Collection, Iterable
+from collections.abc import Collection
+from functools import partial
 from pathlib import Path
 from typing import Any, Literal
 from xml.etree.ElementTree import Element
 
+from jinja2 import Environment
 from markdown import Markdown
-from mkdocs.config import config_options
-from mkdocs.config.base import Config
 from mkdocs.config.defaults import MkDocsConfig
+from mkdocs.exceptions import Abort, MkDocsException
 from mkdocs.livereload import LiveReloadServer
 from mkdocs.plugins import BasePlugin, CombinedEvent, event_priority
 from mkdocs.structure.files import File, Files
 from mkdocs.structure.nav import Navigation
 from mkdocs.structure.pages import Page
+from mkdocs.utils.templates import TemplateContext
 
-from handout_engine.markup import element, html
-from handout_site import checks, course_menu, library, pictures, practice, reference
+from handout_site import course_menu, library, pictures, reference
 from handout_site.closing import with_closing_parts
-from handout_site.console import main
-from handout_site.content_policy import write_headers
+from handout_site.content_policy import known_scripts, write_headers
 from handout_site.course_files import course_files
+from handout_site.escaping import escape_texts, title_text
+from handout_site.failures import Place, sentence_of, slip_of
+from handout_site.front_matter import read_front_matter
 from handout_site.gallery import published_only
+from handout_site.generated_pages import generated_pages
 from handout_site.inline_values import InlineValues
 from handout_site.last_site import LastSite
 from handout_site.links import published_links
 from handout_site.menu import filled_menu
+from handout_site.options import HandoutsConfig
 from handout_site.paper import Paper, for_paper
 from handout_site.pdf import find_printer
 from handout_site.placing import place, put_in
 from handout_site.reader_form import with_form
-from handout_site.reading import NO_TEXT, Handout, first_line, front_matter_slips, read_handout
+from handout_site.reading import Handout, first_line, read_handout
 from handout_site.runtime import MISSING, Runtime, find_runtime, publish
-from handout_site.scenario import Scenario, load_scenario
+from handout_site.scenario import Scenario
 from handout_site.sheets import MISSING as NO_PDF
 from handout_site.sheets import Sheets, with_pdfs
-from handout_site.size_pages import SizePage, size_pages
-from handout_site.slips import Slip, SlipsError
-from handout_site.source_files import is_text, shown_path
+from handout_site.size_pages import SizePage, every_size_page
+from handout_site.slips import Slip, SlipsError, error_box
+from handout_site.source_files import shown_path, unreadable
+from handout_site.surroundings import (
+    asks_for_pdf,
+    chosen_scenario,
+    lacks_template,
+    refuse_environment,
+    theme_has,
+)
 
 log = logging.getLogger("mkdocs.plugins.handouts")
 
-WAITING = "This block waits for another."
 HANDOUTS_PLACE = "handouts/"
-
-
-class HandoutsConfig(Config):
-    """Where handouts and scenarios are, which is published, and what is made beside the pages.
-
-    `pictures` are PNG and the sheets as PDF, `booklets` pages of many handouts, `pdf` a PDF of
-    each page (a number, since HANDOUTS_PDF=1 gives one).
-    """
-
-    handouts = config_options.Dir(exists=True)
-    scenarios = config_options.Dir(exists=True)
-    scenario = config_options.Type(str, default="guild")
-    pictures = config_options.Type(bool, default=False)
-    booklets = config_options.Type(bool, default=False)
-    pdf = config_options.Type(int, default=0)
 
 
 class HandoutsPlugin(BasePlugin[HandoutsConfig]):
@@ -92,6 +88,9 @@ class HandoutsPlugin(BasePlugin[HandoutsConfig]):
         self.sheets = Sheets()
         self.pdfs: dict[str, str] = {}
         self.paper = Paper()
+        self.nav: Navigation | None = None
+        self.scripts: frozenset[str] = frozenset()
+        self.place = Place()
 
     def on_startup(self, *, command: Literal["build", "gh-deploy", "serve"], dirty: bool) -> None:
         """Remember whether an author is looking on, and whether only what changed is built."""
@@ -100,10 +99,13 @@ class HandoutsPlugin(BasePlugin[HandoutsConfig]):
 
     def on_config(self, config: MkDocsConfig) -> MkDocsConfig:
         """Read the scenario, add the handouts to the menu, and register fence and pattern."""
-        self.slips, self.handout, self.sized = [], None, {}
+        self.slips, self.handout, self.sized, self.place = [], None, {}, Place()
         self.last_site = LastSite()
+        refuse_environment()
+        if self.config.booklets and (lacking := lacks_template(config)):
+            raise SlipsError([lacking])
         every = library.entries(Path(self.config.handouts))
-        self.scenario = _scenario(self.config, library.handout_names(every))
+        self.scenario = chosen_scenario(self.config, library.handout_names(every))
         self.entries = library.published(every, self.scenario.handouts)
         self.missing = {entry.address for entry in every if entry not in self.entries}
         self.runtime = find_runtime(Path(config.config_file_path).parent)
@@ -120,7 +122,7 @@ class HandoutsPlugin(BasePlugin[HandoutsConfig]):
                   **course_menu.sections(self.scenario.course)}  # fmt: skip
         config.nav = filled_menu(config.nav, places)
         config.extra["scenario"] = self.scenario
-        wanted = bool(self.config.pdf) and not self.serving
+        wanted = asks_for_pdf(self.config.pdf) and not self.serving
         url = config.site_url or ""
         self.paper = for_paper(self.entries, self.scenario.course, url, pdf=wanted)
         config.markdown_extensions.append(InlineValues(self._inline))  # type: ignore[arg-type]
@@ -140,34 +142,33 @@ class HandoutsPlugin(BasePlugin[HandoutsConfig]):
         """Add the published handouts to the site's pages."""
         for entry in self.entries:
             files.append(File.generated(config, entry.address, abs_src_path=str(entry.path)))
-            for file, address, sized in size_pages(entry, self.scenario.page_sizes, config):
-                self.sized[address] = sized
-                if file is not None:
-                    files.append(file)
+        pages = every_size_page(self.entries, self.scenario.page_sizes, config)
+        self.sized.update(pages.sized)
+        self.slips.extend(pages.slips)
+        for file in pages.files:
+            files.append(file)
         if course_menu.has_place(config.nav):
-            pages, wrong = course_files(config, self.scenario, self.entries, self.sized)
+            taught, wrong = course_files(config, self.scenario, self.entries, self.sized)
             self.slips.extend(wrong)
-            for file in pages:
+            for file in taught:
                 files.append(file)
-        if reference.FOLDER in str(config.nav):
-            for address, text in reference.pages(main).items():
-                files.append(File.generated(config, address, content=text))
-        if practice.ADDRESS in str(config.nav):
-            text = practice.by_practice(self.entries)
-            files.append(File.generated(config, practice.ADDRESS, content=text))
-        if checks.ADDRESS in str(config.nav):
-            files.append(checks.file(config, self.entries))
-        for file in files.documentation_pages():
-            if not is_text(file):
-                self.slips.append(Slip(shown_path(file, config), 1, NO_TEXT))
-                file.content_string = ""
+        for file in generated_pages(config, self.entries):
+            files.append(file)
+        self.slips.extend(unreadable(files, config))
         return files
 
     def on_nav(self, nav: Navigation, config: MkDocsConfig, files: Files) -> Navigation:
         """Plan the booklets: they follow the order of the menu."""
+        self.nav = nav
         if self.config.booklets:
             self.paper.bindery.plan(nav, files, config)
         return nav
+
+    def on_pre_page(self, page: Page, config: MkDocsConfig, files: Files) -> Page:
+        """Remember which page is being made."""
+        del files
+        self.place = Place(shown_path(page.file, config))
+        return page
 
     def on_page_markdown(
         self, markdown: str, page: Page, config: MkDocsConfig, files: Files
@@ -178,12 +179,18 @@ class HandoutsPlugin(BasePlugin[HandoutsConfig]):
         whole = page.file.content_string
         sized = self.sized.get(page.file.src_uri)
         terms = sized.terms(self.scenario.terms) if sized else self.scenario.terms
-        self.handout = read_handout(text, shown, terms, first_line(whole, markdown))
+        begins = first_line(whole, markdown)
+        self.place = Place(shown, markdown, begins)
+        self.handout = read_handout(text, shown, terms, begins)
+        front = read_front_matter(whole, shown, partial(theme_has, config))
+        page.meta = dict(front.fields)
+        self.paper.bindery.entitle(page)
         if sized:
             sized.mark(page)
         elif self.handout.page.garment and self.scenario.made_to:
             page.meta["size"] = self.scenario.made_to
-        self.handout.slips.extend(front_matter_slips(whole, shown))
+        if sized is None or sized.is_own:
+            self.handout.slips.extend(front.slips)
         self.pdfs = self.sheets.add(self.handout.page, page.file, files, config)
         drawing = pictures.picture_of(self.handout.page) if self.painter else None
         if drawing is not None:
@@ -198,7 +205,7 @@ class HandoutsPlugin(BasePlugin[HandoutsConfig]):
             return html
         sized = self.sized.get(page.file.src_uri)
         if sized and not sized.is_own and self.handout.page.problems:
-            return sized.with_choice(sized.impossible(str(page.title), self.handout))
+            return sized.with_choice(sized.impossible(title_text(page), self.handout))
         found = put_in(html, self._made)
         shown = published_only(found.html, {entry.name for entry in self.entries})
         shown = with_pdfs(shown, self.pdfs)
@@ -206,23 +213,34 @@ class HandoutsPlugin(BasePlugin[HandoutsConfig]):
             self.handout.slips.extend(self.handout.slips_of_places(found.numbers, found.left))
         self.slips.extend(self.handout.slips)
         if self.handout.slips:
-            return _error_box(map(str, self.handout.slips)) + shown
+            return error_box(map(str, self.handout.slips)) + shown
         shown = self.paper.take(page, shown, computed=self.handout.has_blocks)
         if self.runtime is not None:
             shown = with_form(shown, self.handout, self.scenario, self.runtime, page.file.url)
         return sized.with_choice(shown) if sized else shown
 
-    def on_env(self, env: Any, config: MkDocsConfig, files: Files) -> None:  # noqa: ANN401
+    def on_env(self, env: Environment, config: MkDocsConfig, files: Files) -> None:
         """Before anything is written: fail with all slips, or show them where they are."""
-        del env, config
+        self.place = Place()
         if self.slips and not self.serving:
             raise SlipsError(self.slips)
         self.paper.bind(files)
+        escape_texts(config, self.nav, files)
+        self.scripts = known_scripts(env, config, files)
         for slip in sorted(set(self.slips)):
             log.error(str(slip))
 
+    def on_page_context(
+        self, context: TemplateContext, page: Page, config: MkDocsConfig, nav: Navigation
+    ) -> TemplateContext:
+        """Remember which page is put into its template."""
+        del nav
+        self.place = Place(shown_path(page.file, config))
+        return context
+
     def _write(self, config: MkDocsConfig) -> None:
         """Write what the reader's browser runs, and the headers to publish the site with."""
+        self.place = Place()
         if self.runtime is not None:
             publish(self.runtime, Path(config.site_dir))
         kept = Path(config.config_file_path).parent / ".cache"
@@ -230,7 +248,20 @@ class HandoutsPlugin(BasePlugin[HandoutsConfig]):
         if self.painter is not None:
             pictures.write_pictures(self.drawings, Path(config.site_dir), kept, self.painter)
         self.paper.write(Path(config.site_dir), kept)
-        write_headers(Path(config.site_dir))
+        write_headers(Path(config.site_dir), self.scripts)
+
+    def on_build_error(self, error: Exception) -> None:
+        """Leave the last site as it is, and say in a sentence what MkDocs would end in a traceback.
+
+        Raises Abort.
+        """
+        self.last_site.leave()
+        if isinstance(error, MkDocsException):
+            return
+        log.debug("where it failed:", exc_info=error)
+        slip = slip_of(error, self.place)
+        log.error(str(SlipsError([*self.slips, slip])) if slip else sentence_of(error))
+        raise Abort("Aborted: the site could not be made") from None
 
     @event_priority(-100)
     def _replace_last(self, config: MkDocsConfig) -> None:
@@ -238,11 +269,6 @@ class HandoutsPlugin(BasePlugin[HandoutsConfig]):
         self.last_site.replace(config)
 
     on_post_build = CombinedEvent(_write, _replace_last)
-
-    def on_build_error(self, *, error: Exception) -> None:
-        """Leave the last site as it is."""
-        del error
-        self.last_site.leave()
 
     def on_shutdown(self) -> None:
         """Leave the last site as it is, when a build was broken off."""
@@ -272,23 +298,7 @@ class HandoutsPlugin(BasePlugin[HandoutsConfig]):
     def _made(self, number: int) -> str:
         """The finished result of a fence, or what is wrong with it."""
         assert self.handout is not None
-        return self.handout.fragment(number) or _error_box(self.handout.slips_at(number))
+        return self.handout.fragment(number) or error_box(self.handout.slips_at(number))
 
     def _inline(self, reference: str) -> Element | None:
         return self.handout.page.inline_element(reference) if self.handout else None
-
-
-def _scenario(config: HandoutsConfig, known: tuple[str, ...]) -> Scenario:
-    name = config.scenario
-    folder = Path(config.scenarios)
-    if Path(name).name != name or name.startswith("."):
-        shown = f"{folder.name}/"
-        raise SlipsError([Slip(shown, 1, f"{name!r} is not the name of a scenario in this folder")])
-    return load_scenario(folder / f"{name}.yml", f"{folder.name}/{name}.yml", known)
-
-
-def _error_box(sentences: Iterable[str]) -> str:
-    """What an author sees in place of a block that cannot be worked out, and above its page."""
-    items = [element("p", text) for text in sentences] or [element("p", WAITING)]
-    title = element("p", "To mend", class_="admonition-title")
-    return html(element("div", title, *items, class_="admonition failure"))

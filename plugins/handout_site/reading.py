@@ -5,11 +5,8 @@ This is all that the plugin, `handouts check` and the tests share; it knows no M
 
 from __future__ import annotations
 
-import re
 from collections.abc import Collection, Iterable, Mapping, Sequence
 from dataclasses import dataclass, field
-
-import yaml
 
 from handout_engine.blocks import REFERENCE, Block, Written, read_block
 from handout_engine.inputs import declared_inputs
@@ -25,7 +22,6 @@ from handout_site.slips import Slip
 
 EXAMPLE = "a block has lines such as edge: 9 in"
 MOST_BLOCKS = 100
-_FRONT_MATTER = re.compile(r"---[ \t]*\n(.*?\n)(?:\.{3}|-{3})[ \t]*\n", re.DOTALL)
 UNKNOWN = -1
 """The number of a fence that was not found beforehand."""
 
@@ -142,23 +138,6 @@ def first_line(whole: str, markdown: str) -> int:
     return whole.replace("\r\n", "\n").count("\n") - markdown.count("\n") + 1
 
 
-def front_matter_slips(whole: str, file: str) -> list[Slip]:
-    """What is wrong with the lines between `---` that a file may begin with.
-
-    MkDocs would print lines that it cannot read as the page's own text.
-    """
-    found = _FRONT_MATTER.match(whole.replace("\r\n", "\n"))
-    try:
-        yaml.compose(found[1] if found else "", yaml.SafeLoader)
-    except yaml.MarkedYAMLError as error:
-        line = error.problem_mark.line + 2 if error.problem_mark else 1
-        text = f"the lines between --- cannot be read: {error.problem or 'no YAML'}"
-        return [Slip(file, line, text)]
-    except yaml.YAMLError:
-        return [Slip(file, 1, "the lines between --- hold a character that cannot be read")]
-    return []
-
-
 @dataclass
 class _Read:
     blocks: list[tuple[Block, int]] = field(default_factory=list)
@@ -176,7 +155,7 @@ def _read_fences(found: Scan, file: str) -> _Read:
     for number, fence in enumerate(found.fences):
         lines: dict[str, int] = {}
         try:
-            document = read_mapping(fence.body, EXAMPLE)
+            document = read_mapping(fence.body, EXAMPLE, wraps=False)
             lines = {name: fence.line + line for name, line in document.lines.items()}
             read.blocks.append((read_block(_fields(document), fence.line, lines), number))
         except DocumentError as error:

@@ -7,7 +7,7 @@ its own size; the others stand beside it, their text the same, their garment at 
 from __future__ import annotations
 
 import re
-from collections.abc import Iterator, Mapping
+from collections.abc import Iterator, Mapping, Sequence
 from dataclasses import dataclass, replace
 from pathlib import PurePosixPath
 
@@ -16,7 +16,7 @@ from mkdocs.structure.files import File, InclusionLevel
 from mkdocs.structure.pages import Page
 
 from handout_engine.blocks import GARMENT, Block, read_block
-from handout_engine.bodies import USUAL_SIZE
+from handout_engine.bodies import LENGTHS, USUAL_SIZE
 from handout_engine.fragments.size_choice import size_choice
 from handout_engine.markup import element, html
 from handout_engine.refusals import RefusalsError
@@ -25,7 +25,9 @@ from handout_site.fences import scan
 from handout_site.library import Entry
 from handout_site.mappings import DocumentError, read_mapping
 from handout_site.reading import EXAMPLE, Handout, Terms
+from handout_site.slips import Slip
 
+TAKEN = "a sized handout has a page of this name for one of its sizes; name the file anew"
 _GARMENT = re.compile(rf"^\s*{GARMENT}\s*:", re.MULTILINE)
 _TITLE = re.compile(r"</h1>\s*")
 
@@ -71,20 +73,46 @@ class SizePage:
         return html(element("h1", title)) + "\n" + html(note)
 
 
+@dataclass(frozen=True)
+class SizePages:
+    """The pages of all sized handouts: what each is, by its address, and the files to add."""
+
+    sized: Mapping[str, SizePage]
+    files: Sequence[File]
+    slips: Sequence[Slip]
+
+
+def every_size_page(
+    entries: Sequence[Entry], sizes: tuple[str, ...] | None, config: MkDocsConfig
+) -> SizePages:
+    """The pages of all handouts by size; a handout that has the name of one is a slip."""
+    handouts = {entry.address for entry in entries}
+    pages = [page for entry in entries for page in size_pages(entry, sizes, config)]
+    added = {address: file for file, address, _ in pages if file is not None}
+    return SizePages(
+        {address: sized for _, address, sized in pages},
+        [file for address, file in added.items() if address not in handouts],
+        [Slip(address, 1, TAKEN) for address in added if address in handouts],
+    )
+
+
 def size_pages(
     entry: Entry, sizes: tuple[str, ...] | None, config: MkDocsConfig
 ) -> Iterator[tuple[File | None, str, SizePage]]:
     """The pages of a handout by size: the file to add, its address, and what it is.
 
     `sizes` are those of the scenario, None where each handout says its own. Nothing comes for a
-    handout that is not sized; for its own page there is no file, since it is there already.
+    handout that is not sized, or whose size is none; for its own page there is no file, since it is
+    there already.
     """
     text = entry.path.read_text(encoding="utf-8-sig", errors="replace")
     garment = _first_garment(text)
     wanted = garment.sizes if garment and sizes is None else sizes
     if garment is None or not garment.sizes or not wanted:
         return
-    own = str(garment.fields.get(SIZE, USUAL_SIZE))
+    own = garment.fields.get(SIZE, USUAL_SIZE)
+    if not isinstance(own, str) or own not in LENGTHS:
+        return
     every = sorted({*wanted, own}, key=int)
     stem = PurePosixPath(entry.name).name
     names = {size: stem if size == own else f"{stem}-size-{size}" for size in every}
@@ -103,7 +131,7 @@ def _first_garment(text: str) -> Block | None:
     for fence in scan(text).fences:
         if _GARMENT.search(fence.body):
             try:
-                return read_block(read_mapping(fence.body, EXAMPLE).fields)  # type: ignore[arg-type]
+                return read_block(read_mapping(fence.body, EXAMPLE, wraps=False).fields)  # type: ignore[arg-type]
             except (DocumentError, RefusalsError):
                 return None
     return None

@@ -2,10 +2,14 @@
 
 from __future__ import annotations
 
+from collections.abc import Iterator
 from pathlib import Path
 
 from mkdocs.config.defaults import MkDocsConfig
-from mkdocs.structure.files import File
+from mkdocs.structure.files import File, Files
+
+from handout_site.reading import NO_TEXT
+from handout_site.slips import Slip
 
 
 def is_text(file: File) -> bool:
@@ -15,6 +19,14 @@ def is_text(file: File) -> bool:
     except (OSError, UnicodeDecodeError):
         return False
     return True
+
+
+def unreadable(files: Files, config: MkDocsConfig) -> Iterator[Slip]:
+    """A slip for each page that is no text; what cannot be read is taken for nothing."""
+    for file in files.documentation_pages():
+        if not is_text(file):
+            yield Slip(shown_path(file, config), 1, NO_TEXT)
+            file.content_string = ""
 
 
 def shown_path(file: File, config: MkDocsConfig) -> str:

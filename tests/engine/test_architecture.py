@@ -120,3 +120,19 @@ def test_every_module_and_everything_public_in_it_says_what_it_is(path):
 def test_the_walk_sees_an_import_inside_a_function():
     assert "handout_engine.units" in imported(ENGINE / "reading.py")
     assert "pint" in imported(ENGINE / "units.py")
+
+
+def test_nothing_of_the_engine_is_run_by_tests_alone():
+    """A function that only a test calls would be checked in place of what the pages are made of."""
+    trees = [ast.parse(path.read_text(encoding="utf-8")) for path in PLUGINS.rglob("*.py")]
+    used = {each.id for tree in trees for each in ast.walk(tree) if isinstance(each, ast.Name)}
+    used |= {
+        each.attr for tree in trees for each in ast.walk(tree) if isinstance(each, ast.Attribute)
+    }
+    declared = {
+        node.name
+        for path in (PLUGINS / "handout_engine").rglob("*.py")
+        for node in ast.parse(path.read_text(encoding="utf-8")).body
+        if isinstance(node, ast.FunctionDef | ast.ClassDef)
+    }
+    assert declared - used == set()

@@ -7,7 +7,6 @@ from math import pi
 
 import pytest
 
-from handout_engine.continuous import strip_length, whole_rows
 from handout_engine.lengths import Length, inches, millimetres
 from handout_engine.reading import read_length
 from worked import length, said, work
@@ -17,9 +16,17 @@ JOIN = inches("1/4")
 
 
 def from_a_yard(cloth_width: int, strip: str) -> Length:
-    """A continuous strip from one yard of cloth of that width, in whole rows."""
-    short, long = sorted((inches(cloth_width), YARD))
-    return strip_length(whole_rows(long, inches(strip), JOIN), short, JOIN)
+    """The strip that the page of a continuous strip names for one yard of cloth of that width."""
+    working = work(
+        "continuous-bias",
+        width=inches(strip),
+        cloth_across=inches(cloth_width),
+        cloth_along=YARD,
+        strip_allowance=JOIN,
+        selvage="0 in",
+        cloth_width=inches(cloth_width),
+    )
+    return length(working, "strip_length")
 
 
 # Printed table of no known origin, arithmetic checked: yards of strip from one yard of cloth.
@@ -49,7 +56,8 @@ def test_cut_strips_lie_between_the_printed_table_and_gross_area(cloth_width, st
 
 
 def test_the_area_rule_is_an_upper_bound_and_not_safe():
-    """Worked example, arithmetic checked: 10 yd of 3 in strip from a square of 34 in, by area.
+    """Worked example of no known origin, arithmetic checked: 10 yd of 3 in strip from a
+    square of 34 in, by area.
 
     Its sum is right, sqrt(360 x 3) = 32.86 in and a seam; but the cloth gives 7 whole rows and
     330 in, 30 in less than wanted.
@@ -61,14 +69,16 @@ def test_the_area_rule_is_an_upper_bound_and_not_safe():
 
 
 def test_a_twelve_inch_square_gives_sixty_four_inches_not_the_seventy_two_of_its_area():
-    """Worked example, arithmetic checked: 12 in square, 2 in strip, 72 in by area."""
+    """Worked example of no known origin, arithmetic checked: 12 in square, 2 in strip, by area
+    72 in.
+    """
     working = work("continuous-bias", width="2 in", cloth_across="12 in", cloth_along="12 in")
     assert length(working, "area_length") == inches(72)
     assert round(length(working, "strip_length") / inches(1)) == 64
 
 
 def test_a_hundred_inches_of_three_and_a_half_need_more_than_the_area_rule_says():
-    """Worked example, arithmetic checked: sqrt(350) = 18.71, so 19 in by area."""
+    """Worked example of no known origin, arithmetic checked: sqrt(350) = 18.71, by area 19 in."""
     working = work("continuous-bias", width="3 1/2 in", wanted="100 in")
     assert length(working, "across") >= inches(19)
     by_area = work("continuous-bias", width="3 1/2 in", cloth_across="19 in", cloth_along="19 in")
@@ -94,7 +104,7 @@ def test_only_at_three_eighths_is_that_four_times_the_binding():
 
 
 def test_a_narrow_band_is_trimmed_after_sewing():
-    """The same rule for a neck facing of 1/4 in finished: its turnings are deeper than it is.
+    """The New Dressmaker, 1921, p. 131, for a neck facing of 1/4 in: turnings deeper than itself.
 
     Conover, A Complete Course in Dressmaking, vol. 9, p. 35, has infants' neck and armhole
     facings finished 1/4 in, on the bias.
@@ -115,13 +125,17 @@ def test_a_piping_strip_of_the_textbook_covers_the_cords_of_dressmaking():
 
 
 def test_a_cord_covering_is_pi_times_the_cord_and_two_allowances():
-    """Worked example, arithmetic checked: 1/4 in cord, 1/2 in allowances: 0.785 + 1 = 1.785 in."""
+    """Worked example of no known origin, arithmetic checked: 1/4 in cord, 1/2 in
+    allowances: 0.785 + 1 = 1.785 in.
+    """
     working = work("piping", cord="1/4 in", seam_allowance="1/2 in")
     assert float(length(working, "strip_width") / inches(1)) == pytest.approx(pi / 4 + 1)
 
 
 def test_a_quilt_of_54_by_60_inches_takes_six_strips_of_42_inches():
-    """Worked example, arithmetic checked: 2 x (54 + 60) = 228, and 10 in, 238 in."""
+    """Worked example of no known origin, arithmetic checked: 2 x (54 + 60) = 228, and 10
+    in, 238 in.
+    """
     working = work(
         "double-binding", edge="228 in", corners="4", binding="3/8 in", grain="across",
         cloth_width="42 in", selvage="0 in",
@@ -131,7 +145,8 @@ def test_a_quilt_of_54_by_60_inches_takes_six_strips_of_42_inches():
 
 
 def test_a_quilt_of_40_by_50_inches_takes_five_strips_and_twelve_and_a_half_inches():
-    """Worked example, arithmetic checked: 180 / 40 = 4.5, so 5 strips of 2 1/2 in, 12 1/2 in.
+    """Worked example of no known origin, arithmetic checked: 180 / 40 = 4.5, so 5 strips
+    of 2 1/2 in, 12 1/2 in.
 
     The strip of 2 1/2 in is 6 x 5/12 in; ours takes the joins and the tail off the five as well.
     """

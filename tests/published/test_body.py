@@ -133,8 +133,8 @@ def test_a_measure_is_near_every_mean_that_it_was_made_from(name):
 
 @pytest.mark.parametrize("name", [each for each in MEANS if each != "head"])
 def test_a_measure_is_the_smooth_curve_through_those_means(name):
-    """Fitted anew by numpy, every mean counting the same: a parabola, for the thigh a line; within
-    0.35 cm, also at size 50, which lies below the bodies that were measured."""
+    """numpy, which fits a curve anew, every mean counting the same: a parabola, for the thigh a
+    line; within 0.35 cm, also at size 50, which lies below the bodies that were measured."""
     means = row(MEANS[name][1])
     curve = polyfit(BODIES[: len(means)], means, 1 if name == "thigh" else 2)
     for size in SIZES:
@@ -152,9 +152,10 @@ def test_the_arm_is_near_what_its_three_parts_leave():
 
 
 def test_the_estimates_are_the_ratios_that_they_are_said_to_be():
-    """At 2.0-3.5 years: neck 23.8 to head 49.5 and chest 50.7; wrist 11.2 to forearm 15.7; from the
-    notch of the breastbone (72.4) to the waist (49.3) to crown-rump 54.4. Within 0.1 cm; the
-    neck from size 86 on within 0.2 cm, where it meets the necks that were measured."""
+    """Snyder and others 1977, at 2.0-3.5 years: neck 23.8 to head 49.5 and chest 50.7; wrist 11.2
+    to forearm 15.7; from the notch of the breastbone (72.4) to the waist (49.3) to crown-rump 54.4.
+    Within 0.1 cm; the neck from size 86 on within 0.2 cm, where it meets the necks that were
+    measured."""
     for size in SIZES:
         neck = (0.481 * centimetres("head", size) + 0.469 * centimetres("chest", size)) / 2
         assert centimetres("neck", size) == pytest.approx(neck, abs=0.1 if size < 86 else 0.2)

@@ -51,7 +51,8 @@ def test_the_change_of_what_is_bought_is_the_loss_it_was_bought_for(percent):
 
 @pytest.mark.parametrize("row", TABLE)
 def test_the_same_area_in_another_width_is_near_the_published_table(row):
-    """Within a quarter of a yard, and never less than the area needs."""
+    """Printed table of no known origin, three copies alike: within a quarter of a yard of it, and
+    never less than the area needs."""
     for width, printed in zip(WIDTHS, TABLE[row], strict=True):
         needed = YARD * Fraction(row) * (NARROW / inches(width))
         ours = cloth().order.to_buy(needed)

@@ -75,5 +75,6 @@ def test_wing_needles_are_100_and_120_and_want_a_wide_plate():
     ],
 )
 def test_every_habit_of_the_trade_is_an_input_that_says_so(key, names):
+    """Common practice, no source."""
     declared = {each.name: each for each in declared_inputs(find(key))}
     assert {name: declared[name].basis for name in names} == dict.fromkeys(names, PRACTICE)

@@ -38,22 +38,26 @@ def test_buttons_are_counted_in_fortieths_of_an_inch():
 
 
 def test_inch_marks_are_inches():
+    # The trade's own marks, ′ and ″ and their like, which pint does not know.
     assert {UNITS[mark] for mark in MARKS} == {MILLIMETRES_PER_INCH}
 
 
 @given(st.fractions(0, 1000, max_denominator=64), st.sampled_from(["in", "mm", "cm", "m", "yd"]))
 def test_any_length_is_converted_as_pint_converts_it(number, unit):
+    # pint, at the version installed
     theirs = registry().Quantity(number, unit).to("millimetre").magnitude
     assert read_length(f"{mixed(number)} {unit}").mm == Fraction(theirs)
 
 
 @pytest.mark.parametrize("unit", ["decimeter", "furlong", "fathom", "mile", "micrometer"])
 def test_a_unit_beyond_the_sewing_table_is_read_exactly_through_pint(unit):
+    # pint, at the version installed
     theirs = registry().Quantity(Fraction(3), unit).to("millimetre").magnitude
     assert read_length(f"3 {unit}") == Length(Fraction(theirs))
 
 
 def test_pint_s_whole_registry_gives_lengths_or_a_refusal():
+    # pint, at the version installed: every word of it
     words = [word for word in registry() if word.isalpha() and word.isascii()]
     assert len(words) > 200
     read = 0

@@ -32,7 +32,8 @@ def test_a_doubled_ruffle_with_a_heading_takes_twice_its_width_and_two_inches():
 
 
 def test_a_ring_two_inches_across_and_one_inch_deep_is_two_to_one():
-    # worked example, arithmetic checked: inner diameter 2 in, depth 1 in, fullness 2 : 1
+    # Worked example of no known origin, arithmetic checked: inner diameter 2 in, depth
+    # 1 in, fullness 2 : 1
     working = work("circular-flounce", edge=inches(Fraction("6.283185307")), depth="1 in",
                    ends="closed")  # fmt: skip
     assert said(working, "seam_radius") == "1 in"

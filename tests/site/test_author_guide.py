@@ -17,7 +17,8 @@ from click.testing import CliRunner
 from handout_engine.register import keys
 from handout_site.console import main
 from handout_site.fences import scan
-from handout_site.reading import Terms, front_matter_slips, read_handout
+from handout_site.front_matter import front_matter_slips
+from handout_site.reading import Terms, read_handout
 from handout_site.scenario import load_scenario
 from handout_site.slips import SlipsError
 from small_sites import REPOSITORY, Built, SmallSite, site_of

@@ -3,12 +3,15 @@
 from __future__ import annotations
 
 import ast
+import re
+from dataclasses import asdict
 
 import pytest
 
 import checks as read
 from handout_engine.register import find, keys
 from handout_site import checks
+from handout_site.plain_text import plain
 
 FOUND = read.checks()
 
@@ -59,15 +62,67 @@ def test_every_kind_is_explained():
 
 
 def test_every_published_check_names_its_source():
-    """In its docstring or in a comment at its beginning."""
+    """In its docstring or in a comment; what names none is a property of ours, and no more."""
     without = {
-        f"{module.path.name}: {test.name}"
+        module.kind(test)
         for module in read.modules()
         if module.path.parent.name == "published"
         for test in module.tests()
-        if not module.against(test)
+        if not module.stands_on(test)
     }
-    assert without == set()
+    assert without <= {"property", "other"}
+
+
+EVERY = [*read.shared(), *(check for found in FOUND.values() for check in found)]
+PRINTS = re.compile(
+    r"\b1[89]\d\d|CFR|ISO|4-H|Extension|ICAR|WHO|Institute|Home and School|NBS|NIST"
+)
+ELSEWHERE = re.compile(r"no known origin|^common practice|from memory|without authority|^pint")
+
+
+def test_only_what_rests_on_a_print_stands_under_print():
+    under_print = [each for each in EVERY if each.kind == "published"]
+    assert len({each.what for each in under_print}) > 30
+    for each in under_print:
+        assert PRINTS.search(each.against), each
+        assert not ELSEWHERE.search(each.against.lower()), each
+
+
+@pytest.mark.parametrize(
+    ("told", "kind"),
+    [
+        ("no known origin", "unknown origin"),
+        ("Common practice, no source", "common practice"),
+        ("from memory", "from memory"),
+        ("pint, ", "library"),
+    ],
+)
+def test_what_says_that_it_has_no_print_stands_where_it_belongs(told, kind):
+    said = [each for each in EVERY if each.where.startswith("tests/published/")]
+    found = {
+        each.kind for each in said if told in each.against and "Dressmaker" not in each.against
+    }
+    assert found == {kind}
+
+
+def test_the_page_puts_each_check_under_the_heading_of_its_kind(monkeypatch):
+    told = {key: [asdict(each) for each in found] for key, found in FOUND.items()}
+    shared = [asdict(each) for each in read.shared()]
+    monkeypatch.setattr(checks, "kept", lambda: {"every": [], "shared": shared, "techniques": told})
+    kinds = {words.partition(":")[0]: kind for kind, words in checks.KINDS.items()}
+    under: set[tuple[str, str]] = set()
+    kind = ""
+    for line in checks.checks(()).splitlines():
+        if line.startswith("**"):
+            kind = kinds[line.strip("*")]
+        elif line.startswith("#"):
+            kind = ""
+        elif line.startswith("- ") and kind:
+            under.add((kind, line))
+    assert under == {
+        (each.kind, f"- {plain(f'{each.what}: {each.against}'.removesuffix(': '))}")
+        for each in EVERY
+    }
 
 
 def test_the_page_names_every_technique_and_every_check():

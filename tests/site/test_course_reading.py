@@ -30,11 +30,11 @@ WRONG = {
     ),
     "lesson that is no mapping": (
         "lessons:\n  - One\n",
-        "2: lesson 1: write a mapping here, such as title: The first lesson",
+        "2: lesson 1: write fields here, such as title: The first lesson",
     ),
     "lesson that is a list": (
         "lessons:\n  - title: One\n  - [Two]\n",
-        "3: lesson 2: write a mapping here, such as title: The first lesson",
+        "3: lesson 2: write fields here, such as title: The first lesson",
     ),
     "lesson without title": ("lessons:\n  - aim: To sew\n", "2: lesson 1: it has no title"),
     "unknown field of a lesson": (
@@ -92,7 +92,7 @@ WRONG = {
     ),
     "seat that is a word": (
         LESSON + "seats:\n  - 62\n",
-        "4: seat 1: write a mapping here, such as size: 62",
+        "4: seat 1: write fields here, such as size: 62",
     ),
     "unknown size": (
         LESSON + "seats:\n  - size: 62\n  - name: Two\n    size: 63\n",
@@ -108,7 +108,7 @@ WRONG = {
     ),
     "cloths in a list": (
         LESSON + "seats:\n  - cloths: [lawn]\n",
-        "4: seat 1: cloths: write a mapping of cloths here, such as front cloth: white lawn",
+        "4: seat 1: cloths: write cloths here, such as front cloth: white lawn",
     ),
     "two seats of one name": (
         LESSON + "seats:\n  - name: Seat 2\n  - size: 62\n",
@@ -149,7 +149,7 @@ WRONG = {
     ),
     "spares in a list": (
         LESSON + "spares: [10 %]\n",
-        "3: spares: write a mapping here, such as cloth: 10 %",
+        "3: spares: write fields here, such as cloth: 10 %",
     ),
 }  # fmt: skip
 

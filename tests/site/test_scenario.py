@@ -39,7 +39,7 @@ WRONG = {
     ),
     "list of inputs": (
         "inputs: [edge]\n",
-        "1: inputs: write a mapping of inputs here, such as order_step: 10 cm",
+        "1: inputs: write inputs here, such as order_step: 10 cm",
     ),
     "unknown input": (
         "inputs:\n  order_stepp: 10 cm\n",
@@ -63,7 +63,7 @@ WRONG = {
     ),
     "measures in a list": (
         "measures: [head]\n",
-        "1: measures: write a mapping of measures here, such as head: 44 cm",
+        "1: measures: write measures here, such as head: 44 cm",
     ),
     "sizes that are none": (
         "sizes: 50 to 75\n",
@@ -77,7 +77,8 @@ WRONG = {
     "written twice": ("units: metric\nunits: inches\n", "2: units is written twice"),
     "no YAML": (
         "publisher: a: b\n",
-        "1: mapping values are not allowed here; "
+        "1: the value has a colon in it, which reads as another field; put the value into "
+        "quotation marks; "
         "a scenario has lines such as publisher: The guild",
     ),
     "not UTF-8": (b"publisher: caf\xe9\n", "1: the file cannot be read as text"),

@@ -8,7 +8,7 @@ from typing import ClassVar
 from handout_engine.bias import SURE, diagonal, join_take_up
 from handout_engine.bias_cloth import JoinInputs, add_cloth
 from handout_engine.cautions import PINS_AND_IRON
-from handout_engine.continuous import whole_rows
+from handout_engine.continuous import strip_length, whole_rows
 from handout_engine.continuous_sizes import note_sides
 from handout_engine.continuous_steps import add_sample, add_steps
 from handout_engine.drawing.bias import joined_strip
@@ -110,8 +110,7 @@ def _note_length(sheet: Worksheet, inputs: ContinuousBias, short: Value, rows: V
                "{height} × √(2)")  # fmt: skip
     sheet.note("join_takes", "length taken where a row passes into the next", join_take_up(join),
                "2 × {strip_allowance} × √(2)")  # fmt: skip
-    taken = (rows.whole - 1) * sheet["join_takes"].length
-    found = rows.whole * sheet["row_length"].length - taken
+    found = strip_length(rows.whole, short.length, join)
     sheet.note("strip_length", "length of the strip", found,
                "{rows} × {row_length} - ({rows} - 1) × {join_takes}")  # fmt: skip
     sheet.note(
