@@ -10,8 +10,13 @@ from handout_engine.cautions import Caution
 from handout_engine.inputs import declared_inputs
 from handout_engine.laying import Layout
 from handout_engine.saying import Amount, Saying
+from handout_engine.shortfalls import (
+    check_all_said,
+    refuse_less_than_nothing,
+    refuse_too_short,
+)
 from handout_engine.sources import GEOMETRY, GIVEN, Basis
-from handout_engine.values import Value, sentence
+from handout_engine.values import Sentence, Value, sentence
 from handout_engine.workings import Chart, Picture, Piece, Seam, Step, Supply, Working
 
 if TYPE_CHECKING:
@@ -22,11 +27,13 @@ if TYPE_CHECKING:
 class Worksheet:
     """Collects what a technique works out, in order, and hands it over as a `Working`.
 
-    `inputs` holds every declared input as a named value, so that formulas can speak of it.
+    `inputs` holds every declared input as a named value, so that formulas can speak of it;
+    `written` names those that are not left to their default.
     """
 
     technique: Technique
     inputs: dict[str, Value] = field(init=False)
+    written: tuple[str, ...] = field(init=False)
     values: dict[str, Value] = field(default_factory=dict)
     pieces: list[Piece] = field(default_factory=list)
     seams: list[Seam] = field(default_factory=list)
@@ -53,6 +60,9 @@ class Worksheet:
             )
             for each in declared_inputs(type(self.technique))
         }
+        self.written = tuple(
+            name for name in self.inputs if getattr(self.technique, name) != defaults[name]
+        )
 
     def _basis(self, name: str, of_default: Basis, defaults: Mapping[str, object]) -> Basis:
         """A default rests on its own basis; anything else was given by the author or reader."""
@@ -67,16 +77,40 @@ class Worksheet:
         *,
         basis: Basis = GEOMETRY,
         saying: Saying = Saying.NEAREST,
+        finishes: str = "",
         **parts: Amount | Value,
     ) -> Value:
         """Note a value; `formula` speaks of `parts` and of any input or value noted before.
 
-        An empty formula is for a figure that is chosen, not worked out; its basis says why.
+        An empty formula is for a figure that is chosen, not worked out; its basis says why. Less
+        than nothing is refused (RefusalError); what may be less is noted by `note_difference`. Of
+        a strip, `finishes` names the input or value that is its edge: a shorter one is refused.
         """
-        known = {**self.inputs, **self.values, **parts}
-        used = sentence(formula, **known) if formula else None
-        value = Value(name, label, amount, basis, used, saying)
-        self.values[name] = value
+        value = Value(name, label, amount, basis, self._formula(formula, parts), saying)
+        if finishes:
+            refuse_too_short(value, self[finishes], self.written)
+        return self._noted(value)
+
+    def note_difference(
+        self,
+        name: str,
+        label: str,
+        amount: Amount,
+        formula: str,
+        *,
+        saying: Saying = Saying.NEAREST,
+        **parts: Amount | Value,
+    ) -> Value:
+        """Note by how much one thing differs from another, which may be less than nothing."""
+        used = self._formula(formula, parts)
+        return self._noted(Value(name, label, amount, GEOMETRY, used, saying, difference=True))
+
+    def _formula(self, formula: str, parts: Mapping[str, Amount | Value]) -> Sentence | None:
+        return sentence(formula, **{**self.inputs, **self.values, **parts}) if formula else None
+
+    def _noted(self, value: Value) -> Value:
+        refuse_less_than_nothing(value, self.written)
+        self.values[value.name] = value
         return value
 
     def __getitem__(self, name: str) -> Value:
@@ -94,8 +128,8 @@ class Worksheet:
         self.supplies.extend(Supply(each) for each in notions)
 
     def finish(self) -> Working:
-        """The finished working."""
-        return Working(
+        """The finished working; raises RefusalError where it would say less than nothing."""
+        working = Working(
             technique=self.technique.key(),
             title=self.technique.title,
             inputs=self.inputs,
@@ -110,3 +144,5 @@ class Worksheet:
             charts=tuple(self.charts),
             layouts=tuple(self.layouts),
         )
+        check_all_said(working, self.written)
+        return working
