@@ -105,6 +105,12 @@ class RepeatedMotif(Technique):
         "1/2 in",
         ("0 in", "10 in"),
     )
+    allowance: Length = length(
+        Asked("allowance", "Cloth beyond the finished edge while the motifs are marked; they are "
+              "then marked from the raw edge.", SEWING),
+        "0 in",
+        ("0 in", "4 in"),
+    )  # fmt: skip
 
     def work(self) -> Working:
         """Counts, gaps, centres, steps and placement sheet; raises RefusalError."""
@@ -131,8 +137,10 @@ def _note_rows(sheet: Worksheet, asked: RepeatedMotif) -> tuple[Row, ...]:
     if asked.layout == STRAIGHT and row.gap is not None:
         sheet.note("step", "from motif to motif", asked.motif + row.gap.length, "{motif} + {gap}")
     if asked.layout == STRAIGHT:
-        sheet.note("first_centre", "centre of the first motif from the end", row.centres[0],
-                   "{margin} + {motif} / 2" if row.gap else "{edge} / 2")  # fmt: skip
+        words = "{margin} + {motif} / 2" if row.gap else "{edge} / 2"
+        beyond = " + {allowance}" if asked.allowance else ""
+        sheet.note("first_centre", "centre of the first motif from the end",
+                   row.centres[0] + asked.allowance, words + beyond)  # fmt: skip
     return (row,)
 
 
@@ -178,22 +186,52 @@ def _add_sample(sheet: Worksheet) -> None:
 
 
 def _add_charts(sheet: Worksheet, asked: RepeatedMotif, rows: tuple[Row, ...]) -> None:
+    raw = "raw " if asked.allowance else ""
     if asked.layout == ROUND:
         sheet.charts.append(ring_chart(rows[0]))
     elif asked.layout == STRAIGHT:
-        sheet.charts.append(row_chart(rows[0], "", "From the left end"))
+        sheet.charts.append(row_chart(rows[0], "", f"From the left {raw}end", asked.allowance))
     else:
         for row, words in zip(rows, (", first side", ", second side"), strict=True):
             if row.centres:
-                sheet.charts.append(row_chart(row, words, "From the corner"))
+                where = f"From the {raw}corner"
+                sheet.charts.append(row_chart(row, words, where, asked.allowance))
 
 
-def _add_steps(sheet: Worksheet, asked: RepeatedMotif, rows: tuple[Row, ...]) -> None:
+def _add_base_line(sheet: Worksheet, asked: RepeatedMotif) -> None:
+    """The lines that the motifs stand on, from the edge that is there to measure from."""
+    if asked.allowance:
+        sheet.step(
+            "Press the edge; it is still raw, and will be finished {allowance} inside. Baste a "
+            "line {stand} from the raw edge, on which all motifs stand, and another at the height "
+            "of their centres, {middle} from the raw edge.",
+            stand=asked.allowance + asked.above,
+            middle=asked.allowance + asked.above + asked.motif_height / 2,
+        )
+        return
     sheet.step(
         "Press the edge. Baste a line {above} from it, on which all motifs stand, and another at "
         "the height of their centres, {middle} from the edge.",
         middle=asked.above + asked.motif_height / 2,
     )
+
+
+def _add_corner_step(sheet: Worksheet, asked: RepeatedMotif) -> None:
+    """The squares of the corner motifs, and the centres between them."""
+    square = (
+        "In each corner mark a square of {corner} for its motif, {allowance} inside both raw edges,"
+        if asked.allowance
+        else "Mark a square of {corner} in each corner for its motif,"
+    )
+    sheet.step(
+        square + " and the centre of each side. Mark the centres of the {number} motifs between "
+        "them from the chart.",
+        "the gaps beside both corners of a side are alike.",
+    )
+
+
+def _add_steps(sheet: Worksheet, asked: RepeatedMotif, rows: tuple[Row, ...]) -> None:
+    _add_base_line(sheet, asked)
     if asked.layout == ROUND and rows[0].motifs.whole == 1:
         sheet.step("Mark the centre front, and the centre of the one motif from the chart.")
     elif asked.layout == ROUND:
@@ -211,14 +249,11 @@ def _add_steps(sheet: Worksheet, asked: RepeatedMotif, rows: tuple[Row, ...]) ->
                    "chart, working from the centre to both ends.",
                    "the outermost motifs end at the same distance from both ends.")  # fmt: skip
     else:
-        sheet.step(
-            "Mark a square of {corner} in each corner for its motif, and the centre of each side. "
-            "Mark the centres of the {number} motifs between them from the chart.",
-            "the gaps beside both corners of a side are alike.",
-        )
+        _add_corner_step(sheet, asked)
+    line = "its line {allowance} inside the raw edge" if asked.allowance else "its line on the edge"
     sheet.step(
-        "Print the sheet at its actual size. Lay a cross on a centre and the line on the edge, and "
-        "trace the motif; the ovals stand for it, so draw yours over them first."
+        f"Print the sheet at its actual size. Lay a cross on a centre and {line}, and trace the "
+        "motif; the ovals stand for it, so draw yours over them first."
     )
     gaps = [row.gap for row in rows if row.gap is not None]
     many = " and ".join("{gap" + str(place) + "}" for place in range(len(gaps)))
@@ -244,7 +279,8 @@ def _draw(sheet: Worksheet, asked: RepeatedMotif, rows: tuple[Row, ...]) -> None
         shapes,
     )
     narrow = asked.layout == ROUND and is_narrow(motif, divided[0])
-    how = ". The ring is opened at the centre back and unrolled" if narrow else ""
+    how = "; the outline is the finished edge" if asked.allowance else ""
+    how += ". The ring is opened at the centre back and unrolled" if narrow else ""
     row = max(rows, key=lambda each: each.motifs.whole)
     step = asked.motif + (row.gap.length if row.gap else 0 * asked.motif)
     fitting = max(1, int((SHEET - asked.motif) / step) + 1)
