@@ -3,6 +3,7 @@
 A technique refuses in words of its own what it knows cannot be sewn. This is the net below all of
 them: whatever is noted, cut, sewn, bought, marked or measured is held against nothing, so that no
 sheet says a negative length, count or share. A difference may be negative; it is noted as one.
+The worksheet casts it (`check_noted`, `finish`).
 """
 
 from __future__ import annotations
@@ -110,8 +111,8 @@ def _said_of_steps(name: str, steps: Sequence[Step]) -> Iterator[tuple[str, Cell
 def _refuse(message: str, values: Sequence[Value], written: Sequence[str]) -> None:
     """Raise the refusal, with what to change; its field is the first of these."""
     behind = dict.fromkeys(name for value in values for name in _inputs_behind(value))
-    named = [name for name in behind if name in written] or list(behind) or list(written)
-    change = " or ".join(named[:MOST_NAMED])
+    named = [name for name in behind if name in written] or [*written, *behind]
+    change = " or ".join(list(dict.fromkeys(named))[:MOST_NAMED])
     raise RefusalError(message + (f"; change {change}" if change else ""),
                        named[0] if named else None)  # fmt: skip
 

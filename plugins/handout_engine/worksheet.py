@@ -44,6 +44,7 @@ class Worksheet:
     cautions: list[Caution] = field(default_factory=list)
     charts: list[Chart] = field(default_factory=list)
     layouts: list[Layout] = field(default_factory=list)
+    _finishing: list[tuple[Value, Value]] = field(default_factory=list, init=False, repr=False)
 
     def __post_init__(self) -> None:
         """Note the inputs first."""
@@ -83,12 +84,13 @@ class Worksheet:
         """Note a value; `formula` speaks of `parts` and of any input or value noted before.
 
         An empty formula is for a figure that is chosen, not worked out; its basis says why. Less
-        than nothing is refused (RefusalError); what may be less is noted by `note_difference`. Of
-        a strip, `finishes` names the input or value that is its edge: a shorter one is refused.
+        than nothing is refused, by the technique in its own words or else by `check_noted`; what
+        may be less is noted by `note_difference`. Of a strip, `finishes` names the input or value
+        that is its edge: a shorter one is refused likewise.
         """
         value = Value(name, label, amount, basis, self._formula(formula, parts), saying)
         if finishes:
-            refuse_too_short(value, self[finishes], self.written)
+            self._finishing.append((value, self[finishes]))
         return self._noted(value)
 
     def note_difference(
@@ -109,9 +111,19 @@ class Worksheet:
         return sentence(formula, **{**self.inputs, **self.values, **parts}) if formula else None
 
     def _noted(self, value: Value) -> Value:
-        refuse_less_than_nothing(value, self.written)
         self.values[value.name] = value
         return value
+
+    def check_noted(self) -> None:
+        """Refuse what was noted below zero, and strips that do not reach along their edge.
+
+        It is done before cloth is laid out and again at the end, so that a technique can first say
+        in its own words what is wrong. Raises RefusalError.
+        """
+        for value in self.values.values():
+            refuse_less_than_nothing(value, self.written)
+        for strip, edge in self._finishing:
+            refuse_too_short(strip, edge, self.written)
 
     def __getitem__(self, name: str) -> Value:
         """An input or a value noted before."""
@@ -129,6 +141,7 @@ class Worksheet:
 
     def finish(self) -> Working:
         """The finished working; raises RefusalError where it would say less than nothing."""
+        self.check_noted()
         working = Working(
             technique=self.technique.key(),
             title=self.technique.title,

@@ -17,6 +17,7 @@ from hypothesis import strategies as st
 
 from amounts_said import below_nothing
 from handout_engine import register
+from handout_engine.cloth import note_cloth
 from handout_engine.inputs import Asked, count, declared_inputs, length
 from handout_engine.kinds import ChoiceKind, Kind, Quantity, Raw
 from handout_engine.lengths import Length, NamedLength, Place, inches
@@ -25,6 +26,7 @@ from handout_engine.refusals import RefusalError
 from handout_engine.saying import Amount
 from handout_engine.sources import GIVEN
 from handout_engine.technique import Technique, make
+from handout_engine.techniques.gathered_ruffle import GatheredRuffle as Gathered
 from handout_engine.values import Value, sentence
 from handout_engine.workings import Chart, Grain, Mark, Piece, Seam, Step, Supply, Working
 from handout_engine.worksheet import Worksheet
@@ -78,18 +80,16 @@ def ribbon(**written: Raw) -> Worksheet:
     return Worksheet(make(Ribbon, written))
 
 
-def refused(noted: object, *given: object) -> RefusalError:
+def refused(sheet: Worksheet) -> RefusalError:
     with pytest.raises(RefusalError) as caught:
-        noted(*given)
+        sheet.finish()
     return caught.value
 
 
 def test_a_length_below_zero_is_refused_with_its_formula_and_what_to_change():
     sheet = ribbon(taken="13 in")
-    refusal = refused(
-        lambda: sheet.note("left", "ribbon that is left", sheet["edge"].length
-                           - sheet["taken"].length, "{edge} - {taken}")
-    )  # fmt: skip
+    sheet.note("left", "ribbon that is left", inches(-3), "{edge} - {taken}")
+    refusal = refused(sheet)
     assert refusal.message == (
         "ribbon that is left would be 3 in (76 mm) below zero, since it is edge - taken off; "
         "change taken"
@@ -101,7 +101,8 @@ def test_what_to_change_is_found_through_the_values_between():
     sheet = ribbon(taken="6 in", bows="2")
     sheet.note("each", "for one bow", sheet["taken"].length, "{taken}")
     sheet.note("all", "for all bows", 2 * sheet["taken"].length, "{bows} × {each}")
-    refusal = refused(lambda: sheet.note("left", "left", inches(-2), "{edge} - {all}"))
+    sheet.note("left", "left", inches(-2), "{edge} - {all}")
+    refusal = refused(sheet)
     assert refusal.message.endswith("since it is edge - for all bows; change bows or taken")
 
 
@@ -116,7 +117,16 @@ def test_what_to_change_is_found_through_the_values_between():
     ],
 )
 def test_counts_shares_lists_and_places_are_held_too(amount: Amount, words: str):
-    assert words in refused(lambda: ribbon().note("it", "it", amount, "", basis=GIVEN)).message
+    sheet = ribbon()
+    sheet.note("it", "it", amount, "", basis=GIVEN)
+    assert words in refused(sheet).message
+
+
+def test_before_cloth_is_laid_out_what_was_noted_is_held():
+    sheet = Worksheet(make(Gathered, {"edge": "12 in"}))
+    sheet.note("wide", "width", inches(-1), "", basis=GIVEN)
+    with pytest.raises(RefusalError, match="width would be 1 in"):
+        note_cloth(sheet, "cloth", sheet.technique.cloth())
 
 
 def test_a_difference_may_be_below_zero_and_says_so_by_its_name():
@@ -130,14 +140,13 @@ def test_a_difference_may_be_below_zero_and_says_so_by_its_name():
 
 def test_a_strip_shorter_than_its_edge_is_refused():
     sheet = ribbon(edge="20 in")
-    refusal = refused(
-        lambda: sheet.note("strip", "strip", inches(19), "{edge} - {taken}", finishes="edge")
-    )
-    assert refusal.message == (
+    sheet.note("strip", "strip", inches(20), "{edge}", finishes="edge")
+    assert sheet.finish().values["strip"].length == inches(20)
+    sheet.note("strip", "strip", inches(19), "{edge} - {taken}", finishes="edge")
+    assert refused(sheet).message == (
         "strip 19 in (48.3 cm) would be shorter than edge 20 in (50.8 cm), which it is to finish; "
         "change edge"
     )
-    assert sheet.note("strip", "strip", inches(20), "{edge}", finishes="edge").name == "strip"
 
 
 SHORT, WIDE = (Value("side", "width", inches(number), GIVEN) for number in (-1, 1))
@@ -168,7 +177,7 @@ def put(sheet: Worksheet, what: object) -> None:
 def test_all_that_is_cut_sewn_bought_marked_and_measured_is_held(what: object):
     sheet = ribbon(taken="2 in")
     put(sheet, what)
-    message = refused(sheet.finish).message
+    message = refused(sheet).message
     assert message.endswith("; change taken")
     assert "below zero" in message or "would have no size" in message
 

@@ -18,6 +18,7 @@ from handout_engine.drawing.motifs import (
 from handout_engine.drawing.scene import Scene
 from handout_engine.inputs import SEWING, Asked, choice, length, optional_count, optional_length
 from handout_engine.lengths import Length, inches
+from handout_engine.motif_steps import add_base_line, add_corner_step, add_tracing_step
 from handout_engine.motifs import (
     CORNERS,
     EITHER,
@@ -198,40 +199,8 @@ def _add_charts(sheet: Worksheet, asked: RepeatedMotif, rows: tuple[Row, ...]) -
                 sheet.charts.append(row_chart(row, words, where, asked.allowance))
 
 
-def _add_base_line(sheet: Worksheet, asked: RepeatedMotif) -> None:
-    """The lines that the motifs stand on, from the edge that is there to measure from."""
-    if asked.allowance:
-        sheet.step(
-            "Press the edge; it is still raw, and will be finished {allowance} inside. Baste a "
-            "line {stand} from the raw edge, on which all motifs stand, and another at the height "
-            "of their centres, {middle} from the raw edge.",
-            stand=asked.allowance + asked.above,
-            middle=asked.allowance + asked.above + asked.motif_height / 2,
-        )
-        return
-    sheet.step(
-        "Press the edge. Baste a line {above} from it, on which all motifs stand, and another at "
-        "the height of their centres, {middle} from the edge.",
-        middle=asked.above + asked.motif_height / 2,
-    )
-
-
-def _add_corner_step(sheet: Worksheet, asked: RepeatedMotif) -> None:
-    """The squares of the corner motifs, and the centres between them."""
-    square = (
-        "In each corner mark a square of {corner} for its motif, {allowance} inside both raw edges,"
-        if asked.allowance
-        else "Mark a square of {corner} in each corner for its motif,"
-    )
-    sheet.step(
-        square + " and the centre of each side. Mark the centres of the {number} motifs between "
-        "them from the chart.",
-        "the gaps beside both corners of a side are alike.",
-    )
-
-
 def _add_steps(sheet: Worksheet, asked: RepeatedMotif, rows: tuple[Row, ...]) -> None:
-    _add_base_line(sheet, asked)
+    add_base_line(sheet)
     if asked.layout == ROUND and rows[0].motifs.whole == 1:
         sheet.step("Mark the centre front, and the centre of the one motif from the chart.")
     elif asked.layout == ROUND:
@@ -249,12 +218,8 @@ def _add_steps(sheet: Worksheet, asked: RepeatedMotif, rows: tuple[Row, ...]) ->
                    "chart, working from the centre to both ends.",
                    "the outermost motifs end at the same distance from both ends.")  # fmt: skip
     else:
-        _add_corner_step(sheet, asked)
-    line = "its line {allowance} inside the raw edge" if asked.allowance else "its line on the edge"
-    sheet.step(
-        f"Print the sheet at its actual size. Lay a cross on a centre and {line}, and trace the "
-        "motif; the ovals stand for it, so draw yours over them first."
-    )
+        add_corner_step(sheet)
+    add_tracing_step(sheet)
     gaps = [row.gap for row in rows if row.gap is not None]
     many = " and ".join("{gap" + str(place) + "}" for place in range(len(gaps)))
     sheet.step(
