@@ -44,8 +44,9 @@ def said_of(working: Working) -> Iterator[Said]:
     """All that is cut, sewn, bought, measured and marked."""
     yield from ((f"value {name}", value) for name, value in working.values.items())
     for piece in working.pieces:
-        yield from ((f"piece {piece.name}", each)
-                    for each in (piece.count, piece.width, piece.length))  # fmt: skip
+        yield from (
+            (f"piece {piece.name}", each) for each in (piece.count, piece.width, piece.length)
+        )
         yield from ((f"mark {mark.label} on {piece.name}", mark.distance) for mark in piece.marks)
     yield from ((f"seam {seam.name}", seam.allowance) for seam in working.seams)
     for supply in working.supplies:

@@ -78,11 +78,16 @@ class BindingInputs(BiasInputs):
         ("0 in", "2 in"),
     )
     turn_of_cloth: Length = length(
-        Asked("turn of cloth", "What the way round thick layers takes of the strip: as much as a "
-              "sample falls short at the back.", SEWING, PRACTICE),
+        Asked(
+            "turn of cloth",
+            "What the way round thick layers takes of the strip: as much as a "
+            "sample falls short at the back.",
+            SEWING,
+            PRACTICE,
+        ),
         "0 in",
         ("0 in", "1 in"),
-    )  # fmt: skip
+    )
     grain: str = choice(
         Asked("grain of strips", "On the bias for curves; across the cloth for straight edges.",
               CLOTH),

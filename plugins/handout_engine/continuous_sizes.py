@@ -69,10 +69,10 @@ def _note_least(sheet: Worksheet, width: Length, join: Length, usable: Length) -
     rows = rows_of_smallest_square(wanted, width, join)
     side = _up(sheet, square_for(rows, wanted, width, join))
     rectangle = _rectangle(sheet, wanted, usable, side <= usable)
-    saved = 1 - rectangle.area / (side.mm * side.mm) if rectangle else Fraction(0)
-    fits = side <= usable or rectangle is None
-    is_square = rectangle is None or (fits and saved < sheet["least_saving"].ratio)
-    name = "rows_wanted" if is_square else "square_rows"
+    if rectangle is not None and side <= usable:
+        saved = 1 - rectangle.area / (side.mm * side.mm)
+        rectangle = rectangle if saved >= sheet["least_saving"].ratio else None
+    name = "rows_wanted" if rectangle is None else "square_rows"
     square_rows = sheet.note(name, "rows with which the square is smallest", rows, "",
                              basis=LAYOUT)  # fmt: skip
     square = sheet.note(
@@ -84,7 +84,7 @@ def _note_least(sheet: Worksheet, width: Length, join: Length, usable: Length) -
         "next {size_step}",
         rows=square_rows,
     )
-    if rectangle is None or is_square:
+    if rectangle is None:
         sheet.note("across", "side of the square", side, "{square_side}")
         sheet.note("along", "the other side of the square", side, "{across}")
     else:
@@ -119,8 +119,9 @@ def _rectangle(
 def _note_rectangle(sheet: Worksheet, rectangle: Rectangle, usable: Length) -> None:
     """Its long side lies across the cloth where it fits there, so that less is bought."""
     long, short = ("across", "along") if rectangle.long <= usable else ("along", "across")
-    rows = sheet.note("rows_wanted", "rows with which the rectangle is smallest", rectangle.rows,
-                      "", basis=LAYOUT)  # fmt: skip
+    rows = sheet.note(
+        "rows_wanted", "rows with which the rectangle is smallest", rectangle.rows, "", basis=LAYOUT
+    )
     fixed = _note_short_side(sheet, short, rectangle.short)
     _note_long_side(sheet, long, fixed, rows.whole)
 

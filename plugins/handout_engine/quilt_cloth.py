@@ -59,11 +59,16 @@ class QuiltInputs(ClothInputs):
         ("1/8 in", "5/8 in"),
     )
     turn_of_cloth: Length = length(
-        Asked("turn of cloth", "What the way round the three layers takes of the binding: about "
-              "as much as they are thick.", SEWING, PRACTICE),
+        Asked(
+            "turn of cloth",
+            "What the way round the three layers takes of the binding: about "
+            "as much as they are thick.",
+            SEWING,
+            PRACTICE,
+        ),
         "1/8 in",
         ("0 in", "1 in"),
-    )  # fmt: skip
+    )
     strip_allowance: Length = length(
         Asked("joining allowance", "Of seams that join strips, and of the backing.", SEWING,
               PRACTICE),
@@ -227,8 +232,13 @@ def _note_binding(sheet: Worksheet, quilt: QuiltInputs, usable: Value) -> None:
     folded = sheet.note("binding_folded", "binding, folded in half",
                         3 * quilt.binding + quilt.turn_of_cloth,
                         "3 × {binding} + {turn_of_cloth}", saying=Saying.UP)  # fmt: skip
-    wide = sheet.note("binding_cut", "binding, cut width", 2 * folded.length,
-                      "2 × {binding_folded}", saying=Saying.UP)  # fmt: skip
+    wide = sheet.note(
+        "binding_cut",
+        "binding, cut width",
+        2 * folded.length,
+        "2 × {binding_folded}",
+        saying=Saying.UP,
+    )
     around = sheet.note("around", "once round the raw edge",
                         2 * (sheet["raw_width"].length + sheet["raw_length"].length),
                         "2 × ({raw_width} + {raw_length})")  # fmt: skip

@@ -68,8 +68,11 @@ def check_all_said(working: Working, written: Sequence[str]) -> None:
     for piece in working.pieces:
         for side in (piece.width, piece.length):
             if not side.length.mm > 0:
-                _refuse(f"{piece.name} would have no size: its {side.label} comes to nothing",
-                        [side], written)  # fmt: skip
+                _refuse(
+                    f"{piece.name} would have no size: its {side.label} comes to nothing",
+                    [side],
+                    written,
+                )
     for where, cell in _said_of(working):
         for part in cell.parts.values() if isinstance(cell, Sentence) else (cell,):
             if isinstance(part, Value):
@@ -96,8 +99,9 @@ def _said_of(working: Working) -> Iterator[tuple[str, Cell]]:
 
 
 def _said_of_piece(piece: Piece) -> Iterator[tuple[str, Cell]]:
-    yield from ((f"the cut list of {piece.name}", cell)
-                for cell in (piece.count, piece.width, piece.length))  # fmt: skip
+    yield from (
+        (f"the cut list of {piece.name}", cell) for cell in (piece.count, piece.width, piece.length)
+    )
     yield from ((f'the mark "{mark.label}"', mark.distance) for mark in piece.marks)
 
 
@@ -113,8 +117,9 @@ def _refuse(message: str, values: Sequence[Value], written: Sequence[str]) -> No
     behind = dict.fromkeys(name for value in values for name in _inputs_behind(value))
     named = [name for name in behind if name in written] or [*written, *behind]
     change = " or ".join(list(dict.fromkeys(named))[:MOST_NAMED])
-    raise RefusalError(message + (f"; change {change}" if change else ""),
-                       named[0] if named else None)  # fmt: skip
+    raise RefusalError(
+        message + (f"; change {change}" if change else ""), named[0] if named else None
+    )
 
 
 def _inputs_behind(value: Value) -> Iterator[str]:

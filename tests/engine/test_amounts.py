@@ -154,8 +154,13 @@ SHORT, WIDE = (Value("side", "width", inches(number), GIVEN) for number in (-1, 
 
 def put(sheet: Worksheet, what: object) -> None:
     """One thing on the list of its kind."""
-    lists = {Piece: sheet.pieces, Seam: sheet.seams, Supply: sheet.supplies, Chart: sheet.charts,
-             Step: sheet.steps}  # fmt: skip
+    lists = {
+        Piece: sheet.pieces,
+        Seam: sheet.seams,
+        Supply: sheet.supplies,
+        Chart: sheet.charts,
+        Step: sheet.steps,
+    }
     lists[type(what)].append(what)
 
 
@@ -241,8 +246,9 @@ def test_any_draw_is_made_or_refused_and_says_nothing_below_zero(key: str, data:
 def test_every_choice_is_made_or_refused_with_the_rest_as_usual_or_at_a_bound(key: str):
     inputs = declared_inputs(register.find(key))
     kinds = {each.name: each.kind for each in inputs if isinstance(each.kind, Quantity)}
-    least, most = ({name: getattr(kind, end) for name, kind in kinds.items()}
-                   for end in ("least", "most"))  # fmt: skip
+    least, most = (
+        {name: getattr(kind, end) for name, kind in kinds.items()} for end in ("least", "most")
+    )
     choices = [
         (each.name, choice)
         for each in inputs
@@ -258,5 +264,10 @@ def test_every_choice_is_made_or_refused_with_the_rest_as_usual_or_at_a_bound(ke
 def test_the_sheet_that_named_a_strip_of_less_than_nothing_is_refused():
     """Thirteen corners with an allowance of 1 1/2 in need 39 in; the edge has 20."""
     with pytest.raises(RefusalError, match=r"corners 13 .* nothing is left to sew"):
-        work("single-binding", edge="20 in", corners="13", seam_allowance="3/2 in",
-             after="trimmed to the binding")  # fmt: skip
+        work(
+            "single-binding",
+            edge="20 in",
+            corners="13",
+            seam_allowance="3/2 in",
+            after="trimmed to the binding",
+        )

@@ -54,11 +54,16 @@ class ContinuousBias(JoinInputs, Technique):
         ("2 in", "20 yd"),
     )
     least_saving: Fraction = percentage(
-        Asked("least saving", "A rectangle is worked out where it takes so much less cloth than "
-              "the smallest square; at 100 % it stays a square.", CLOTH, PRACTICE),
+        Asked(
+            "least saving",
+            "A rectangle is worked out where it takes so much less cloth than "
+            "the smallest square; at 100 % it stays a square.",
+            CLOTH,
+            PRACTICE,
+        ),
         "10 %",
         100,
-    )  # fmt: skip
+    )
 
     def work(self) -> Working:
         """Rows, length, cloth and lines to rule; raises RefusalError."""

@@ -107,11 +107,15 @@ class RepeatedMotif(Technique):
         ("0 in", "10 in"),
     )
     allowance: Length = length(
-        Asked("allowance", "Cloth beyond the finished edge while the motifs are marked; they are "
-              "then marked from the raw edge.", SEWING),
+        Asked(
+            "allowance",
+            "Cloth beyond the finished edge while the motifs are marked; they are "
+            "then marked from the raw edge.",
+            SEWING,
+        ),
         "0 in",
         ("0 in", "4 in"),
-    )  # fmt: skip
+    )
 
     def work(self) -> Working:
         """Counts, gaps, centres, steps and placement sheet; raises RefusalError."""

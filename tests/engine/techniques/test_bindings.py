@@ -188,15 +188,25 @@ def test_corners_that_leave_nothing_between_them_are_refused(technique, corners)
 
 
 @given(
-    widths, widths, st.integers(1, 40), st.integers(4, 320).map(lambda n: inches(Fraction(n, 4))),
-    st.sampled_from([("single-binding", "round"), ("double-binding", "round"),
-                     ("double-binding", "open")]),
-)  # fmt: skip
+    widths,
+    widths,
+    st.integers(1, 40),
+    st.integers(4, 320).map(lambda n: inches(Fraction(n, 4))),
+    st.sampled_from(
+        [("single-binding", "round"), ("double-binding", "round"), ("double-binding", "open")]
+    ),
+)
 def test_no_strip_is_shorter_than_the_edge_it_finishes(binding, seam, corners, edge, sewn):
     """The edge is measured as it lies when it is bound, its joined ends taken off the strip."""
     technique, ends = sewn
-    written = {"binding": binding, "seam_allowance": seam, "corners": corners, "edge": edge,
-               "ends": ends, "after": TRIMMED}  # fmt: skip
+    written = {
+        "binding": binding,
+        "seam_allowance": seam,
+        "corners": corners,
+        "edge": edge,
+        "ends": ends,
+        "after": TRIMMED,
+    }
     try:
         working = work(technique, **written)
     except RefusalError as refused:

@@ -65,9 +65,10 @@ def test_of_all_squares_and_rectangles_that_are_walked_ours_is_the_smallest(want
         (one * other, one == other)
         for one in range(2, 88)
         for other in range(one, min(2 * one, 88) + 1)
-        if one * 12.7 > 3 * 6.35 and one * other * 161.29 >= float(wanted) * float(width)
+        if one * 12.7 > 3 * 6.35
+        and one * other * 161.29 >= float(wanted) * float(width)
         and walked_from(one, other, width).length > float(wanted) - 1e-6
-    ]  # fmt: skip
+    ]
     square = min(area for area, is_square in enough if is_square)
     smallest = min(enough)[0]
     ours = (length(working, "across") / inches("1/2")) * (length(working, "along") / inches("1/2"))
@@ -108,8 +109,14 @@ def test_the_upper_bound_counts_its_seams(one, other, width, join):
     """By the area of the sewn panel, less the tube's seam, more the two slants left free."""
     short, long = sorted((float(one), float(other)))
     assume((long - float(join)) > float(width) * sqrt(2))
-    working = work("continuous-bias", cloth_across=one, cloth_along=other, width=width,
-                   strip_allowance=join, cloth_width="120 in")  # fmt: skip
+    working = work(
+        "continuous-bias",
+        cloth_across=one,
+        cloth_along=other,
+        width=width,
+        strip_allowance=join,
+        cloth_width="120 in",
+    )
     panel = sewn_panel(short, long, float(join))
     seam = 2 * float(join) * (long - float(join))
     bound = (panel.area - seam) / float(width) + 2 * sqrt(2) * float(join)
