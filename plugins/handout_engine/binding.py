@@ -8,7 +8,9 @@ allowance is as wide as the binding (what the corner's fold takes, the seam line
 from __future__ import annotations
 
 from dataclasses import dataclass
+from math import ceil
 
+from handout_engine.bias import join_take_up
 from handout_engine.bias_cloth import BiasInputs, Strips, note_joined_strips, note_take_up
 from handout_engine.cloth import note_cloth, note_usable_width
 from handout_engine.inputs import (
@@ -34,6 +36,7 @@ ROUND, OPEN = "round", "open"
 BIAS, ACROSS = "bias", "across"
 FILLED, TRIMMED = "left as sewn", "trimmed to the binding"
 NAME = "binding cloth"
+TAPE = Tape(finest=32)
 
 
 @dataclass(frozen=True, kw_only=True)
@@ -75,7 +78,13 @@ class BindingInputs(BiasInputs):
         ("0 in", "2 in"),
     )
     turn_of_cloth: Length = length(
-        Asked("turn of cloth", "Extra width for thick cloth.", SEWING, PRACTICE),
+        Asked(
+            "turn of cloth",
+            "What the way round thick layers takes of the strip: as much as a "
+            "sample falls short at the back.",
+            SEWING,
+            PRACTICE,
+        ),
         "0 in",
         ("0 in", "1 in"),
     )
@@ -91,10 +100,9 @@ def note_seam(sheet: Worksheet, inputs: BindingInputs) -> Value:
     """Note the seam allowance; refuses one wider than the binding that is to hold it."""
     seam = inputs.binding if inputs.seam_allowance is None else inputs.seam_allowance
     if seam > inputs.binding and inputs.after == FILLED:
-        tape = Tape(finest=32)
-        binding, most = tape.say(inputs.binding), tape.say(inputs.binding, Saying.DOWN)
+        binding, most = TAPE.say(inputs.binding), TAPE.say(inputs.binding, Saying.DOWN)
         raise RefusalError(
-            f"seam_allowance {tape.say(seam)} is wider than binding {binding}; the edge cannot lie "
+            f"seam_allowance {TAPE.say(seam)} is wider than binding {binding}; the edge cannot lie "
             f"inside it (use at most {most}, or trim it after sewing: after: "
             f'"{TRIMMED}")',
             "seam_allowance",
@@ -104,18 +112,29 @@ def note_seam(sheet: Worksheet, inputs: BindingInputs) -> Value:
 
 
 def note_length(sheet: Worksheet, inputs: BindingInputs, tail: Value) -> Value:
-    """Note how long the joined strip must be for one edge."""
-    bound, words = _note_corners(sheet, inputs)
+    """Note how long the joined strip must be for one edge. Raises RefusalError."""
+    bound = _note_bound(sheet, inputs)
     label = "strip needed for one edge"
     if inputs.ends == OPEN:
-        return sheet.note("strip_length", label, bound + 2 * inputs.end_turn,
-                          words + " + 2 × {end_turn}")  # fmt: skip
-    return sheet.note("strip_length", label, bound + tail.length, words + " + {tail}",
-                      tail=tail)  # fmt: skip
+        return sheet.note("strip_length", label, bound.length + 2 * inputs.end_turn,
+                          "{bound_edge} + 2 × {end_turn}", finishes="bound_edge")  # fmt: skip
+    check_tail(tail, join_take_up(inputs.strip_allowance))
+    return sheet.note("strip_length", label, bound.length + tail.length, "{bound_edge} + {tail}",
+                      finishes="bound_edge", tail=tail)  # fmt: skip
 
 
-def _note_corners(sheet: Worksheet, inputs: BindingInputs) -> tuple[Length, str]:
-    """Note what mitred corners add to the raw edge, or spare of it; that length and its formula.
+def check_tail(tail: Value, takes: Length) -> None:
+    """Refuse a tail that is used up where the ends are joined, so that the strip falls short."""
+    if tail.length < takes:
+        raise RefusalError(
+            f"{tail.name} {TAPE.say(tail.length)} is used up where the ends are joined; use at "
+            f"least {TAPE.no_less(takes)}",
+            tail.name,
+        )
+
+
+def _note_bound(sheet: Worksheet, inputs: BindingInputs) -> Value:
+    """Note how long the edge is as it is bound: what mitres add to the raw edge, or spare of it.
 
     A wider allowance is trimmed to the binding, and the corners that are cut off with it are not
     bound.
@@ -123,18 +142,39 @@ def _note_corners(sheet: Worksheet, inputs: BindingInputs) -> tuple[Length, str]
     corners = sheet.note(
         "corners_mitred", "square corners mitred", inputs.corners or 0, "", basis=GIVEN
     )
+    label = "edge as it is bound"
     if not corners.whole:
-        return inputs.edge, "{edge}"
+        return sheet.note("bound_edge", label, inputs.edge, "{edge}")
+    _check_corners(sheet, inputs, corners)
     more = 2 * corners.whole * (inputs.binding - sheet["seam"].length)
     narrower = more < ZERO
     sheet.note("corners_take", "taken by the mitres beyond the raw edge", max(more, ZERO),
                "2 × {corners} × ({binding} - {seam})" + (", at least 0" if narrower else ""),
                corners=corners)  # fmt: skip
     if not narrower:
-        return inputs.edge + more, "{edge} + {corners_take}"
+        return sheet.note("bound_edge", label, inputs.edge + more, "{edge} + {corners_take}")
     sheet.note("corners_spare", "spared where the corners are trimmed off", -more,
                "2 × {corners} × ({seam} - {binding})", corners=corners)  # fmt: skip
-    return inputs.edge + more, "{edge} - {corners_spare}"
+    return sheet.note("bound_edge", label, inputs.edge + more, "{edge} - {corners_spare}")
+
+
+def _check_corners(sheet: Worksheet, inputs: BindingInputs, corners: Value) -> None:
+    """Refuse corners between which nothing is left to sew.
+
+    The first stitching ends its allowance before a corner, and begins as far beyond it.
+    """
+    seam = sheet["seam"].length
+    taken = 2 * corners.whole * seam
+    if taken < inputs.edge:
+        return
+    most = ceil(inputs.edge / (2 * seam)) - 1
+    ways = f"use at most {most}" if most else "leave it out"
+    raise RefusalError(
+        f"corners {corners.whole} with an allowance of {TAPE.both(seam)} on both sides of each "
+        f"take {TAPE.both(taken)} of edge {TAPE.both(inputs.edge)}, and nothing is left to sew "
+        f"between them; {ways}, or a narrower allowance",
+        "corners",
+    )
 
 
 def note_binding_strips(sheet: Worksheet, inputs: BindingInputs, width: Value) -> Strips | None:

@@ -2,9 +2,9 @@
 
 from __future__ import annotations
 
-from handout_engine.binding import ACROSS, OPEN, TRIMMED, BindingInputs
+from handout_engine.binding import ACROSS, BIAS, OPEN, TRIMMED, BindingInputs
 from handout_engine.cautions import PINS_AND_IRON
-from handout_engine.values import sentence
+from handout_engine.values import Value, sentence
 from handout_engine.workings import Seam, Step
 from handout_engine.worksheet import Worksheet
 
@@ -46,8 +46,13 @@ def add_bias_cutting(sheet: Worksheet) -> None:
         )
 
 
-def add_sewing_steps(sheet: Worksheet, inputs: BindingInputs, sewn: str, closing: str) -> None:
-    """Sewing the strip to the edge and bringing it round; the two kinds differ in both."""
+def add_sewing_steps(
+    sheet: Worksheet, inputs: BindingInputs, sewn: str, closing: str, *, folded: bool = False
+) -> None:
+    """Sewing the strip to the edge and bringing it round; the two kinds differ in both.
+
+    The ends of a strip that is `folded` are opened out before they are joined.
+    """
     corners = (
         " Stop {seam} before a corner, backstitch, fold the strip up so that it makes a slant of "
         "45 degrees, then down along the next side with its fold {fold} beyond the corner of the "
@@ -63,8 +68,9 @@ def add_sewing_steps(sheet: Worksheet, inputs: BindingInputs, sewn: str, closing
     sheet.step(sewn + " " + start + corners, fold=inputs.binding)
     if inputs.ends != OPEN:
         sheet.step(
-            "Leave off so that a hand's width is free, cut both ends on the grain so that they "
-            "overlap by {join_takes}, join them with {strip_allowance} and sew the rest.",
+            "Leave off so that a hand's width is free. "
+            + _joining(inputs.grain, folded)
+            + " and sew the rest.",
             "before the last stretch is sewn the strip lies flat on the edge, neither tight nor "
             "loose.",
         )
@@ -77,22 +83,39 @@ def add_sewing_steps(sheet: Worksheet, inputs: BindingInputs, sewn: str, closing
     )
 
 
+def _joining(grain: str, folded: bool) -> str:
+    """Joining the two ends of a binding that goes round."""
+    opened = "Open the fold of both ends, cut them " if folded else "Cut both ends "
+    slant = "on the grain" if grain == BIAS else "at the same slant of 45 degrees"
+    again = ", fold the strip again" if folded else ""
+    return (
+        f"{opened}{slant} so that they overlap by {{join_takes}}, join them right sides together "
+        f"with {{strip_allowance}}{again}"
+    )
+
+
 def add_sample(sheet: Worksheet, inputs: BindingInputs) -> None:
     """A short trial on the real cloth, since thickness takes some of the width."""
     corner = " round one corner" if inputs.corners else ""
     sheet.sample.append(
-        Step(
-            sentence(
-                f"Bind 6 in of a scrap of the real cloth, as thick as the real edge{corner}, with "
-                "a strip {width} wide.",
-                width=sheet["strip_width"],
-            ),
-            sentence(
-                "the binding is {binding} wide at the front and reaches the stitching at the back. "
-                "If it falls short, write what is missing as turn of cloth.",
-                binding=sheet["binding"],
-            ),
+        bound_sample(
+            f"Bind 6 in of a scrap of the real cloth, as thick as the real edge{corner}, with a "
+            "strip {width} wide.",
+            sheet["strip_width"],
+            sheet["binding"],
         )
+    )
+
+
+def bound_sample(template: str, width: Value, binding: Value) -> Step:
+    """A bound scrap, which shows whether a strip of this width comes round."""
+    return Step(
+        sentence(template, width=width),
+        sentence(
+            "the binding is {binding} wide at the front and reaches the stitching at the back. "
+            "If it falls short, add what is missing to the turn of cloth.",
+            binding=binding,
+        ),
     )
 
 

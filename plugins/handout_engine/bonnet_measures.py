@@ -249,7 +249,8 @@ def note_neck(sheet: Worksheet, bonnet: BonnetInputs) -> None:
                saying=Saying.UP)  # fmt: skip
     sheet.note("binding_length", "neck binding, cut length",
                drawn.length + 2 * bonnet.seam_allowance,
-               "{neck_edge} + 2 × {seam_allowance}", saying=Saying.UP)  # fmt: skip
+               "{neck_edge} + 2 × {seam_allowance}", saying=Saying.UP,
+               finishes="neck_edge")  # fmt: skip
     sheet.note("strap_cut_width", "strap, cut width",
                2 * bonnet.strap_width + 2 * bonnet.seam_allowance,
                "2 × {strap_width} + 2 × {seam_allowance}", saying=Saying.UP)  # fmt: skip

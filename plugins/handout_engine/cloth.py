@@ -127,8 +127,9 @@ def note_cloth(sheet: Worksheet, name: str, cloth: Cloth, prefix: str = "") -> V
 
     Call it once for each cloth, after its pieces are on the sheet. Notes `{prefix}cloth_used`,
     `{prefix}cloth_to_buy` and, where the pieces fit the other width, `{prefix}cloth_to_buy_other`;
-    adds the cloth to the supplies.
+    adds the cloth to the supplies. Raises RefusalError.
     """
+    sheet.check_noted()
     items = [
         Item(piece.name, *piece.extents, number, piece.on_fold, outline=piece.lying)
         for number, piece in enumerate(sheet.pieces, 1)

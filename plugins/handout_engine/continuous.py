@@ -8,6 +8,8 @@ j. Its rows are ruled along the bias; only whole rows count.
 
 from __future__ import annotations
 
+from dataclasses import dataclass
+from fractions import Fraction
 from math import ceil, floor
 
 from handout_engine.bias import diagonal, join_take_up
@@ -57,6 +59,68 @@ def square_for(rows: int, wanted: Length, width: Length, join: Length) -> Length
 def short_side_for(rows: int, wanted: Length, join: Length) -> Length:
     """The short side that gives the wanted length with so many rows."""
     return (_on_grain(wanted) + 2 * (rows - 1) * join) / rows + join
+
+
+@dataclass(frozen=True)
+class Rectangle:
+    """A rectangle of cloth and the rows that lie along its long side; a square has equal sides."""
+
+    rows: int
+    short: Length
+    long: Length
+
+    @property
+    def area(self) -> Fraction:
+        """Its area in square millimetres."""
+        return self.short.mm * self.long.mm
+
+
+@dataclass(frozen=True)
+class RectangleWanted:
+    """What a rectangle is to give, and what it may measure, its sides in whole steps.
+
+    `slender` is how many times as long as wide it may be; None leaves that open.
+    """
+
+    wanted: Length
+    width: Length
+    join: Length
+    step: Length
+    most_short: Length
+    most_long: Length
+    slender: Fraction | None
+
+    def up(self, side: Length) -> Length:
+        """A side rounded up to the next step."""
+        return self.step * ceil(side / self.step)
+
+    def with_rows(self, rows: int) -> Rectangle:
+        """The smallest rectangle that gives the wanted length with so many rows."""
+        short = self.up(short_side_for(rows, self.wanted, self.join))
+        return Rectangle(rows, short, self.up(max(diagonal(self.width) * rows + self.join, short)))
+
+    def allows(self, found: Rectangle) -> bool:
+        """Whether a rectangle can be cut, and its tube be sewn."""
+        return (
+            3 * self.join < found.short <= self.most_short
+            and found.long <= self.most_long
+            and (self.slender is None or found.long <= found.short * self.slender)
+        )
+
+
+def smallest_rectangle(asked: RectangleWanted) -> Rectangle | None:
+    """The rectangle of least area that gives the wanted length; of equal ones the squarest.
+
+    More rows make it longer and narrower, so the search ends where none can be long enough.
+    """
+    best = None
+    for rows in range(1, MOST_ROWS + 1):
+        found = asked.with_rows(rows)
+        if found.short < asked.most_long < found.long:
+            break
+        if asked.allows(found) and (best is None or found.area < best.area):
+            best = found
+    return best
 
 
 def rows_for(wanted: Length, short_side: Length, join: Length) -> int:

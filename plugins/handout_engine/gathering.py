@@ -100,6 +100,7 @@ def note_gathered_length(sheet: Worksheet) -> Value:
         "joined strip before gathering",
         gathered + ends,
         "{fullness} × {edge}" if ring else "{fullness} × {edge} + 2 × {end_allowance}",
+        finishes="edge",
     )
 
 

@@ -5,7 +5,7 @@ from __future__ import annotations
 from dataclasses import dataclass
 from fractions import Fraction
 
-from handout_engine.lengths import Length
+from handout_engine.lengths import ZERO, Length
 from handout_engine.marking import from_centre
 from handout_engine.refusals import RefusalError
 from handout_engine.saying import Tape
@@ -165,11 +165,14 @@ def note_ring(sheet: Worksheet, side: Value, wanted: RowWanted) -> Row:
     return Row(side, number, gap, centres)
 
 
-def row_chart(row: Row, words: str, from_where: str) -> Chart:
-    """Every motif's centre from one end, and from the centre of the side."""
+def row_chart(row: Row, words: str, from_where: str, allowance: Length = ZERO) -> Chart:
+    """Every motif's centre from one end, and from the centre of the side.
+
+    `allowance` is the cloth beyond the side's ends from which is measured.
+    """
     half = row.side.length / 2
     rows: tuple[tuple[Cell, ...], ...] = tuple(
-        (f"motif {place}", centre, from_centre(centre - half))
+        (f"motif {place}", centre + allowance, from_centre(centre - half))
         for place, centre in enumerate(row.centres, 1)
     )
     return Chart(f"Centres of the motifs{words}", ("Motif", from_where, "From the centre"), rows)

@@ -8,6 +8,7 @@ from __future__ import annotations
 
 from dataclasses import dataclass
 
+from handout_engine.binding import check_tail
 from handout_engine.cloth import ClothInputs
 from handout_engine.inputs import CLOTH, SEWING, Asked, choice, count, length
 from handout_engine.lengths import Length, inches
@@ -56,6 +57,17 @@ class QuiltInputs(ClothInputs):
         Asked("seam allowance", "Of every seam in the top.", SEWING, PRACTICE),
         "1/4 in",
         ("1/8 in", "5/8 in"),
+    )
+    turn_of_cloth: Length = length(
+        Asked(
+            "turn of cloth",
+            "What the way round the three layers takes of the binding: about "
+            "as much as they are thick.",
+            SEWING,
+            PRACTICE,
+        ),
+        "1/8 in",
+        ("0 in", "1 in"),
     )
     strip_allowance: Length = length(
         Asked("joining allowance", "Of seams that join strips, and of the backing.", SEWING,
@@ -212,14 +224,27 @@ def _note_backing(sheet: Worksheet, quilt: QuiltInputs, usable: Value) -> None:
 
 
 def _note_binding(sheet: Worksheet, quilt: QuiltInputs, usable: Value) -> None:
-    """A double binding: six times its width, once round the raw edge, and its tail."""
-    wide = sheet.note("binding_cut", "binding, cut width", 6 * quilt.binding,
-                      "6 × {binding}", saying=Saying.UP)  # fmt: skip
+    """A double binding, once round the raw edge, and its tail.
+
+    Folded it holds the allowance, the binding at the front, the way round the thickness of the
+    layers, and the binding at the back.
+    """
+    folded = sheet.note("binding_folded", "binding, folded in half",
+                        3 * quilt.binding + quilt.turn_of_cloth,
+                        "3 × {binding} + {turn_of_cloth}", saying=Saying.UP)  # fmt: skip
+    wide = sheet.note(
+        "binding_cut",
+        "binding, cut width",
+        2 * folded.length,
+        "2 × {binding_folded}",
+        saying=Saying.UP,
+    )
     around = sheet.note("around", "once round the raw edge",
                         2 * (sheet["raw_width"].length + sheet["raw_length"].length),
                         "2 × ({raw_width} + {raw_length})")  # fmt: skip
+    check_tail(sheet["tail"], wide.length)
     wanted = sheet.note("binding_length", "binding needed", around.length + quilt.tail,
-                        "{around} + {tail}")  # fmt: skip
+                        "{around} + {tail}", finishes="around")  # fmt: skip
     strips = note_strips(sheet, StripsWanted(usable, wanted, wide, False, True, "binding_"))
     sheet.pieces.append(
         Piece("binding strip", BINDING, strips.whole, wide, sheet["binding_strip_length"],

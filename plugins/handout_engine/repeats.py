@@ -88,9 +88,14 @@ def note_repeats(sheet: Worksheet, line: Line) -> Value:
     adjusted = sheet.note(f"repeat_{line.name}", f"adjusted repeat along the {line.words}",
                           run.length / number.whole, "{run} / {number}", saying=Saying.FINE,
                           run=run, number=number)  # fmt: skip
-    change = sheet.note(f"change_{line.name}", f"change of the repeat along the {line.words}",
-                        adjusted.length / repeat - 1, "{adjusted} / {repeat} - 1",
-                        saying=Saying.PERCENT, adjusted=adjusted)  # fmt: skip
+    change = sheet.note_difference(
+        f"change_{line.name}",
+        f"change of the repeat along the {line.words}",
+        adjusted.length / repeat - 1,
+        "{adjusted} / {repeat} - 1",
+        saying=Saying.PERCENT,
+        adjusted=adjusted,
+    )
     tolerance = sheet["tolerance"].amount
     assert isinstance(change.amount, Fraction)
     assert isinstance(tolerance, Fraction)

@@ -67,7 +67,7 @@ class Value:
     """A named result: its amount, how it was come by, and what that rests on.
 
     `formula` is None for what was given (an input); `group` then says what it is a measure of.
-    `saying` is how it wants to be said.
+    `saying` is how it wants to be said. Only a `difference` may be below zero.
     """
 
     name: str
@@ -77,6 +77,7 @@ class Value:
     formula: Sentence | None = field(default=None, repr=False)
     saying: Saying = Saying.NEAREST
     group: str = ""
+    difference: bool = False
 
     @property
     def length(self) -> Length:

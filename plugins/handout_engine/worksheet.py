@@ -10,8 +10,13 @@ from handout_engine.cautions import Caution
 from handout_engine.inputs import declared_inputs
 from handout_engine.laying import Layout
 from handout_engine.saying import Amount, Saying
+from handout_engine.shortfalls import (
+    check_all_said,
+    refuse_less_than_nothing,
+    refuse_too_short,
+)
 from handout_engine.sources import GEOMETRY, GIVEN, Basis
-from handout_engine.values import Value, sentence
+from handout_engine.values import Sentence, Value, sentence
 from handout_engine.workings import Chart, Picture, Piece, Seam, Step, Supply, Working
 
 if TYPE_CHECKING:
@@ -22,11 +27,13 @@ if TYPE_CHECKING:
 class Worksheet:
     """Collects what a technique works out, in order, and hands it over as a `Working`.
 
-    `inputs` holds every declared input as a named value, so that formulas can speak of it.
+    `inputs` holds every declared input as a named value, so that formulas can speak of it;
+    `written` names those that are not left to their default.
     """
 
     technique: Technique
     inputs: dict[str, Value] = field(init=False)
+    written: tuple[str, ...] = field(init=False)
     values: dict[str, Value] = field(default_factory=dict)
     pieces: list[Piece] = field(default_factory=list)
     seams: list[Seam] = field(default_factory=list)
@@ -37,6 +44,7 @@ class Worksheet:
     cautions: list[Caution] = field(default_factory=list)
     charts: list[Chart] = field(default_factory=list)
     layouts: list[Layout] = field(default_factory=list)
+    _finishing: list[tuple[Value, Value]] = field(default_factory=list, init=False, repr=False)
 
     def __post_init__(self) -> None:
         """Note the inputs first."""
@@ -53,6 +61,9 @@ class Worksheet:
             )
             for each in declared_inputs(type(self.technique))
         }
+        self.written = tuple(
+            name for name in self.inputs if getattr(self.technique, name) != defaults[name]
+        )
 
     def _basis(self, name: str, of_default: Basis, defaults: Mapping[str, object]) -> Basis:
         """A default rests on its own basis; anything else was given by the author or reader."""
@@ -67,17 +78,52 @@ class Worksheet:
         *,
         basis: Basis = GEOMETRY,
         saying: Saying = Saying.NEAREST,
+        finishes: str = "",
         **parts: Amount | Value,
     ) -> Value:
         """Note a value; `formula` speaks of `parts` and of any input or value noted before.
 
-        An empty formula is for a figure that is chosen, not worked out; its basis says why.
+        An empty formula is for a figure that is chosen, not worked out; its basis says why. Less
+        than nothing is refused, by the technique in its own words or else by `check_noted`; what
+        may be less is noted by `note_difference`. Of a strip, `finishes` names the input or value
+        that is its edge: a shorter one is refused likewise.
         """
-        known = {**self.inputs, **self.values, **parts}
-        used = sentence(formula, **known) if formula else None
-        value = Value(name, label, amount, basis, used, saying)
-        self.values[name] = value
+        value = Value(name, label, amount, basis, self._formula(formula, parts), saying)
+        if finishes:
+            self._finishing.append((value, self[finishes]))
+        return self._noted(value)
+
+    def note_difference(
+        self,
+        name: str,
+        label: str,
+        amount: Amount,
+        formula: str,
+        *,
+        saying: Saying = Saying.NEAREST,
+        **parts: Amount | Value,
+    ) -> Value:
+        """Note by how much one thing differs from another, which may be less than nothing."""
+        used = self._formula(formula, parts)
+        return self._noted(Value(name, label, amount, GEOMETRY, used, saying, difference=True))
+
+    def _formula(self, formula: str, parts: Mapping[str, Amount | Value]) -> Sentence | None:
+        return sentence(formula, **{**self.inputs, **self.values, **parts}) if formula else None
+
+    def _noted(self, value: Value) -> Value:
+        self.values[value.name] = value
         return value
+
+    def check_noted(self) -> None:
+        """Refuse what was noted below zero, and strips that do not reach along their edge.
+
+        It is done before cloth is laid out and again at the end, so that a technique can first say
+        in its own words what is wrong. Raises RefusalError.
+        """
+        for value in self.values.values():
+            refuse_less_than_nothing(value, self.written)
+        for strip, edge in self._finishing:
+            refuse_too_short(strip, edge, self.written)
 
     def __getitem__(self, name: str) -> Value:
         """An input or a value noted before."""
@@ -94,8 +140,9 @@ class Worksheet:
         self.supplies.extend(Supply(each) for each in notions)
 
     def finish(self) -> Working:
-        """The finished working."""
-        return Working(
+        """The finished working; raises RefusalError where it would say less than nothing."""
+        self.check_noted()
+        working = Working(
             technique=self.technique.key(),
             title=self.technique.title,
             inputs=self.inputs,
@@ -110,3 +157,5 @@ class Worksheet:
             charts=tuple(self.charts),
             layouts=tuple(self.layouts),
         )
+        check_all_said(working, self.written)
+        return working

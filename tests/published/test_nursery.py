@@ -27,9 +27,10 @@ def test_a_quilt_of_54_by_60_takes_six_strips_of_binding():
 
 def test_a_quilt_of_40_by_50_takes_five_strips_and_twelve_inches_and_a_half_of_cloth():
     """Worked example of no known origin, arithmetic checked: 180 in / 40, 5 strips x 2 1/2 in =
-    12 1/2 in. The raw edge is 40 x 50: 3 x 4 blocks of 8 in, 2 in sashing, 5 3/4 in border."""
+    12 1/2 in. The raw edge is 40 x 50: 3 x 4 blocks of 8 in, 2 in sashing, 5 3/4 in border. A strip
+    of 2 1/2 in makes a binding of 3/8 in and leaves 1/8 in on each layer for the thickness."""
     working = work("nap-cover", blocks_across=3, blocks_down=4, block="8 in", sashing="2 in",
-                   border="23/4 in", binding="5/12 in", cloth_width="40 in", selvage="0 in",
+                   border="23/4 in", binding="3/8 in", cloth_width="40 in", selvage="0 in",
                    backing_seams="across the back")  # fmt: skip
     assert (said(working, "raw_width"), said(working, "raw_length")) == ("40 in", "50 in")
     assert said(working, "around") == "180 in"

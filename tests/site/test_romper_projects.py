@@ -86,3 +86,18 @@ def test_the_motifs_of_the_cover_stand_in_its_border():
     assert said(found, "motif.other_side") == said(found, "cover.top_length")
     reach = said(found, "motif.above") + said(found, "motif.motif_height")
     assert Length(0) < reach < said(found, "cover.border")
+
+
+def test_the_motifs_of_the_cover_are_marked_from_its_raw_edges():
+    """The top is raw while it is marked: first and last motif lie alike from its two raw edges.
+
+    Put back from the raw edge to the finished one, the first gap begins at the corner's square.
+    """
+    found = page("projects/quilted-nap-cover")
+    motif, allowance = said(found, "motif.motif"), said(found, "cover.seam_allowance")
+    sides = (("raw_width", "first_gap"), ("raw_length", "second_gap"))
+    for chart, (raw, gap) in zip(found.workings["motif"].charts, sides, strict=True):
+        centres = [row[1] for row in chart.rows]
+        assert centres[0] + centres[-1] == said(found, f"cover.{raw}")
+        beside = centres[0] - motif / 2 - said(found, f"motif.{gap}")
+        assert beside == allowance + said(found, "cover.border")

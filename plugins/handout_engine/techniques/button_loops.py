@@ -160,7 +160,7 @@ def _note_loop(sheet: Worksheet, inputs: ButtonLoops) -> None:
 
 
 def _note_places(sheet: Worksheet, inputs: ButtonLoops) -> list[Value]:
-    """Note where each loop stands; refuses loops that would overlap."""
+    """Note where each loop stands; refuses loops that overlap, or hang over the opening's end."""
     tape = Tape(finest=32)
     span = inputs.opening - inputs.first - inputs.last
     if span.mm < 0:
@@ -172,6 +172,13 @@ def _note_places(sheet: Worksheet, inputs: ButtonLoops) -> list[Value]:
     takes = sheet.note("loop_takes", "a loop with both its ends, along the edge",
                        sheet["gap_used"].length + 2 * inputs.tube,
                        "{gap_used} + 2 × {tube}").length  # fmt: skip
+    for name in ("first", "last"):
+        if sheet[name].length < takes / 2:
+            raise RefusalError(
+                f"{name} {tape.say(sheet[name].length)} puts half a loop beyond the end of the "
+                f"opening; use at least {tape.no_less(takes / 2)}",
+                name,
+            )
     if inputs.loops == 1:
         return [sheet["first"]]
     step = sheet.note("spacing", "from loop to loop", span / (inputs.loops - 1),

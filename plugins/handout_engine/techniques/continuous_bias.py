@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from dataclasses import dataclass
+from fractions import Fraction
 from typing import ClassVar
 
 from handout_engine.bias import SURE, diagonal, join_take_up
@@ -13,11 +14,11 @@ from handout_engine.continuous_sizes import note_sides
 from handout_engine.continuous_steps import add_sample, add_steps
 from handout_engine.drawing.bias import joined_strip
 from handout_engine.drawing.continuous import Rows, cut_cloth, ruled_rows
-from handout_engine.inputs import Asked, length, optional_length
+from handout_engine.inputs import CLOTH, Asked, length, optional_length, percentage
 from handout_engine.lengths import ZERO, Length
 from handout_engine.refusals import RefusalError
 from handout_engine.saying import Tape
-from handout_engine.sources import GEOMETRY
+from handout_engine.sources import GEOMETRY, PRACTICE
 from handout_engine.technique import Technique
 from handout_engine.values import Value, sentence
 from handout_engine.workings import Chart, Picture, Seam, Working
@@ -52,11 +53,22 @@ class ContinuousBias(JoinInputs, Technique):
         "a square",
         ("2 in", "20 yd"),
     )
+    least_saving: Fraction = percentage(
+        Asked(
+            "least saving",
+            "A rectangle is worked out where it takes so much less cloth than "
+            "the smallest square; at 100 % it stays a square.",
+            CLOTH,
+            PRACTICE,
+        ),
+        "10 %",
+        100,
+    )
 
     def work(self) -> Working:
         """Rows, length, cloth and lines to rule; raises RefusalError."""
         sheet = Worksheet(self)
-        short, long = note_sides(sheet, self.width, self.strip_allowance)
+        short, long = note_sides(sheet, self.width, self.strip_allowance, self.cloth().usable)
         rows = _note_rows(sheet, self, short, long)
         _note_length(sheet, self, short, rows)
         add_cloth(sheet, self.cloth(), "cloth")
@@ -115,10 +127,17 @@ def _note_length(sheet: Worksheet, inputs: ContinuousBias, short: Value, rows: V
                "{rows} × {row_length} - ({rows} - 1) × {join_takes}")  # fmt: skip
     sheet.note(
         "area_length",
-        "area rule (an upper bound, never reached)",
+        "length by the area rule, no seam counted (never reached)",
         sheet["across"].length * (sheet["along"].length / inputs.width),
         "{across} × {along} / {width}",
         basis=GEOMETRY,
+    )
+    between = sheet["height"].length - 2 * join
+    sheet.note(
+        "most_length",
+        "length by area, seams counted (an upper bound: as if no part of a row were left over)",
+        sheet["grain_edge"].length * (between / inputs.width) + sheet["join_takes"].length,
+        "{grain_edge} × ({height} - 2 × {strip_allowance}) / {width} + {join_takes}",
     )
     if inputs.wanted is not None and float(inputs.wanted - found) > SURE:
         tape = Tape(finest=32)

@@ -174,7 +174,7 @@ def _note_facing(sheet: Worksheet, curve: CurvedHem) -> None:
                curve.facing_seam + curve.hem_depth + curve.turn,
                "{facing_seam} + {hem_depth} + {turn}")  # fmt: skip
     sheet.note("facing_length", "bias strip, joined length", curve.edge + curve.facing_overlap,
-               "{edge} + {facing_overlap}", saying=Saying.UP)  # fmt: skip
+               "{edge} + {facing_overlap}", saying=Saying.UP, finishes="edge")  # fmt: skip
     by = sheet["for_the_depth"]
     sheet.note("excess", "what the strip's upper edge must lose", by.length, "{for_the_depth}")
     sheet.note("quarter_excess", "loss in each quarter", by.length / 4, "{excess} / 4")

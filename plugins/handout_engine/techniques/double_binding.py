@@ -50,8 +50,8 @@ class DoubleBinding(BindingInputs, Technique):
         seam = note_seam(sheet, self)
         width = note_width(
             sheet,
-            2 * (seam.length + 2 * self.binding) + self.turn_of_cloth,
-            "2 × ({seam} + 2 × {binding}) + {turn_of_cloth}",
+            2 * (seam.length + 2 * self.binding + self.turn_of_cloth),
+            "2 × ({seam} + 2 × {binding} + {turn_of_cloth})",
         )
         sheet.note("folded_width", "strip folded in half", width.length / 2, "{strip_width} / 2")
         note_length(sheet, self, sheet["tail"])
@@ -77,6 +77,7 @@ def _add_steps(sheet: Worksheet, inputs: DoubleBinding) -> None:
         "from the edges.",
         "Bring it over the edge to the wrong side, lay its fold on the stitching, and fell it by "
         "hand.",
+        folded=True,
     )
 
 

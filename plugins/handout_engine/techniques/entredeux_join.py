@@ -140,10 +140,10 @@ def _note_sizes(sheet: Worksheet, join: EntredeuxJoin) -> None:
                join.panel + join.entredeux_allowance + join.far_allowance,
                "{panel} + {entredeux_allowance} + {far_allowance}")  # fmt: skip
     sheet.note("entredeux_length", "entredeux, cut length", join.edge + 2 * join.end_allowance,
-               "{edge} + 2 × {end_allowance}")  # fmt: skip
+               "{edge} + 2 × {end_allowance}", finishes="edge")  # fmt: skip
     ratio, words = (join.fullness, "{fullness} × {edge}") if join.gathered else (1, "{edge}")
     sheet.note("cloth_length", "cloth, cut length", join.edge * ratio + 2 * join.end_allowance,
-               f"{words} + 2 × {{end_allowance}}")  # fmt: skip
+               f"{words} + 2 × {{end_allowance}}", finishes="edge")  # fmt: skip
     sheet.note("finished_width", "cloth and entredeux together, finished",
                join.panel + join.visible, "{panel} + {visible}")  # fmt: skip
 

@@ -98,7 +98,7 @@ class FrontBand(ButtonInputs, ClothInputs, Technique):
         sheet.note("band_width", "finished band, and what the fronts overlap", 2 * beyond.length,
                    "2 × {beyond_centre}")  # fmt: skip
         sheet.note("band_length", "band, cut length", self.opening + 2 * self.end_allowance,
-                   "{opening} + 2 × {end_allowance}")  # fmt: skip
+                   "{opening} + 2 × {end_allowance}", finishes="opening")  # fmt: skip
         {ONE: _note_one, TWO: _note_two, CUT_ON: _note_cut_on}[self.made](sheet, self)
         _add_supplies(sheet, self)
         add_sample(sheet)

@@ -68,6 +68,7 @@ class FullnessSample(Technique):
             self.edge * (self.before / self.after) + 2 * self.end_allowance,
             "{fullness} × {edge} + 2 × {end_allowance}",
             saying=Saying.UP,
+            finishes="edge",
         )
 
         sheet.supplies.append(Supply("a strip of the same cloth, cut on the same grain"))

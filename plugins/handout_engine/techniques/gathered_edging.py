@@ -113,7 +113,7 @@ def _note_lengths(sheet: Worksheet, lace: GatheredEdging) -> None:
         formula, extra = formula + " + {corners} × {corner_takes}", one.length * number
     sheet.note("lace_length", "lace, cut length",
                sheet["gathered_length"].length + extra + 2 * lace.end_allowance,
-               formula + " + 2 × {end_allowance}")  # fmt: skip
+               formula + " + 2 × {end_allowance}", finishes="edge")  # fmt: skip
     sheet.note("edge_quarter", "one quarter of the edge", lace.edge / 4, "{edge} / 4")
     sheet.note("lace_quarter", "one quarter of the lace",
                (sheet["lace_length"].length - 2 * lace.end_allowance) / 4,

@@ -96,7 +96,7 @@ class LapPlacket(ClothInputs, Technique):
                            "2 × {width} + 2 × {seam}")  # fmt: skip
         long = sheet.note("strip_length", "strip, cut length",
                           2 * self.slit + 2 * self.end_allowance,
-                          "2 × {slit} + 2 × {end_allowance}")  # fmt: skip
+                          "2 × {slit} + 2 × {end_allowance}", finishes="slit")  # fmt: skip
         fold = sheet.note("fold_line", "fold, from the edge that is sewn to the slit",
                           self.width + self.seam, "{width} + {seam}")  # fmt: skip
         turned = sheet.note("turned_edge", "turned under, from that same edge",

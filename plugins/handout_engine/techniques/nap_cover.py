@@ -5,6 +5,7 @@ from __future__ import annotations
 from dataclasses import dataclass
 from typing import ClassVar
 
+from handout_engine.binding_steps import bound_sample
 from handout_engine.cautions import (
     NOTHING_LOOSE_IN_THE_COT,
     NOTHING_UNDER_THE_HARNESS,
@@ -105,6 +106,14 @@ def _add_sample(sheet: Worksheet) -> None:
             ),
         )
     )
+    sheet.sample.append(
+        bound_sample(
+            "Lay a scrap of batting between two of cloth, quilt it, and bind 6 in of it round one "
+            "corner with a strip {width} wide.",
+            sheet["binding_cut"],
+            sheet["binding"],
+        )
+    )
 
 
 def _add_piecing_steps(sheet: Worksheet, quilt: NapCover) -> None:
@@ -159,11 +168,15 @@ def _add_layering_steps(sheet: Worksheet) -> None:
     sheet.step(
         "Join {binding_strips} strips of {binding_strip_length}, ends crossed at a right angle, "
         "and fold the length in half, wrong sides together.",
-        "it is {binding_length} long; {around} goes round, {tail} is for the join.",
+        "it is {binding_length} long; {around} goes round, {tail} is for the join. Folded it is "
+        "{binding_folded} wide.",
     )
     sheet.step(
         "Sew the binding on from the right side, {binding} from the raw edges, mitred at the "
-        "corners, join its ends, fold it over the edge and fell it to the back.",
+        "corners, half of its tail left free. Leave off so that a hand's width is free, open the "
+        "fold of both ends, cut them square so that they overlap by {binding_cut}, join them as "
+        "the strips were joined, fold again and sew the rest. Fold the binding over the edge and "
+        "fell it to the back.",
         "it is {binding} wide at the front, and {border_shown} of the border shows beside it.",
     )
 

@@ -71,7 +71,7 @@ class Piping(BiasInputs, Technique):
         sheet = Worksheet(self)
         _note_width(sheet, self)
         each = sheet.note("piping_length", "piping for one seam", self.seam_length + self.overlap,
-                          "{seam_length} + {overlap}")  # fmt: skip
+                          "{seam_length} + {overlap}", finishes="seam_length")  # fmt: skip
         sheet.note("length_for_all", "piping in all", each.length * self.make,
                    "{make} × {piping_length}")  # fmt: skip
         _note_published(sheet, self)

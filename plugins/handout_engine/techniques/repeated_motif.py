@@ -18,6 +18,7 @@ from handout_engine.drawing.motifs import (
 from handout_engine.drawing.scene import Scene
 from handout_engine.inputs import SEWING, Asked, choice, length, optional_count, optional_length
 from handout_engine.lengths import Length, inches
+from handout_engine.motif_steps import add_base_line, add_corner_step, add_tracing_step
 from handout_engine.motifs import (
     CORNERS,
     EITHER,
@@ -105,6 +106,16 @@ class RepeatedMotif(Technique):
         "1/2 in",
         ("0 in", "10 in"),
     )
+    allowance: Length = length(
+        Asked(
+            "allowance",
+            "Cloth beyond the finished edge while the motifs are marked; they are "
+            "then marked from the raw edge.",
+            SEWING,
+        ),
+        "0 in",
+        ("0 in", "4 in"),
+    )
 
     def work(self) -> Working:
         """Counts, gaps, centres, steps and placement sheet; raises RefusalError."""
@@ -131,8 +142,10 @@ def _note_rows(sheet: Worksheet, asked: RepeatedMotif) -> tuple[Row, ...]:
     if asked.layout == STRAIGHT and row.gap is not None:
         sheet.note("step", "from motif to motif", asked.motif + row.gap.length, "{motif} + {gap}")
     if asked.layout == STRAIGHT:
-        sheet.note("first_centre", "centre of the first motif from the end", row.centres[0],
-                   "{margin} + {motif} / 2" if row.gap else "{edge} / 2")  # fmt: skip
+        words = "{margin} + {motif} / 2" if row.gap else "{edge} / 2"
+        beyond = " + {allowance}" if asked.allowance else ""
+        sheet.note("first_centre", "centre of the first motif from the end",
+                   row.centres[0] + asked.allowance, words + beyond)  # fmt: skip
     return (row,)
 
 
@@ -178,22 +191,20 @@ def _add_sample(sheet: Worksheet) -> None:
 
 
 def _add_charts(sheet: Worksheet, asked: RepeatedMotif, rows: tuple[Row, ...]) -> None:
+    raw = "raw " if asked.allowance else ""
     if asked.layout == ROUND:
         sheet.charts.append(ring_chart(rows[0]))
     elif asked.layout == STRAIGHT:
-        sheet.charts.append(row_chart(rows[0], "", "From the left end"))
+        sheet.charts.append(row_chart(rows[0], "", f"From the left {raw}end", asked.allowance))
     else:
         for row, words in zip(rows, (", first side", ", second side"), strict=True):
             if row.centres:
-                sheet.charts.append(row_chart(row, words, "From the corner"))
+                where = f"From the {raw}corner"
+                sheet.charts.append(row_chart(row, words, where, asked.allowance))
 
 
 def _add_steps(sheet: Worksheet, asked: RepeatedMotif, rows: tuple[Row, ...]) -> None:
-    sheet.step(
-        "Press the edge. Baste a line {above} from it, on which all motifs stand, and another at "
-        "the height of their centres, {middle} from the edge.",
-        middle=asked.above + asked.motif_height / 2,
-    )
+    add_base_line(sheet)
     if asked.layout == ROUND and rows[0].motifs.whole == 1:
         sheet.step("Mark the centre front, and the centre of the one motif from the chart.")
     elif asked.layout == ROUND:
@@ -211,15 +222,8 @@ def _add_steps(sheet: Worksheet, asked: RepeatedMotif, rows: tuple[Row, ...]) ->
                    "chart, working from the centre to both ends.",
                    "the outermost motifs end at the same distance from both ends.")  # fmt: skip
     else:
-        sheet.step(
-            "Mark a square of {corner} in each corner for its motif, and the centre of each side. "
-            "Mark the centres of the {number} motifs between them from the chart.",
-            "the gaps beside both corners of a side are alike.",
-        )
-    sheet.step(
-        "Print the sheet at its actual size. Lay a cross on a centre and the line on the edge, and "
-        "trace the motif; the ovals stand for it, so draw yours over them first."
-    )
+        add_corner_step(sheet)
+    add_tracing_step(sheet)
     gaps = [row.gap for row in rows if row.gap is not None]
     many = " and ".join("{gap" + str(place) + "}" for place in range(len(gaps)))
     sheet.step(
@@ -244,7 +248,8 @@ def _draw(sheet: Worksheet, asked: RepeatedMotif, rows: tuple[Row, ...]) -> None
         shapes,
     )
     narrow = asked.layout == ROUND and is_narrow(motif, divided[0])
-    how = ". The ring is opened at the centre back and unrolled" if narrow else ""
+    how = "; the outline is the finished edge" if asked.allowance else ""
+    how += ". The ring is opened at the centre back and unrolled" if narrow else ""
     row = max(rows, key=lambda each: each.motifs.whole)
     step = asked.motif + (row.gap.length if row.gap else 0 * asked.motif)
     fitting = max(1, int((SHEET - asked.motif) / step) + 1)

@@ -115,7 +115,9 @@ def _add_facing(sheet: Worksheet, edge: ScallopEdge) -> None:
     ring = edge.form == RING
     ends = ZERO if ring else 2 * edge.end_allowance
     words = "{edge}" if ring else "{edge} + 2 × {end_allowance}"
-    wanted = sheet.note("facing_length", "facing, joined length", edge.edge + ends, words)
+    wanted = sheet.note(
+        "facing_length", "facing, joined length", edge.edge + ends, words, finishes="edge"
+    )
     count = note_strips(sheet, StripsWanted(usable, wanted, width, ring, False, "facing_"))
     foot = Mark("foot line", edge.facing_depth)
     sheet.pieces.append(

@@ -8,7 +8,9 @@ from hypothesis import strategies as st
 
 from bias_cutting import mitred_round
 from handout_engine.lengths import ZERO, inches
-from worked import length, refusal, said, steps, work
+from handout_engine.refusals import RefusalError
+from slabs import reach_round
+from worked import INCHES, length, refusal, said, steps, work
 
 TRIMMED = "trimmed to the binding"
 widths = st.fractions(Fraction(1, 8), 1, max_denominator=32).map(inches)
@@ -146,3 +148,92 @@ def test_strips_across_the_cloth_join_into_the_length(edge, technique):
     joined = strips * each - (strips - 1) * length(working, "strip_width")
     assert joined == length(working, "strip_length")
     assert each <= length(working, "usable_width")
+
+
+@given(widths, widths, widths)
+def test_with_its_turn_of_cloth_a_binding_reaches_round_a_slab_as_thick(binding, seam, thick):
+    """Its own path, from the stitching round the edge to the stitching at the back."""
+    written = {"binding": binding, "seam_allowance": seam, "turn_of_cloth": thick, "after": TRIMMED}
+    reach = reach_round(float(thick), float(binding))
+    single = work("single-binding", **written)
+    left = length(single, "strip_width") - length(single, "turn") - seam
+    assert float(left) >= reach - 1e-9
+    double = work("double-binding", **written)
+    left = length(double, "folded_width") - seam
+    assert float(left) >= reach - 1e-9
+
+
+@pytest.mark.parametrize("technique", ["single-binding", "double-binding"])
+def test_what_a_sample_falls_short_by_is_what_the_turn_of_cloth_adds(technique):
+    """The sample says to add it; the strip must then reach so much further, not half of it."""
+    short = inches("3/16")
+    before, after = work(technique), work(technique, turn_of_cloth=short)
+    name, layers = ("folded_width", 2) if technique == "double-binding" else ("strip_width", 1)
+    assert length(after, name) - length(before, name) == short
+    wider = length(after, "strip_width") - length(before, "strip_width")
+    assert wider == layers * short
+    assert "turn of cloth" in after.sample[0].checkpoint.first(INCHES)
+
+
+@pytest.mark.parametrize("technique", ["single-binding", "double-binding"])
+@pytest.mark.parametrize("corners", [7, 8, 13, 40])
+def test_corners_that_leave_nothing_between_them_are_refused(technique, corners):
+    """Each takes 1 1/2 in on both of its sides: seven take 21 in of 20, six leave 2 in."""
+    written = {"edge": "20 in", "seam_allowance": "1 1/2 in", "after": TRIMMED}
+    words = refusal(technique, corners=corners, **written)
+    assert words.startswith(f"corners {corners} with an allowance of 1 1/2 in (38 mm)")
+    assert words.endswith("use at most 6, or a narrower allowance")
+    working = work(technique, corners=6, **written)
+    assert said(working, "bound_edge") == "5 in"
+
+
+@given(
+    widths,
+    widths,
+    st.integers(1, 40),
+    st.integers(4, 320).map(lambda n: inches(Fraction(n, 4))),
+    st.sampled_from(
+        [("single-binding", "round"), ("double-binding", "round"), ("double-binding", "open")]
+    ),
+)
+def test_no_strip_is_shorter_than_the_edge_it_finishes(binding, seam, corners, edge, sewn):
+    """The edge is measured as it lies when it is bound, its joined ends taken off the strip."""
+    technique, ends = sewn
+    written = {
+        "binding": binding,
+        "seam_allowance": seam,
+        "corners": corners,
+        "edge": edge,
+        "ends": ends,
+        "after": TRIMMED,
+    }
+    try:
+        working = work(technique, **written)
+    except RefusalError as refused:
+        assert refused.field == "corners" and 2 * corners * seam >= edge
+        return
+    sides = [float(edge) / corners] * corners
+    joined = 2 * 2**0.5 * 6.35 if ends == "round" else 0.0
+    strip = float(length(working, "strip_length"))
+    assert strip - joined >= mitred_round(sides, float(seam), float(binding)) - 1e-6
+
+
+def test_a_tail_that_the_last_join_uses_up_is_refused():
+    """Allowances of 1/2 in on the slant take 1.414 in of the strip where its ends are joined."""
+    assert refusal("single-binding", tail="1 in", strip_allowance="1/2 in") == (
+        "tail 1 in is used up where the ends are joined; use at least 1 7/16 in (36 mm)"
+    )
+    work("single-binding", tail="1 in", strip_allowance="1/2 in", ends="open")
+
+
+@pytest.mark.parametrize("grain", ["bias", "across"])
+def test_a_folded_strip_is_opened_before_its_ends_are_joined(grain):
+    (joining,) = [
+        step for step in steps(work("double-binding", grain=grain)) if "Leave off" in step
+    ]
+    assert joining.index("Open the fold of both ends") < joining.index("join them")
+    assert joining.index("join them") < joining.index("fold the strip again")
+    slant = "on the grain" if grain == "bias" else "at the same slant of 45 degrees"
+    assert slant in joining
+    single = steps(work("single-binding", grain=grain))
+    assert not any("Open the fold" in step for step in single)

@@ -1,4 +1,7 @@
-"""Nap cover: worked example, then its top sewn together piece by piece, 1,000 random times."""
+"""Nap cover: worked example, then its top sewn together piece by piece, 1,000 random times.
+
+Its binding is folded round a slab as thick as the three layers.
+"""
 
 from fractions import Fraction
 from random import Random
@@ -8,7 +11,8 @@ from hypothesis import strategies as st
 
 from handout_engine.lengths import Length, inches
 from handout_engine.refusals import RefusalError
-from worked import length, refusal, said, steps, work
+from slabs import reach_round
+from worked import INCHES, length, refusal, said, steps, work
 
 SIXTEENTH = Fraction(127, 80)
 
@@ -21,9 +25,10 @@ def test_a_small_cover_by_hand():
     counts = {piece.name: piece.count for piece in working.pieces}
     assert counts["block"] == 20
     assert counts["short sash"] == 15 and counts["long sash"] == 4
-    # 2 x (39 + 47 1/2) + 10 = 183 in of binding, 6 x 1/4 wide
+    # 2 x (39 + 47 1/2) + 10 = 183 in of binding; folded 3 x 1/4 + 1/8 for the thickness, so 7/8
     assert said(working, "binding_length") == "183 in"
-    assert said(working, "binding_cut") == "1 1/2 in"
+    assert said(working, "binding_folded") == "7/8 in"
+    assert said(working, "binding_cut") == "1 3/4 in"
 
 
 def test_without_sashing_and_border_there_is_no_cloth_for_them():
@@ -105,3 +110,40 @@ def test_a_wider_border_takes_eight_of_its_growth_more_binding(eighths):
     wider = work("nap-cover", border=inches(2) + inches(Fraction(eighths, 8)))
     more = length(wider, "binding_length") - length(plain, "binding_length")
     assert more == inches(eighths)
+
+
+eighths = st.integers(1, 8).map(lambda number: inches(Fraction(number, 8)))
+sixteenths = st.integers(0, 16).map(lambda number: inches(Fraction(number, 16)))
+
+
+@given(eighths, sixteenths)
+def test_folded_round_layers_of_any_thickness_the_binding_reaches_its_stitching(binding, thick):
+    working = work("nap-cover", binding=binding, turn_of_cloth=thick, border="3 in")
+    folded = length(working, "binding_folded")
+    assert 2 * folded == length(working, "binding_cut")
+    left = float(folded - binding)  # what is sewn into the allowance, as wide as the binding
+    assert left >= reach_round(float(thick), float(binding)) - 1e-9
+
+
+def test_the_usual_binding_goes_round_three_layers_an_eighth_of_an_inch_thick():
+    """Top, thin cotton batting and backing (common practice, no source)."""
+    working = work("nap-cover")
+    left = float(length(working, "binding_folded") - length(working, "binding"))
+    assert left >= reach_round(25.4 / 8, 25.4 / 4) - 1e-9
+
+
+def test_its_binding_is_tried_on_a_scrap_of_all_layers_first():
+    bound = work("nap-cover").sample[-1]
+    assert "batting" in bound.text.first(INCHES) and "1 3/4 in wide" in bound.text.first(INCHES)
+    assert "reaches the stitching at the back" in bound.checkpoint.first(INCHES)
+
+
+def test_the_folded_ends_are_opened_before_they_are_joined():
+    (joining,) = [step for step in steps(work("nap-cover")) if "Leave off" in step]
+    assert joining.index("open the fold of both ends") < joining.index("join them")
+
+
+def test_a_tail_that_the_last_join_uses_up_is_refused():
+    assert refusal("nap-cover", tail="1 in") == (
+        "tail 1 in is used up where the ends are joined; use at least 1 3/4 in (45 mm)"
+    )

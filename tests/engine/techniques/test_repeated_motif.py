@@ -7,7 +7,7 @@ import pytest
 
 from handout_engine.lengths import Length
 from handout_engine.refusals import RefusalError
-from worked import length, refusal, said, work
+from worked import INCHES, length, refusal, said, steps, work
 
 SIXTEENTH = Fraction(127, 80)
 CORNERS = "round four corners"
@@ -135,3 +135,28 @@ def test_the_shortest_edges_that_refusals_name_hold_their_motifs():
     working = work("repeated-motif", edge="5 3/4 in", centre="a gap", motif="2 in")
     assert said(working, "number") == "2"
     assert said(work("repeated-motif", layout=CORNERS, edge="6 in"), "first_number") == "1"
+
+
+def test_on_a_raw_edge_all_distances_count_from_it_by_hand():
+    """1/4 in of allowance: the first centre of 1 1/4 in lies at 1 1/2, the line of 1/2 at 3/4."""
+    working = work("repeated-motif", edge="20 in", allowance="1/4 in")
+    assert said(working, "first_centre") == "1 1/2 in"
+    (chart,) = working.charts
+    assert chart.headings[1] == "From the left raw end"
+    assert INCHES.say(chart.rows[0][1]) == "1 1/2 in"
+    (base,) = [step for step in steps(working) if "Baste a line" in step]
+    assert "3/4 in from the raw edge" in base and "1 1/4 in from the raw edge" in base
+
+
+@pytest.mark.parametrize("layout", ["straight edge", CORNERS])
+@pytest.mark.parametrize("sixteenths", [0, 4, 10])
+def test_trimmed_to_its_finished_size_the_motifs_lie_where_they_would_without(layout, sixteenths):
+    """Marked on the raw cloth; then the allowance is taken off both ends."""
+    allowance = sixteenths * SIXTEENTH
+    raw = work("repeated-motif", layout=layout, allowance=Length(allowance))
+    finished = work("repeated-motif", layout=layout)
+    trimmed = [centre - allowance for centre in charted(raw)]
+    assert trimmed == charted(finished)
+    assert [row[2] for row in raw.charts[0].rows] == [row[2] for row in finished.charts[0].rows]
+    whole = length(raw, "edge").mm + 2 * allowance
+    assert charted(raw)[0] == whole - charted(raw)[-1]

@@ -1,0 +1,273 @@
+"""No sheet says less than nothing: what a worksheet refuses, and every technique at its bounds.
+
+A sample of each technique and garment is drawn at every run; `HYPOTHESIS_PROFILE=search` draws a
+thousand. What is drawn is made or refused in a sentence; nothing else may happen.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Mapping
+from dataclasses import dataclass
+from fractions import Fraction
+from typing import ClassVar
+
+import pytest
+from hypothesis import Phase, given, settings
+from hypothesis import strategies as st
+
+from amounts_said import below_nothing
+from handout_engine import register
+from handout_engine.cloth import note_cloth
+from handout_engine.inputs import Asked, count, declared_inputs, length
+from handout_engine.kinds import ChoiceKind, Kind, Quantity, Raw
+from handout_engine.lengths import Length, NamedLength, Place, inches
+from handout_engine.list_kinds import ListKind, NamedLengthsKind, PlacesKind
+from handout_engine.refusals import RefusalError
+from handout_engine.saying import Amount
+from handout_engine.sources import GIVEN
+from handout_engine.technique import Technique, make
+from handout_engine.techniques.gathered_ruffle import GatheredRuffle as Gathered
+from handout_engine.values import Value, sentence
+from handout_engine.workings import Chart, Grain, Mark, Piece, Seam, Step, Supply, Working
+from handout_engine.worksheet import Worksheet
+from worked import work
+from written_inputs import amounts, inputs_of
+
+SEARCHED = settings.default.max_examples > 100
+DRAWS = 1000 if SEARCHED else 4
+FINISHING = {
+    "banded-ruffle": ("ruffle_length", "edge"),
+    "bonnet": ("binding_length", "neck_edge"),
+    "centre-gathered-ruffle": ("ruffle_length", "edge"),
+    "double-binding": ("strip_length", "bound_edge"),
+    "entredeux-join": ("entredeux_length", "edge"),
+    "front-band": ("band_length", "opening"),
+    "fullness-sample": ("strip_length", "edge"),
+    "gathered-edging": ("lace_length", "edge"),
+    "gathered-ruffle": ("ruffle_length", "edge"),
+    "headed-ruffle": ("ruffle_length", "edge"),
+    "lap-placket": ("strip_length", "slit"),
+    "layered-ruffle": ("ruffle_length", "edge"),
+    "nap-cover": ("binding_length", "around"),
+    "outline-ruffle": ("ruffle_length", "edge"),
+    "piping": ("piping_length", "seam_length"),
+    "puffing-strip": ("ruffle_length", "edge"),
+    "single-binding": ("strip_length", "bound_edge"),
+}
+"""The strip of a technique and the edge that it finishes."""
+
+every_technique = pytest.mark.parametrize("key", register.keys())
+
+
+@dataclass(frozen=True, kw_only=True)
+class Ribbon(Technique):
+    """A technique of two inputs, to note what cannot be."""
+
+    title: ClassVar[str] = "Ribbon"
+    family: ClassVar[str] = "edges"
+    summary: ClassVar[str] = "A ribbon."
+
+    edge: Length = length(Asked("edge", "Its length."), "10 in", ("0 in", "60 in"))
+    taken: Length = length(Asked("taken off", "At its end."), "1 in", ("0 in", "60 in"))
+    bows: int = count(Asked("bows", "How many."), 3, 9)
+
+    def work(self) -> Working:
+        """The bare sheet."""
+        return Worksheet(self).finish()
+
+
+def ribbon(**written: Raw) -> Worksheet:
+    return Worksheet(make(Ribbon, written))
+
+
+def refused(sheet: Worksheet) -> RefusalError:
+    with pytest.raises(RefusalError) as caught:
+        sheet.finish()
+    return caught.value
+
+
+def test_a_length_below_zero_is_refused_with_its_formula_and_what_to_change():
+    sheet = ribbon(taken="13 in")
+    sheet.note("left", "ribbon that is left", inches(-3), "{edge} - {taken}")
+    refusal = refused(sheet)
+    assert refusal.message == (
+        "ribbon that is left would be 3 in (76 mm) below zero, since it is edge - taken off; "
+        "change taken"
+    )
+    assert refusal.field == "taken"
+
+
+def test_what_to_change_is_found_through_the_values_between():
+    sheet = ribbon(taken="6 in", bows="2")
+    sheet.note("each", "for one bow", sheet["taken"].length, "{taken}")
+    sheet.note("all", "for all bows", 2 * sheet["taken"].length, "{bows} × {each}")
+    sheet.note("left", "left", inches(-2), "{edge} - {all}")
+    refusal = refused(sheet)
+    assert refusal.message.endswith("since it is edge - for all bows; change bows or taken")
+
+
+@pytest.mark.parametrize(
+    ("amount", "words"),
+    [
+        (-2, "would be 2 below zero"),
+        (Fraction(-1, 4), "would be 0.25 below zero"),
+        ((inches(2), inches(-1)), "would be 1 in (25 mm) below zero"),
+        (NamedLength("lace", inches(-1)), "would be 1 in (25 mm) below zero"),
+        ((Place(inches(1), inches(-2)),), "would be 2 in (51 mm) below zero"),
+    ],
+)
+def test_counts_shares_lists_and_places_are_held_too(amount: Amount, words: str):
+    sheet = ribbon()
+    sheet.note("it", "it", amount, "", basis=GIVEN)
+    assert words in refused(sheet).message
+
+
+def test_before_cloth_is_laid_out_what_was_noted_is_held():
+    sheet = Worksheet(make(Gathered, {"edge": "12 in"}))
+    sheet.note("wide", "width", inches(-1), "", basis=GIVEN)
+    with pytest.raises(RefusalError, match="width would be 1 in"):
+        note_cloth(sheet, "cloth", sheet.technique.cloth())
+
+
+def test_a_difference_may_be_below_zero_and_says_so_by_its_name():
+    sheet = ribbon()
+    change = sheet.note_difference("change", "change", inches(-1), "{taken} - {taken} - {taken}")
+    assert sheet.finish().values["change"].length == inches(-1)
+    sheet.step("Change it by {change}.")
+    assert sheet.finish().steps
+    assert change.difference
+
+
+def test_a_strip_shorter_than_its_edge_is_refused():
+    sheet = ribbon(edge="20 in")
+    sheet.note("strip", "strip", inches(20), "{edge}", finishes="edge")
+    assert sheet.finish().values["strip"].length == inches(20)
+    sheet.note("strip", "strip", inches(19), "{edge} - {taken}", finishes="edge")
+    assert refused(sheet).message == (
+        "strip 19 in (48.3 cm) would be shorter than edge 20 in (50.8 cm), which it is to finish; "
+        "change edge"
+    )
+
+
+SHORT, WIDE = (Value("side", "width", inches(number), GIVEN) for number in (-1, 1))
+
+
+def put(sheet: Worksheet, what: object) -> None:
+    """One thing on the list of its kind."""
+    lists = {
+        Piece: sheet.pieces,
+        Seam: sheet.seams,
+        Supply: sheet.supplies,
+        Chart: sheet.charts,
+        Step: sheet.steps,
+    }
+    lists[type(what)].append(what)
+
+
+@pytest.mark.parametrize(
+    "what",
+    [
+        Piece("ribbon", "satin", 1, SHORT, WIDE, Grain.STRAIGHT),
+        Piece("ribbon", "satin", 1, WIDE, Value("side", "width", inches(0), GIVEN), Grain.BIAS),
+        Piece("ribbon", "satin", -1, WIDE, WIDE, Grain.CROSS),
+        Piece("ribbon", "satin", 1, WIDE, WIDE, Grain.CROSS, (Mark("fold", inches(-1)),)),
+        Seam("end", inches(-1)),
+        Supply("ribbon", SHORT),
+        Supply("ribbon", None, sentence("{short} of it", short=inches(-1))),
+        Chart("Bows", ("Bow", "From the end"), (("1", inches(-1)),)),
+        Step(sentence("Cut {short}.", short=inches(-1))),
+        Step(sentence("Cut."), sentence("it measures {short}.", short=inches(-1))),
+    ],
+)
+def test_all_that_is_cut_sewn_bought_marked_and_measured_is_held(what: object):
+    sheet = ribbon(taken="2 in")
+    put(sheet, what)
+    message = refused(sheet).message
+    assert message.endswith("; change taken")
+    assert "below zero" in message or "would have no size" in message
+
+
+def at_bounds(kind: Kind) -> st.SearchStrategy[Raw]:
+    """An input at its least or its most; of a list, each item."""
+    match kind:
+        case ChoiceKind(choices=choices):
+            return st.sampled_from(choices)
+        case Quantity(least=least, most=most):
+            return st.sampled_from([least, most])
+        case ListKind(each=each, fewest=fewest, most=most):
+            return several(at_bounds(each), fewest, most)
+        case PlacesKind(each=each, fewest=fewest, most=most):
+            place = st.builds(Place, at_bounds(each), at_bounds(each))
+            return several(place, fewest, most)
+        case NamedLengthsKind(each=each, fewest=fewest, most=most, names=names):
+            strip = st.builds(NamedLength, st.sampled_from(names), at_bounds(each))
+            return several(strip, fewest, most)
+        case _:
+            raise ValueError(f"no bounds are known for {type(kind).__name__}")
+
+
+def several(each: st.SearchStrategy[Raw], fewest: int, most: int) -> st.SearchStrategy[Raw]:
+    return st.lists(each, min_size=fewest, max_size=min(most, 8)).map(tuple)
+
+
+def drawn(technique: type[Technique]) -> st.SearchStrategy[Mapping[str, Raw]]:
+    """Inputs anywhere within their bounds, all at their bounds, or a few of either."""
+    kinds = {each.name: each.kind for each in declared_inputs(technique)}
+    ends = st.fixed_dictionaries({}, optional={name: at_bounds(kinds[name]) for name in kinds})
+    few = st.lists(st.sampled_from(sorted(kinds)), min_size=1, max_size=4, unique=True).flatmap(
+        lambda names: st.fixed_dictionaries(
+            {name: at_bounds(kinds[name]) | amounts(kinds[name]) for name in names}
+        )
+    )
+    return inputs_of(technique) | ends | few
+
+
+def check_made_or_refused(key: str, written: Mapping[str, Raw]) -> None:
+    """What is drawn says nothing below zero, and its strip reaches along its edge."""
+    try:
+        working = make(register.find(key), written).work()
+    except RefusalError as refusal:
+        assert refusal.message.isprintable() and not refusal.message.endswith(".")
+        return
+    assert below_nothing(working) == []
+    if key in FINISHING:
+        strip, edge = FINISHING[key]
+        assert working.named[strip].length >= working.named[edge].length
+
+
+@every_technique
+@settings(max_examples=DRAWS, phases=[Phase.generate])  # shrinking takes minutes here
+@given(data=st.data())
+def test_any_draw_is_made_or_refused_and_says_nothing_below_zero(key: str, data: st.DataObject):
+    check_made_or_refused(key, data.draw(drawn(register.find(key))))
+
+
+@every_technique
+def test_every_choice_is_made_or_refused_with_the_rest_as_usual_or_at_a_bound(key: str):
+    inputs = declared_inputs(register.find(key))
+    kinds = {each.name: each.kind for each in inputs if isinstance(each.kind, Quantity)}
+    least, most = (
+        {name: getattr(kind, end) for name, kind in kinds.items()} for end in ("least", "most")
+    )
+    choices = [
+        (each.name, choice)
+        for each in inputs
+        if isinstance(each.kind, ChoiceKind)
+        for choice in each.kind.choices
+    ]
+    for number, (name, choice) in enumerate(choices):
+        every = ({}, least, most) if SEARCHED else ({}, (least, most)[number % 2])
+        for rest in every:
+            check_made_or_refused(key, {**rest, name: choice})
+
+
+def test_the_sheet_that_named_a_strip_of_less_than_nothing_is_refused():
+    """Thirteen corners with an allowance of 1 1/2 in need 39 in; the edge has 20."""
+    with pytest.raises(RefusalError, match=r"corners 13 .* nothing is left to sew"):
+        work(
+            "single-binding",
+            edge="20 in",
+            corners="13",
+            seam_allowance="3/2 in",
+            after="trimmed to the binding",
+        )
