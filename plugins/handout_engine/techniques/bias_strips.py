@@ -79,7 +79,7 @@ class BiasStrips(BiasInputs, Technique):
         sheet.supplies.append(Supply("sharp shears, or a rotary cutter on its mat"))
         sheet.cautions.append(PINS_AND_IRON)
         joined = joined_strip(sheet["width"], sheet["joined_length"], sheet["strip_allowance"])
-        caption = sentence("The strip, joined on the grain (a part is left out).")
+        caption = sentence("The strip, joined on the grain.")
         sheet.pictures.append(Picture("finished", caption, joined, finished=True))
         sheet.pictures.append(cloth_picture(strips, sheet["edge_step"]))
         return sheet.finish()

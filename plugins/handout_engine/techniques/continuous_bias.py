@@ -160,7 +160,7 @@ def _add_chart(sheet: Worksheet, rows: int, width: Length) -> None:
 def _draw(sheet: Worksheet, rows: Rows) -> None:
     strip = joined_strip(sheet["width"], sheet["strip_length"], sheet["strip_allowance"])
     pictures = [
-        Picture("finished", sentence("The strip, with its slanting seams (a part is left out)."),
+        Picture("finished", sentence("The strip, with its slanting seams."),
                 strip, finished=True),
         Picture("cut", sentence("The one cut: the triangle A moves to the other end of B."),
                 cut_cloth(rows)),
