@@ -42,6 +42,7 @@ class BiasStrips(BiasInputs, Technique):
     summary: ClassVar[str] = (
         "Strips cut from a rectangle at 45 degrees, each with its length, joined on the grain."
     )
+    known_by: ClassVar[str] = "cloth"
 
     width: Length = length(
         Asked("strip width", "Cut width of the strips."), "1 1/4 in", ("1/4 in", "12 in")

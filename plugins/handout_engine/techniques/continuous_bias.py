@@ -33,6 +33,7 @@ class ContinuousBias(JoinInputs, Technique):
     summary: ClassVar[str] = (
         "A square or rectangle sewn into a tube one row out of step and cut round into one strip."
     )
+    known_by: ClassVar[str] = "rows"
 
     width: Length = length(
         Asked("strip width", "Cut width of the strip."), "1 1/4 in", ("1/4 in", "12 in")

@@ -35,6 +35,7 @@ class SpiralFlounce(FlounceInputs, ClothInputs, Technique):
     summary: ClassVar[str] = (
         "Cut as one spiral without a join; it ripples most where it begins and less to its end."
     )
+    known_by: ClassVar[str] = "outline"
 
     start: Length = length(
         Asked(
