@@ -43,6 +43,7 @@ from handout_site.reader_form import with_form
 from handout_site.reading import NO_TEXT, Handout, first_line, front_matter_slips, read_handout
 from handout_site.runtime import MISSING, Runtime, find_runtime, publish
 from handout_site.scenario import Scenario, load_scenario
+from handout_site.seat_pages import SeatPage
 from handout_site.sheets import MISSING as NO_PDF
 from handout_site.sheets import Sheets, with_pdfs
 from handout_site.size_pages import SizePage, size_pages
@@ -84,7 +85,7 @@ class HandoutsPlugin(BasePlugin[HandoutsConfig]):
         self.runtime: Runtime | None = None
         self.painter: pictures.Painter | None = None
         self.drawings: dict[str, str] = {}
-        self.sized: dict[str, SizePage] = {}
+        self.sized: dict[str, SizePage | SeatPage] = {}
         self.sheets = Sheets()
         self.pdfs: dict[str, str] = {}
         self.paper = Paper()
@@ -127,17 +128,21 @@ class HandoutsPlugin(BasePlugin[HandoutsConfig]):
 
     def on_files(self, files: Files, config: MkDocsConfig) -> Files:
         """Add the published handouts to the site's pages."""
+        by_size: dict[str, SizePage] = {}
         for entry in self.entries:
             files.append(File.generated(config, entry.address, abs_src_path=str(entry.path)))
             for file, address, sized in size_pages(entry, self.scenario.page_sizes, config):
-                self.sized[address] = sized
+                by_size[address] = sized
                 if file is not None:
                     files.append(file)
+        self.sized.update(by_size)
         if course_menu.has_place(config.nav):
-            pages, wrong = course_files(config, self.scenario, self.entries, self.sized)
-            self.slips.extend(wrong)
-            for file in pages:
+            course = course_files(config, self.scenario, self.entries, by_size)
+            self.slips.extend(course.slips)
+            for file in course.files:
                 files.append(file)
+            self.sized.update(course.seats.added)
+            self.paper.bindery.kits = course.seats.kits
         if reference.FOLDER in str(config.nav):
             for address, text in reference.pages(main).items():
                 files.append(File.generated(config, address, content=text))
