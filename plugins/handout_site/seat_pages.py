@@ -69,7 +69,7 @@ class SeatPage:
         kit = element("a", "Its kit", href=self.kit, class_="screen-only")
         called = element("strong", self.seat.name)
         told = f": size {size}. " if size else ". "
-        note = html(element("p", called, told, kit, class_="of-seat")) + "\n"
+        note = html(element("div", element("p", called, told, kit), class_="of-seat")) + "\n"
         return content[:place] + note + content[place:]
 
     def impossible(self, title: str, handout: Handout) -> str:

@@ -22,6 +22,10 @@ from handout_engine.workings import Piece, Working
 GROUPS = {"cloths": "Cloth", "lengths": "Sold by length", "counts": "Counted"}
 """The parts of a kit in the order in which they are shown, and what each is called."""
 NOTIONS = "To have at hand"
+TOGETHER = (
+    "Each cloth is laid out once for all that is sewn from it, so it is not the sum of what the "
+    "handouts list."
+)
 MOST_COLUMNS = 4
 """Pieces side by side in a table of what is cut beforehand; more are put into further tables."""
 
@@ -57,18 +61,24 @@ class Packed:
 def kit_list(packed: Packed, tape: Tape) -> Element:
     """The kit of a seat: what to put into it, a box to tick for each thing."""
     parts = [
-        _group(title, [_needed(each, tape) for each in getattr(packed.kit, group)])
+        _group(
+            title,
+            [_needed(each, tape) for each in getattr(packed.kit, group)],
+            TOGETHER if group == "cloths" else "",
+        )
         for group, title in GROUPS.items()
     ]
     notions = _group(NOTIONS, [notion(each, tape) for each in packed.kit.notions])
     return element("div", *parts, notions, class_="handout-block kit-list")
 
 
-def _group(title: str, items: Sequence[Sequence[Child]]) -> Element | None:
+def _group(title: str, items: Sequence[Sequence[Child]], remark: str = "") -> Element | None:
     if not items:
         return None
     listed = element("ul", *(element("li", *each) for each in items), class_="supplies")
-    return element("section", element("p", title, class_="part-title"), listed, class_="part")
+    below = element("p", remark, class_="detail") if remark else None
+    heading = element("p", title, class_="part-title")
+    return element("section", heading, listed, below, class_="part")
 
 
 def _needed(need: Need, tape: Tape) -> list[Child]:
