@@ -9,10 +9,14 @@ from xml.etree.ElementTree import Element, fromstring, tostring
 
 from handout_engine.drawing.layout import lay_out
 from handout_engine.drawing.page import PAGE_WIDTH, Hatch, Page, Path, Text
-from handout_engine.drawing.scene import Point, Scene
+from handout_engine.drawing.scene import Dimension, Line, Point, Scene, Shown, Stroke, Tag
+from handout_engine.lengths import Length
 from handout_engine.markup import html
-from handout_engine.saying import Tape
+from handout_engine.saying import Amount, Tape
+from handout_engine.values import Value
 
+EXACT = 0.05
+"""So many mm a dimension may be off: less than half of the finest mark of any tape."""
 NUMBER = re.compile(r"-?\d+(\.\d)?")
 
 
@@ -51,6 +55,65 @@ def check_drawing(scene: Scene, tape: Tape) -> None:
         assert top >= page.top and bottom <= page.top + page.height, text.words
         assert text.words.strip(), "an empty label"
     assert scene.title.first(tape) and scene.description.first(tape)
+
+
+def check_dimensions(scene: Scene) -> None:
+    """Each arrow is as long as the amount beside it, at the drawing's scale.
+
+    A dimension may declare that it is broken: then it is shorter, and break lines of the cloth lie
+    between its ends. Or that it is enlarged: then it is longer. The reader is told of either.
+    """
+    for shape in scene.shapes:
+        match shape:
+            case Dimension(amount=amount, shown=Shown.TO_SCALE, span=span):
+                assert abs(_mm(amount) - span) < EXACT, _lie(scene, shape)
+            case Dimension(amount=amount, shown=Shown.BROKEN, span=span):
+                assert span < _mm(amount), _lie(scene, shape)
+                assert len(_breaks_across(shape, scene)) >= 2, _lie(scene, shape)
+            case Dimension(amount=amount, shown=Shown.ENLARGED, span=span):
+                assert span > _mm(amount), _lie(scene, shape)
+            case Tag(amount=amount, at=(_, low), origin=(_, high)):
+                assert abs(_mm(amount) - (low - high)) < EXACT, _lie(scene, shape)
+
+
+def check_reader_is_told(scene: Scene, tape: Tape) -> None:
+    """Words in the drawing say of each broken or enlarged dimension that it is one."""
+    words = [text.words for text in texts(lay_out(scene, tape))]
+    shown = [shape.shown for shape in scene.shapes if isinstance(shape, Dimension)]
+    assert (Shown.BROKEN.value in words) is (Shown.BROKEN in shown)
+    enlarged = [each for each in words if each.endswith(f", {Shown.ENLARGED.value}")]
+    assert len(enlarged) == shown.count(Shown.ENLARGED)
+
+
+def _mm(amount: Amount | Value) -> float:
+    """What a dimension or a tag says, in mm; it says nothing but lengths."""
+    length = amount.amount if isinstance(amount, Value) else amount
+    assert isinstance(length, Length), amount
+    return float(length)
+
+
+def _lie(scene: Scene, shape: Dimension | Tag) -> str:
+    """What is wrong, for who mends it."""
+    name = shape.amount.name if isinstance(shape.amount, Value) else shape.amount
+    span = f"spans {shape.span:.2f} mm" if isinstance(shape, Dimension) else "lies elsewhere"
+    return f"{scene.title.template}: {name}, {_mm(shape.amount):.2f} mm, {span}: {shape}"
+
+
+def _breaks_across(dimension: Dimension, scene: Scene) -> list[Stroke]:
+    """The break lines that lie between the ends of a dimension and reach to where it is taken."""
+    along = 0 if dimension.start[1] == dimension.end[1] else 1
+    start, end = sorted((dimension.start[along], dimension.end[along]))
+    beside = dimension.start[1 - along]
+    found = []
+    for shape in scene.shapes:
+        if not isinstance(shape, Stroke) or shape.line is not Line.BREAK:
+            continue
+        places, others = ([point[way] for point in shape.points] for way in (along, 1 - along))
+        slack = 0.02 * (max(others) - min(others))
+        reaches = min(others) - slack <= beside <= max(others) + slack
+        if reaches and start < min(places) and max(places) < end:
+            found.append(shape)
+    return found
 
 
 def check_fragment(tree: Element) -> None:

@@ -17,6 +17,8 @@ from handout_engine.lengths import Length
 from handout_engine.reading import read_length
 from handout_engine.sources import ESTIMATE, Basis, published
 
+SIZE, BODY_LENGTH = "size", "body_length"
+"""The names of the inputs that say how long the baby is: by a size, or measured."""
 USUAL_SIZE = "62"
 SPAN = ("50 cm", "98 cm")
 """The body lengths that the table reaches."""

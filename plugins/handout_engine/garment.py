@@ -31,4 +31,4 @@ class Garment(ClothInputs, Technique):
         length = self.body_length or LENGTHS[self.size]
         declared = {each.name for each in declared_inputs(type(self))}
         table = {name: figure(name, length) for name in MEASURES if name in declared}
-        return {"body_length": length, **table}
+        return {"body_length": LENGTHS[self.size], **table}

@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Sequence
 from dataclasses import replace
 
-from handout_engine.drawing.gathers import LONGEST, GatheredLayer, hanging, quarters
+from handout_engine.drawing.gathers import GatheredLayer, hanging, quarters
 from handout_engine.drawing.scene import Scene
 from handout_engine.drawing.strips import FlatStrip, flat_strips
 from handout_engine.hems import DOUBLE, SINGLE
@@ -28,9 +28,7 @@ def finished_picture(sheet: Worksheet, layers: Sequence[GatheredLayer]) -> Pictu
         ),
         hanging(sheet["edge"], [_with_hem(sheet, layer) for layer in layers]),
     )
-    long = sheet["edge"].mm > LONGEST * deepest.mm
-    caption = "The finished ruffle" + (", shortened at the break lines." if long else ".")
-    return Picture("finished", sentence(caption), scene, True)
+    return Picture("finished", sentence("The finished ruffle."), scene, True)
 
 
 def _with_hem(sheet: Worksheet, layer: GatheredLayer) -> GatheredLayer:

@@ -6,9 +6,8 @@ from collections.abc import Callable, Collection, Mapping, Sequence
 from dataclasses import replace
 
 from handout_engine.blocks import REFERENCE, Block, Written
-from handout_engine.bodies import MEASURES
+from handout_engine.bodies import BODY_LENGTH, MEASURES, SIZE
 
-SIZE, BODY_LENGTH = "size", "body_length"
 OF_THE_BABY = (SIZE, BODY_LENGTH, *MEASURES)
 
 

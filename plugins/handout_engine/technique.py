@@ -16,11 +16,16 @@ from handout_engine.workings import Working
 
 @dataclass(frozen=True, kw_only=True)
 class Technique(ABC):
-    """A way of making something, with the measurements it needs."""
+    """A way of making something, with the measurements it needs.
+
+    `known_by` names the picture that shows what is its own, where the finished thing looks like
+    that of another technique; left empty, it is the finished thing.
+    """
 
     title: ClassVar[str]
     family: ClassVar[str]
     summary: ClassVar[str]
+    known_by: ClassVar[str] = ""
 
     def __post_init__(self) -> None:
         """Fill in what was left out and hangs on another input."""

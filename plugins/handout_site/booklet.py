@@ -1,7 +1,8 @@
 """Booklets: pages that hold many handouts in the order of the menu, to be printed in one go.
 
 Each section of the menu that holds handouts has a booklet, and so has the whole site. Where there
-is a course its lessons come first, each with what is sewn in it. All are made from the finished
+is a course its lessons come first, each with what is sewn in it, and each kit has a booklet with
+the handouts as they are sewn at its seat. All are made from the finished
 HTML of the handouts: nothing is worked out twice. What they look like stands in
 overrides/booklet.html.
 """
@@ -12,6 +13,7 @@ import re
 from collections.abc import Iterable, Iterator, Mapping
 from dataclasses import dataclass, field
 from itertools import chain, count
+from pathlib import PurePosixPath
 from posixpath import dirname, join, normpath, relpath
 from typing import Any
 
@@ -54,6 +56,7 @@ class Bound:
     number: int
     title: str
     size: str
+    seat: str
     content: str
 
 
@@ -75,11 +78,13 @@ class Bindery:
     """The booklets of one build: the finished handouts, and the booklets to be made of them.
 
     `handouts` are the addresses of all handouts among the site's sources; `lessons` are those of a
-    course: the title of each, and the addresses of its own page and of its handouts.
+    course: the title of each, and the addresses of its own page and of its handouts; `kits` those
+    of each kit and of its seat's handouts.
     """
 
     handouts: frozenset[str] = frozenset()
     lessons: tuple[tuple[str, tuple[str, ...]], ...] = ()
+    kits: tuple[tuple[str, tuple[str, ...]], ...] = ()
     finished: dict[str, str] = field(default_factory=dict)
     booklets: dict[str, Booklet] = field(default_factory=dict)
 
@@ -94,6 +99,10 @@ class Bindery:
             for number, chapter in enumerate(every, 1):
                 booklet = Booklet(f"{chapter.title} in one booklet", (chapter,))
                 planned.append((f"{WHOLE}-{_slug(chapter.title) or number}", booklet))
+        for title, addresses in self.kits:
+            kit = Chapter(title, _pages(addresses, files))
+            booklet = Booklet(f"{title}, with its handouts", (kit,))
+            planned.append((f"{WHOLE}-{PurePosixPath(addresses[0]).stem}", booklet))
         for name, booklet in planned:
             address = _free(name, files)
             inclusion = InclusionLevel.NOT_IN_NAV
@@ -108,9 +117,7 @@ class Bindery:
 
     def _lessons(self, files: Files) -> Iterator[Chapter]:
         for title, addresses in self.lessons:
-            found = [files.get_file_from_path(address) for address in addresses]
-            pages = [file.page for file in found if file is not None]
-            yield Chapter(title, tuple(page for page in pages if page is not None))
+            yield Chapter(title, _pages(addresses, files))
 
     def _chapters(self, items: Iterable[Any]) -> Iterator[Chapter]:
         for section in items:
@@ -154,6 +161,7 @@ class Bindery:
                         numbers[page.url],
                         title_text(page),
                         str(page.meta.get("size", "")),
+                        str(page.meta.get("seat", "")),
                         bound(self.finished.get(page.file.src_uri, ""), page.url, url, numbers),
                     )
                     for page in chapter.pages
@@ -206,6 +214,12 @@ def _each_once(chapters: Iterable[Chapter]) -> Iterator[Chapter]:
         seen.update(page.file.src_uri for page in pages)
         if any(not _introduces(page) for page in pages):
             yield Chapter(chapter.title, pages)
+
+
+def _pages(addresses: Iterable[str], files: Files) -> tuple[Page, ...]:
+    """The pages at these addresses among the site's sources."""
+    found = (files.get_file_from_path(address) for address in addresses)
+    return tuple(file.page for file in found if file is not None and file.page is not None)
 
 
 def _introduces(page: Page) -> bool:

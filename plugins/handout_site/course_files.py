@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Iterable, Mapping
+from dataclasses import dataclass, field
 from functools import cache
 
 from mkdocs.config.defaults import MkDocsConfig
@@ -13,8 +14,18 @@ from handout_site.course_pages import CoursePages, Link
 from handout_site.course_work import work_course
 from handout_site.library import Entry
 from handout_site.scenario import Scenario
+from handout_site.seat_pages import SeatPages, seat_pages
 from handout_site.size_pages import SizePage
 from handout_site.slips import Slip
+
+
+@dataclass(frozen=True)
+class CourseFiles:
+    """The pages of a course with those of its seats, and what is wrong in its scenario."""
+
+    files: tuple[File, ...] = ()
+    seats: SeatPages = field(default_factory=SeatPages)
+    slips: tuple[Slip, ...] = ()
 
 
 def course_files(
@@ -22,36 +33,27 @@ def course_files(
     scenario: Scenario,
     entries: Iterable[Entry],
     sized: Mapping[str, SizePage],
-) -> tuple[list[File], list[Slip]]:
-    """The pages of the scenario's course, and what is wrong in it; nothing where it has none.
+) -> CourseFiles:
+    """The pages of the scenario's course or wardrobe; nothing where it has none.
 
     `sized` are the pages of handouts by size, by address.
     """
     if scenario.course is None:
-        return [], []
+        return CourseFiles()
     every = list(entries)
+    seats = seat_pages(config, scenario, every, sized)
     worked = work_course(scenario.course, every, scenario.terms, scenario.file)
     pages = CoursePages(
         scenario.course,
         worked,
         scenario.tape,
         {entry.name: entry.address for entry in every},
-        dict(_sizes(every, sized)),
+        seats.leads,
+        seats.added,
         _links(config),
     )
     files = [File.generated(config, address, content=text) for address, text in pages.pages()]
-    return files, worked.slips
-
-
-def _sizes(
-    entries: Iterable[Entry], sized: Mapping[str, SizePage]
-) -> Iterable[tuple[tuple[str, str], str]]:
-    """The address of each handout at each of its sizes."""
-    for entry in entries:
-        page = sized.get(entry.address)
-        folder = entry.address.rpartition("/")[0]
-        for size, name in page.names.items() if page else ():
-            yield (entry.name, size), f"{folder}/{name}.md"
+    return CourseFiles((*files, *seats.files), seats, tuple(worked.slips))
 
 
 def _links(config: MkDocsConfig) -> Link:

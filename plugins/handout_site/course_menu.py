@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from handout_site.course import Course
+from handout_site.course import Course, Seat
 
 FOLDER, WARDROBE_FOLDER = "course/", "wardrobe/"
 WARDROBE = f"{WARDROBE_FOLDER}index.md"
@@ -19,6 +19,11 @@ def lesson_address(number: int) -> str:
 def kit_address(number: int) -> str:
     """The address of a kit's page among the site's sources."""
     return f"{FOLDER}kit-{number}.md"
+
+
+def kit_title(seat: Seat) -> str:
+    """The title of a kit."""
+    return f"Kit: {seat.name}"
 
 
 def sections(course: Course | None) -> dict[str, list[object]]:

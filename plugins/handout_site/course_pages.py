@@ -7,12 +7,11 @@ scenario says is taken for Markdown.
 
 from __future__ import annotations
 
-from collections.abc import Callable, Iterable, Iterator, Mapping
+from collections.abc import Callable, Collection, Iterable, Iterator, Mapping
 from dataclasses import dataclass
-from urllib.parse import urlencode
 from xml.etree.ElementTree import Element
 
-from handout_engine.bodies import MEASURES
+from handout_engine.bodies import MEASURES, SIZE
 from handout_engine.fragments.kits import (
     Packed,
     baby_measures,
@@ -24,7 +23,6 @@ from handout_engine.fragments.kits import (
 from handout_engine.kits import total
 from handout_engine.markup import Child, element, html
 from handout_engine.saying import Tape
-from handout_engine.sized import SIZE
 from handout_site.course import Course, Lesson, Seat, Sewn
 from handout_site.course_menu import (
     CLASS,
@@ -34,6 +32,7 @@ from handout_site.course_menu import (
     TITLES,
     WARDROBE,
     kit_address,
+    kit_title,
     lesson_address,
 )
 from handout_site.course_work import Worked
@@ -47,14 +46,16 @@ Link = Callable[[str, str], str]
 class CoursePages:
     """The pages of a course that is worked out; `handouts` are their addresses by name.
 
-    `sizes` are the addresses of a handout at its sizes, by its name and the size.
+    `seats` are the addresses of the handouts as they are sewn at a seat, by its number and theirs;
+    `of_seats` those that are pages of one seat.
     """
 
     course: Course
     worked: Worked
     tape: Tape
     handouts: Mapping[str, str]
-    sizes: Mapping[tuple[str, str], str]
+    seats: Mapping[tuple[int, str], str]
+    of_seats: Collection[str]
     link: Link
 
     def pages(self) -> Iterator[tuple[str, str]]:
@@ -69,7 +70,7 @@ class CoursePages:
             return
         every = list(zip(self.course.seats, self.worked.seats, strict=True))
         for number, (seat, packed) in enumerate(every, 1):
-            yield kit_address(number), _page(f"Kit: {seat.name}", self._kit(number, seat, packed))
+            yield kit_address(number), _page(kit_title(seat), self._kit(number, seat, packed))
         yield KITS, _page(TITLES[KITS], self._kits(every))
         yield CLASS, _page(TITLES[CLASS], self._class())
         yield PREPARATION, _page(TITLES[PREPARATION], self._preparation())
@@ -134,19 +135,19 @@ class CoursePages:
             yield _paragraph("For the teacher: ", self._a(address, PREPARATION, "what to prepare"),
                              ".", class_="screen-only")  # fmt: skip
 
-    def _handout(self, here: str, name: str, fit: Mapping[str, str] | None = None) -> Element:
-        """A link to a handout, to its page of the size, with the measures for its form."""
-        title, size = self.worked.titles.get(name, name), (fit or {}).get(SIZE, "")
-        sized = self.sizes.get((name, size))
-        garment = self.worked.garments.get(name)
-        own = {key: text for key, text in (fit or {}).items() if key != SIZE or sized is None}
-        choices = urlencode({f"{garment}.{key}": text for key, text in own.items()})
-        link = self._a(
-            here, sized or self.handouts[name], f"{title}, size {size}" if sized else title
-        )
-        if garment and choices:
-            link.set("href", f"{link.get('href')}?{choices}")
-        return link
+    def _handout(self, here: str, name: str) -> Element:
+        """A link to a handout."""
+        return self._a(here, self.handouts[name], self.worked.titles.get(name, name))
+
+    def _sheet(self, number: int, seat: Seat, name: str) -> Element:
+        """A link to a handout as it is sewn at a seat: to its own page, or to that of its size."""
+        title, address = self.worked.titles.get(name, name), self.seats[number, name]
+        of = ""
+        if address in self.of_seats:
+            of = f", for {seat.name}"
+        elif address != self.handouts[name]:
+            of = f", size {seat.fit[SIZE]}"
+        return self._a(kit_address(number), address, f"{title}{of}")
 
     def _parts(self, sewn: Sewn) -> str:
         """What of a handout is sewn in a lesson, where that is not all of it."""
@@ -157,7 +158,7 @@ class CoursePages:
     def _kit(self, number: int, seat: Seat, packed: Packed) -> Iterator[Element | str]:
         yield from self._packed(seat, packed)
         links = element("ul", *(
-            element("li", self._handout(kit_address(number), each, seat.fit))
+            element("li", self._sheet(number, seat, each))
             for each in self.course.sewn
         ))  # fmt: skip
         yield element("div", element("p", "Handouts", class_="part-title"), links,

@@ -70,6 +70,15 @@ def work_course(course: Course, entries: Iterable[Entry], terms: Terms, file: st
     return worked
 
 
+def seat_terms(seat: Seat, terms: Terms) -> Terms:
+    """What is worked out at a seat: the scenario's terms, with the seat's own before them."""
+    return replace(
+        terms,
+        inputs={**terms.inputs, **seat.inputs},
+        fit={**terms.fit, **seat.fit, **seat.inputs},
+    )
+
+
 def _unknown_names(course: Course, seats: Sequence[Packed], file: str) -> Iterable[Slip]:
     """Cloths and pieces that the scenario names and nothing that is sewn has."""
     for seat, packed in zip(course.seats, seats, strict=True):
@@ -121,17 +130,18 @@ def _packed(
     seat: Seat, handouts: Iterable[_Read], terms: Terms, slips: list[Slip], file: str
 ) -> Packed:
     """What one seat sews and takes; notes what cannot be made for it."""
-    fit = {**terms.fit, **seat.fit, **seat.inputs}
-    inputs = {**terms.inputs, **seat.inputs}
+    own = seat_terms(seat, terms)
     makings = []
     for each in handouts:
-        page = work_page(made_for(_needed(each), fit), terms.tape, inputs)
+        page = work_page(made_for(_needed(each), own.fit), terms.tape, own.inputs)
         slips.extend(_problems(seat, each, page, file))
         found = {name: page.workings[name] for name in each.names if name in page.workings}
         makings.append(Making(each.title, _called(found)))
     pages = [list(making.workings.values()) for making in makings]
     needed = kit_of_pages(pages, terms.tape.first, seat.cloths)
-    return Packed(seat.name, tuple(makings), needed, seat.cloths)
+    return Packed(
+        seat.name, tuple(makings), needed, seat.cloths, frozenset({*terms.fit, *seat.fit})
+    )
 
 
 def _problems(seat: Seat, handout: _Read, page: Page, file: str) -> Iterable[Slip]:

@@ -50,6 +50,7 @@ from handout_site.reader_form import with_form
 from handout_site.reading import Handout, first_line, read_handout
 from handout_site.runtime import MISSING, Runtime, find_runtime, publish
 from handout_site.scenario import Scenario
+from handout_site.seat_pages import SeatPage
 from handout_site.sheets import MISSING as NO_PDF
 from handout_site.sheets import Sheets, with_pdfs
 from handout_site.size_pages import SizePage, every_size_page
@@ -84,7 +85,7 @@ class HandoutsPlugin(BasePlugin[HandoutsConfig]):
         self.runtime: Runtime | None = None
         self.painter: pictures.Painter | None = None
         self.drawings: dict[str, str] = {}
-        self.sized: dict[str, SizePage] = {}
+        self.sized: dict[str, SizePage | SeatPage] = {}
         self.sheets = Sheets()
         self.pdfs: dict[str, str] = {}
         self.paper = Paper()
@@ -148,10 +149,12 @@ class HandoutsPlugin(BasePlugin[HandoutsConfig]):
         for file in pages.files:
             files.append(file)
         if course_menu.has_place(config.nav):
-            taught, wrong = course_files(config, self.scenario, self.entries, self.sized)
-            self.slips.extend(wrong)
-            for file in taught:
+            course = course_files(config, self.scenario, self.entries, pages.sized)
+            self.slips.extend(course.slips)
+            for file in course.files:
                 files.append(file)
+            self.sized.update(course.seats.added)
+            self.paper.bindery.kits = course.seats.kits
         for file in generated_pages(config, self.entries):
             files.append(file)
         self.slips.extend(unreadable(files, config))

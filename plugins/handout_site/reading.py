@@ -39,12 +39,16 @@ NOT_TAKEN = (
 
 @dataclass
 class Handout:
-    """A page worked out: the result of each fence, by its number, and what must be mended."""
+    """A page worked out: the result of each fence, by its number, and what must be mended.
+
+    `inputs` are the defaults it was worked out with.
+    """
 
     file: str
     page: Page
     fences: tuple[Fence, ...] = ()
     inlines: tuple[Inline, ...] = ()
+    inputs: Mapping[str, str] = field(default_factory=dict)
     slips: list[Slip] = field(default_factory=list)
     numbers: dict[tuple[str, ...], list[int]] = field(default_factory=dict)
     blocks: dict[int, int] = field(default_factory=dict)
@@ -109,7 +113,7 @@ def read_handout(markdown: str, file: str, terms: Terms, first_line: int = 1) ->
     inlines, loose = _read_mentions(found.mentions, file)
     blocks = made_for([block for block, _ in read.blocks], terms.fit)
     page = work_page(blocks, terms.tape, terms.inputs, inlines)
-    handout = Handout(file, page, tuple(found.fences), inlines)
+    handout = Handout(file, page, tuple(found.fences), inlines, terms.inputs)
     handout.slips.extend([*read.slips, *loose])
     handout.slips.extend(Slip(file, line, UNCLOSED) for line in found.unclosed)
     handout.slips.extend(Slip(file, problem.line, problem.text) for problem in page.problems)

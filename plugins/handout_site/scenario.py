@@ -8,9 +8,9 @@ from pathlib import Path
 from typing import Any
 
 from handout_engine.blocks import read_sizes
+from handout_engine.bodies import SIZE
 from handout_engine.refusals import RefusalError, nearest_name, quoted
 from handout_engine.saying import Tape
-from handout_engine.sized import SIZE
 from handout_site import course
 from handout_site.made_for import read_choice, read_inputs, read_measures, read_size
 from handout_site.mappings import (
@@ -77,14 +77,19 @@ class Scenario:
     @property
     def made_to(self) -> str:
         """The size and measures that everything is made to, as a printed page says them."""
-        own = "her own measures" if set(self.fit) - {SIZE} else ""
-        size = self.fit.get(SIZE, "")
-        return ", ".join(filter(None, (size, own))) if size else ""
+        return made_to(self.fit)
 
     @property
     def terms(self) -> Terms:
         """What its pages are worked out with."""
         return Terms(self.tape, self.inputs, self.fit)
+
+
+def made_to(fit: Mapping[str, str]) -> str:
+    """A size, and that there are measures of her own, as a printed page says it."""
+    own = "her own measures" if set(fit) - {SIZE} else ""
+    size = fit.get(SIZE, "")
+    return ", ".join(filter(None, (size, own))) if size else ""
 
 
 def load_scenario(path: Path, shown: str, known: tuple[str, ...]) -> Scenario:

@@ -16,11 +16,10 @@ from mkdocs.structure.files import File, InclusionLevel
 from mkdocs.structure.pages import Page
 
 from handout_engine.blocks import GARMENT, Block, read_block
-from handout_engine.bodies import LENGTHS, USUAL_SIZE
+from handout_engine.bodies import LENGTHS, SIZE, USUAL_SIZE
 from handout_engine.fragments.size_choice import size_choice
 from handout_engine.markup import element, html
 from handout_engine.refusals import RefusalsError
-from handout_engine.sized import SIZE
 from handout_site.fences import scan
 from handout_site.library import Entry
 from handout_site.mappings import DocumentError, read_mapping

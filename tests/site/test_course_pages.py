@@ -85,15 +85,36 @@ def test_a_kit_holds_her_measures_her_cloth_and_her_pieces(built: Built):
     assert "white lawn: " in one
     assert "white lawn" not in two
     assert "Size 74. Measured: neck." in two
-    assert re.search(r"neck 9 7/16 in \(24 cm\) her own", two)
+    assert re.search(r"neck 9 7/16 in \(24 cm\) given for her", two)
+    assert "of the table for her size" in two
     assert "59 in (149.9 cm) between the selvages" in two
     assert "44 in (111.8 cm) between the selvages" in one
 
 
-def test_a_kit_leads_to_the_handout_with_her_measures_in_its_form(built: Built):
-    link = '<a href="../handouts/nursery/bib.html?garment.size=74&amp;garment.neck=24+cm">'
-    assert link in built.article("course/kit-2.html")
+def test_a_kit_leads_to_the_handout_at_her_measures(built: Built):
+    """The bib has no pages by size, so both seats have one; no lace is cut for a baby."""
+    assert '<a href="../handouts/nursery/bib-seat-2.html">' in built.article("course/kit-2.html")
     assert '<a href="../handouts/lace/edging.html">' in built.article("course/kit-2.html")
+    assert "neck 9 7/16 in (24 cm) given for her" in built.words("handouts/nursery/bib-seat-2.html")
+    assert {each for each in built.pages() if "-seat-" in each} == {
+        "handouts/nursery/bib-seat-1.html", "handouts/nursery/bib-seat-2.html",
+    }  # fmt: skip
+
+
+def test_an_input_of_a_seat_changes_its_sheet_where_the_sheet_asks_for_it(tmp_path: Path):
+    """A tuck asks for the width of its cloth, so that the seat with a wide one has a page."""
+    wide = COURSE.replace("lace/edging: [lace]", "tucks/pin")
+    built = course_of(tmp_path, wide).build()
+    assert "tucks/pin-seat-2.html" in built.article("course/kit-2.html")
+    assert "tucks/pin.html" in built.article("course/kit-1.html")
+
+
+def test_the_name_of_a_seat_is_no_markup(tmp_path: Path):
+    named = COURSE.replace("- size: 74", "- name: <b>Blue</b> {{ lace.edge }}\n    size: 74")
+    built = course_of(tmp_path, named).build()
+    for address in ("course/kit-2.html", "handouts/nursery/bib-seat-2.html"):
+        assert "<b>Blue" not in built.page(address)
+        assert "<b>Blue</b> {{ lace.edge }}" in built.words(address)
 
 
 def test_only_the_blocks_that_are_sewn_are_bought(built: Built):
@@ -153,6 +174,22 @@ def test_what_cannot_be_made_for_a_seat_is_told_at_its_line(tmp_path: Path):
     assert slip.startswith("scenarios/guild.yml:19: Seat 2: nursery/bib: bib")
 
 
+def test_a_given_length_is_hers_and_the_table_s_measures_are_those_of_that_length(tmp_path: Path):
+    longer = WARDROBE.replace("{neck: 24 cm}", "{neck: 24 cm, body_length: 70 cm}")
+    built = course_of(tmp_path, longer).build()
+    for address in ("wardrobe/index.html", "handouts/nursery/bib.html"):
+        words = built.words(address)
+        assert "body length 27 9/16 in (70 cm) given for her" in words
+        assert "neck 9 7/16 in (24 cm) given for her" in words
+        assert re.search(r"chest [\d /]+ in \([\d.]+ cm\) of the table for her body length", words)
+        assert "of the table for her size" not in words
+
+
+def test_a_measure_that_is_given_as_the_table_has_it_is_given_all_the_same(tmp_path: Path):
+    built = course_of(tmp_path, WARDROBE.replace("neck: 24 cm", "body_length: 68 cm")).build()
+    assert "body length 26 3/4 in (68 cm) given for her" in built.words("wardrobe/index.html")
+
+
 WARDROBE = """\
 size: 68
 measures: {neck: 24 cm}
@@ -166,7 +203,7 @@ def test_a_wardrobe_lists_all_that_it_takes_for_one_baby(tmp_path: Path):
     built = course_of(tmp_path, WARDROBE).build()
     assert built.warnings == []
     words = built.words("wardrobe/index.html")
-    assert re.search(r"neck 9 7/16 in \(24 cm\) her own", words)
+    assert re.search(r"neck 9 7/16 in \(24 cm\) given for her", words)
     assert "front cloth: " in words
     assert "lace: " in words
     assert not [each for each in built.pages() if each.startswith("course/")]

@@ -9,6 +9,7 @@ from __future__ import annotations
 from collections.abc import Iterable
 from dataclasses import dataclass
 
+from handout_engine.drawing.breaks import measured
 from handout_engine.drawing.scene import (
     Dimension,
     Line,
@@ -114,9 +115,9 @@ def _opened(section: BandSection) -> tuple[Shape, ...]:
         Note((0, -1.5 * thick), sentence("front"), anchor="start", above=True),
         Note((end, -1.5 * thick), sentence("facing"), anchor="end", above=True),
         Note((folded_at, -9 * thick), sentence("fold"), above=True),
-        Dimension((0, 0), (seam, 0), section.above, Side.BELOW),
+        measured((0, 0), (seam, 0), section.above, Side.BELOW),
         Dimension((seam, 0), (folded_at, 0), section.band, Side.BELOW),
-        Dimension((folded_at, 0), (end, 0), section.finished, Side.BELOW),
+        measured((folded_at, 0), (end, 0), section.finished, Side.BELOW),
     )
 
 
@@ -140,9 +141,9 @@ def _folded(section: BandSection) -> tuple[Shape, ...]:
     return (
         *shapes,
         Stroke(((-half - 2 * thick, seam), (-half + 5 * thick, seam)), Line.STITCH),
-        Dimension((half, 0), (half, depth), section.finished, Side.RIGHT),
+        measured((half, 0), (half, depth), section.finished, Side.RIGHT),
         Dimension((-half, seam), (-half, depth), section.band, Side.LEFT),
-        Dimension((-half, 0), (-half, seam), section.above, Side.LEFT),
+        measured((-half, 0), (-half, seam), section.above, Side.LEFT),
         *_words(half, depth),
     )
 

@@ -6,6 +6,7 @@ from collections.abc import Collection, Iterable, Sequence
 from dataclasses import dataclass, replace
 from math import ceil, sqrt
 
+from handout_engine.drawing.breaks import measured
 from handout_engine.drawing.page import PAGE_WIDTH
 from handout_engine.drawing.scene import (
     Area,
@@ -116,33 +117,47 @@ def _cloth_dimensions(across: Value, along: Value, step: Value) -> tuple[Shape, 
     return (
         Dimension((0, bottom), (right, bottom), across, Side.BELOW),
         Dimension((right, 0), (right, bottom), along, Side.RIGHT),
-        Dimension((0, 0), (min(step.mm, right), 0), step, Side.ABOVE),
+        *_step(right, bottom, step),
         Grain((beside, bottom / 2), (0.0, 1.0)),
     )
+
+
+def _step(right: float, bottom: float, step: Value) -> Iterable[Dimension]:
+    """What one strip takes along an edge of the cloth, on an edge that is long enough for it."""
+    if step.mm <= right:
+        yield Dimension((0, 0), (step.mm, 0), step, Side.ABOVE)
+    elif step.mm <= bottom:
+        yield Dimension((0, 0), (0, step.mm), step, Side.LEFT)
 
 
 def joined_strip(width: Value, length: Value, seam: Value) -> Scene:
     """A part of the joined strip with its slanting seam, and the grain across it at 45 degrees."""
     deep = width.mm
-    long = STRIP_LONG * deep
+    long = min(STRIP_LONG * deep, length.mm + deep)
     middle = long * 0.42
     return Scene(
         sentence("The joined strip"),
         sentence("A strip {width} wide and {length} long, joined by slanting seams.",
                  width=width, length=length),
         (
-            *_broken_strip(long, deep),
+            *_drawn_strip(long, deep, long - deep < length.mm),
             Stroke(((middle, deep), (middle + deep, 0)), Line.STITCH),
             Note((middle + deep, 0), sentence("seam {seam}", seam=seam), above=True),
             Grain((long * 0.12, deep / 2), (1.0, 1.0)),
             Dimension((0, 0), (0, deep), width, Side.LEFT),
-            Dimension((0, deep), (long, deep), length, Side.BELOW),
+            measured((0, deep), (long - deep, deep), length, Side.BELOW),
         ),
     )  # fmt: skip
 
 
-def _broken_strip(long: float, deep: float) -> Iterable[Shape]:
-    """A strip whose ends lie on the grain, open where a part of it is left out."""
+def _drawn_strip(long: float, deep: float, broken: bool) -> Iterable[Shape]:
+    """A strip whose ends lie on the grain, open where a part of it is left out.
+
+    It is `long` from tip to tip, one depth longer than either of its edges.
+    """
+    if not broken:
+        yield Area(((0, deep), (deep, 0), (long, 0), (long - deep, deep)))
+        return
     gap = long * 0.7, long * 0.76
     left = ((0, deep), (deep, 0), (gap[0] + deep / 2, 0), (gap[0] - deep / 2, deep))
     right = ((gap[1] - deep / 2, deep), (gap[1] + deep / 2, 0), (long, 0), (long - deep, deep))
@@ -151,7 +166,7 @@ def _broken_strip(long: float, deep: float) -> Iterable[Shape]:
         yield Stroke((part[1], part[2]), Line.CUT)
         yield Stroke((part[3], part[0]), Line.CUT)
         yield Stroke((part[end[0]], part[end[1]]), Line.CUT)
-        yield Stroke((part[open_end[0]], part[open_end[1]]), Line.THIN)
+        yield Stroke((part[open_end[0]], part[open_end[1]]), Line.BREAK)
 
 
 def bias_strips_flat(strips: Sequence[FlatStrip], gap: float) -> tuple[Shape, ...]:

@@ -25,8 +25,6 @@ from handout_engine.values import Value, sentence
 
 CREASES = 14
 STEPS = 10
-TIGHTEST = 0.2
-"""An edge drawn in further than to this share of its length is drawn at that share."""
 
 
 @dataclass(frozen=True)
@@ -65,7 +63,7 @@ def gathered_edge(casing: Casing) -> Scene:
 
 def _gathered(casing: Casing) -> Iterable[Shape]:
     wide = casing.spread.mm
-    narrow = max(casing.at_rest.mm, TIGHTEST * wide)
+    narrow = casing.at_rest.mm
     deep = min(max(casing.casing.mm, 0.03 * wide), 0.2 * wide)
     scale = deep / casing.casing.mm
     top, foot = min(casing.top * scale, 0.25 * wide), 0.55 * wide

@@ -29,11 +29,12 @@ APART = 3.0
 class DrawnCollar:
     """The right half of a collar in mm, with what its drawings name.
 
-    `outline` runs from the centre front along the neck round to the centre front. `front` and
+    `outline` runs from the centre front along the `neck` round to the centre front. `front` and
     `back` are the block's pieces as they lie joined at the shoulder; `shoulder` is the seam.
     """
 
     outline: Sequence[Point]
+    neck: Sequence[Point]
     front: Sequence[Point]
     back: Sequence[Point]
     shoulder: tuple[Point, Point]
@@ -66,12 +67,22 @@ def _flat(collar: DrawnCollar) -> Iterable[Shape]:
     seam = tuple((snapped(x + aside), y) for x, y in collar.shoulder)
     for points in (seam, mirrored(seam)):
         yield Stroke(points, Line.HIDDEN)
-    (_, _), (right, low) = extents(collar.outline)
-    left = snapped(-right - aside)
     yield Note((0.0, seam[0][1]), sentence("shoulder"))
-    high = collar.outline[0][1]
-    yield Stroke(((left, high), (snapped(-aside), high)), Line.HIDDEN)
-    yield Dimension((left, high), (left, low), collar.depth, Side.LEFT)
+    yield from _depth(collar, aside)
+
+
+def _depth(collar: DrawnCollar, aside: float) -> Iterable[Shape]:
+    """The depth where neck edge and outer edge run straight up and down, and both are whole.
+
+    At the ends a rounded corner takes some of it away.
+    """
+    _, low = extents(collar.outline)[1]
+    inner = max(collar.neck)
+    outer = max(collar.outline)
+    ends = [(snapped(x + aside), low) for x, _ in (inner, outer)]
+    for (x, bottom), (_, y) in zip(ends, (inner, outer), strict=True):
+        yield Stroke(((x, y), (x, bottom)), Line.HIDDEN)
+    yield Dimension(ends[0], ends[1], collar.depth, Side.BELOW)
 
 
 def drafting_scene(collar: DrawnCollar) -> Scene:

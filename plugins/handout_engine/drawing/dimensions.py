@@ -12,7 +12,7 @@ from dataclasses import dataclass
 from math import cos, fsum, hypot, sin
 
 from handout_engine.drawing.page import PAGE_WIDTH, SMALL, TEXT, Path, Text
-from handout_engine.drawing.scene import Dimension, Point, Shape, Side, Tag
+from handout_engine.drawing.scene import Dimension, Point, Shape, Shown, Side, Tag
 from handout_engine.saying import Tape
 from handout_engine.values import said
 
@@ -59,7 +59,9 @@ class Dimensions:
         beside = f"({spoken.beside})" if spoken.beside else ""
         if beside and not stacked:
             beside = f" {beside}"
-        return Text(at, spoken.first, anchor, beside, stacked)
+        large = isinstance(shape, Dimension) and shape.shown is Shown.ENLARGED
+        words = f"{spoken.first}, {Shown.ENLARGED.value}" if large else spoken.first
+        return Text(at, words, anchor, beside, stacked)
 
     def _rows(self, side: Side, at: Callable[[Point], Point]) -> Iterable[Path | Text]:
         """Dimensions above or below: the shortest nearest, each in the first row with room.

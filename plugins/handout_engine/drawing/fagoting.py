@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Iterable, Sequence
 from dataclasses import dataclass
 
-from handout_engine.drawing.breaks import broken_sides, drawn_parts
+from handout_engine.drawing.breaks import broken_sides, drawn_parts, measured
 from handout_engine.drawing.scene import (
     Area,
     Dimension,
@@ -57,7 +57,7 @@ def fagoted(band: Fagoting) -> tuple[Shape, ...]:
         top = low + band.gap.mm
     shapes.extend(broken_sides(parts, 0.0, band.width.mm))
     shapes.append(Dimension((0, 0), (0, band.width.mm), band.width, Side.LEFT))
-    shapes.append(Dimension((0, band.width.mm), (span, band.width.mm), band.length, Side.BELOW))
+    shapes.append(measured((0, band.width.mm), (span, band.width.mm), band.length, Side.BELOW))
     return tuple(shapes)
 
 

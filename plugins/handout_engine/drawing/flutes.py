@@ -7,7 +7,7 @@ from dataclasses import dataclass
 from itertools import pairwise
 from math import fsum, pi, sin
 
-from handout_engine.drawing.breaks import broken_sides, drawn_parts, freehand, shortened
+from handout_engine.drawing.breaks import broken_sides, drawn_parts, freehand, measured
 from handout_engine.drawing.scene import (
     Area,
     Dimension,
@@ -40,11 +40,6 @@ class _Flute:
     begins: float
 
 
-def shortened_flounce(edge: Value, depth: Value) -> str:
-    """What the caption of a hanging flounce adds when it is drawn in part."""
-    return shortened(edge, LONGEST * depth.mm)
-
-
 def flounce_hanging(edge: Value, depth: Value, first: float, last: float) -> tuple[Shape, ...]:
     """A stretch of the flounce, its flutes rounder the fuller it is at each end."""
     deep = depth.mm
@@ -57,13 +52,13 @@ def flounce_hanging(edge: Value, depth: Value, first: float, last: float) -> tup
         full = tuple(first + (last - first) * x / span for x in (left, right))
         break_above = freehand((left, top), (right, top))
         shapes.append(Area((*break_above, (right, 0.0), (left, 0.0)), Tone.SECOND, outline=None))
-        shapes.append(Stroke(break_above, Line.THIN))
+        shapes.append(Stroke(break_above, Line.BREAK))
         flutes = _flutes((left, right), deep, (full[0], full[1]))
         low = min(low, deep - 0.6 * flutes[0].swing)
         shapes.extend(_hanging(flutes, deep))
         shapes.append(Stroke(((left, 0.0), (right, 0.0)), Line.CUT))
     shapes.extend(broken_sides(parts, top, low))
-    shapes.append(Dimension((0.0, top), (span, top), edge, Side.ABOVE))
+    shapes.append(measured((0.0, top), (span, top), edge, Side.ABOVE))
     shapes.append(Dimension((span, 0.0), (span, deep), depth, Side.RIGHT))
     return tuple(shapes)
 

@@ -6,6 +6,7 @@ from collections.abc import Iterable, Sequence
 from dataclasses import dataclass
 from math import cos, pi, sin
 
+from handout_engine.drawing.breaks import left_out, measured
 from handout_engine.drawing.buttons import circle
 from handout_engine.drawing.scene import (
     Area,
@@ -63,11 +64,10 @@ def lapped_fronts(band: FrontBand) -> Scene:
 def _lapped(band: FrontBand) -> Iterable[Shape]:
     out, high = band.beyond.mm, min(band.opening.mm, 9 * band.width.mm)
     wide = max(3.2 * out, 0.28 * high)
-    broken = high < band.opening.mm
     yield Area(rectangle(-wide, 0, wide + out, high), outline=None)
     yield Area(rectangle(out, 0, wide - out, high), Tone.SHADE, outline=None)
     yield Stroke(((-wide, 0), (wide, 0)), Line.CUT)
-    yield Stroke(((-wide, high), (wide, high)), Line.THIN if broken else Line.CUT)
+    yield Stroke(((-wide, high), (wide, high)), Line.CUT)
     if band.edge is not None:
         yield Area(rectangle(out - band.edge.mm, 0, band.edge.mm, high), Tone.SECOND, Line.THIN)
     yield Stroke(((out, 0), (out, high)), Line.CUT)
@@ -78,9 +78,11 @@ def _lapped(band: FrontBand) -> Iterable[Shape]:
             yield Stroke(((hidden, 0), (hidden, high)), Line.HIDDEN)
     yield Stroke(((0, 0), (0, high)), Line.FOLD)
     yield Area(circle((0.0, high / 2), band.button.mm / 2), Tone.SHADE)
+    if high < band.opening.mm:
+        yield from left_out(((-1.05 * wide, 0.7 * high), (1.05 * wide, 0.74 * high)))
     yield Dimension((-out, 0), (out, 0), band.width, Side.ABOVE)
     yield Dimension((0, high), (out, high), band.beyond, Side.BELOW)
-    yield Dimension((wide, 0), (wide, high), band.opening, Side.RIGHT)
+    yield measured((wide, 0), (wide, high), band.opening, Side.RIGHT)
 
 
 def band_section(band: FrontBand) -> Scene:

@@ -8,7 +8,7 @@ from fractions import Fraction
 from itertools import pairwise
 from math import fsum, pi, sin
 
-from handout_engine.drawing.breaks import broken_sides, drawn_parts, freehand
+from handout_engine.drawing.breaks import broken_sides, drawn_parts, freehand, measured
 from handout_engine.drawing.scene import (
     Area,
     Dimension,
@@ -66,7 +66,7 @@ def hanging(edge: Value, layers: Sequence[GatheredLayer]) -> tuple[Shape, ...]:
     for left, right in parts:
         shapes.extend(_stretch((left, right), top, layers))
     shapes.extend(broken_sides(parts, top, deepest))
-    shapes.append(Dimension((0, top), (span, top), edge, Side.ABOVE))
+    shapes.append(measured((0, top), (span, top), edge, Side.ABOVE))
     shapes.extend(_measures(span, layers))
     return tuple(shapes)
 
@@ -89,7 +89,7 @@ def _stretch(
     left, right = part
     deepest = max(layer.depth.mm for layer in layers)
     yield Area(rectangle(left, top, right - left, -top), Tone.RIGHT, outline=None)
-    yield Stroke(freehand((left, top), (right, top)), Line.THIN)
+    yield Stroke(freehand((left, top), (right, top)), Line.BREAK)
     for layer in sorted(layers, key=lambda layer: -layer.depth.mm):
         yield from gathered(layer, left, right, deepest)
     seam = Line.STITCH if any(layer.heading for layer in layers) else Line.CUT

@@ -19,6 +19,7 @@ LINES: dict[Line, tuple[float, str, str]] = {
     Line.HIDDEN: (0.25, "1 1", BLACK),
     Line.GATHER: (0.5, "0.05 1.4", BLACK),
     Line.THIN: (0.25, "", BLACK),
+    Line.BREAK: (0.25, "", BLACK),
 }
 WIDEST = 0.5
 """The widest of all lines, in mm."""

@@ -22,6 +22,7 @@ from handout_engine.drawing.scene import (
     Point,
     Scene,
     Shape,
+    Shown,
     Side,
     Stroke,
     Tag,
@@ -33,6 +34,8 @@ MARGIN = 6.0
 HATCH_SPACING = 7.0
 GRAIN = 10.0
 NARROWEST = 60.0
+REMARK = 16.0
+"""From what is drawn to the line below it that says of the whole drawing how it is drawn."""
 
 
 def lay_out(scene: Scene, tape: Tape) -> Page:
@@ -67,6 +70,9 @@ class _Layout:
                 case Dimension() | Tag():
                     pass
         self.parts.extend(dimensions.placed(self._at))
+        if self.scene.shortened:
+            below = (PAGE_WIDTH / 2, self._reach()[1] + REMARK)
+            self.parts.append(Text(below, Shown.BROKEN.value))
         top, bottom = self._reach()
         return Page(tuple(self.parts), top - MARGIN, bottom - top + 2 * MARGIN)
 

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Iterable
 
+from handout_engine.drawing.breaks import zigzag
 from handout_engine.drawing.scene import (
     Area,
     Grain,
@@ -23,7 +24,8 @@ LINES = (
     (Line.FOLD, "fold"),
     (Line.GATHER, "gathering row"),
     (Line.HIDDEN, "what lies behind, or meets"),
-    (Line.THIN, "crease, break, or measure"),
+    (Line.THIN, "crease, or measure"),
+    (Line.BREAK, "break: cloth is left out, or goes on"),
 )
 TONES = (
     (Tone.RIGHT, "right side of the cloth"),
@@ -55,7 +57,8 @@ def legend() -> Scene:
 def _samples() -> Iterable[Shape]:
     for row, (line, _) in enumerate(LINES):
         height = ROW * (row + 0.5)
-        yield Stroke(((4, height), (SAMPLE, height)), line)
+        ends = (4.0, height), (SAMPLE, height)
+        yield Stroke(zigzag(*ends) if line is Line.BREAK else ends, line)
     for row, (tone, _) in enumerate(TONES, len(LINES)):
         yield Area(rectangle(4, ROW * (row + 0.15), SAMPLE - 4, ROW * 0.7), tone)
     yield Grain((SAMPLE / 2, ROW * (len(LINES) + len(TONES) + 0.5)), (1.0, 0.0))

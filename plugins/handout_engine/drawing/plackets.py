@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Iterable
 from dataclasses import dataclass
 
+from handout_engine.drawing.breaks import left_out, measured
 from handout_engine.drawing.front_bands import THICK, TURN, folded_strip
 from handout_engine.drawing.scene import (
     Area,
@@ -56,7 +57,9 @@ def _closed(placket: Placket) -> Iterable[Shape]:
     yield Stroke(((wide, 0), (wide, high - 0.15 * wide), (0, high)), Line.HIDDEN)
     yield Stroke(((0, high), (wide, high - wide)), Line.STITCH)
     yield Dimension((0, 0), (wide, 0), placket.width, Side.ABOVE)
-    yield Dimension((-side, 0), (-side, high), placket.opening, Side.LEFT)
+    if high < placket.opening.mm:
+        yield from left_out(((-1.05 * side, 0.6 * high), (1.05 * side, 0.65 * high)))
+    yield measured((-side, 0), (-side, high), placket.opening, Side.LEFT)
     yield Note((side / 2 + wide / 2, foot * 0.93), sentence("right side"))
 
 
@@ -73,17 +76,20 @@ def spread_slit(placket: Placket) -> Scene:
 
 
 def _spread(placket: Placket) -> Iterable[Shape]:
-    seam, end = placket.seam.mm, min(placket.end.mm, 3 * placket.seam.mm)
+    seam, end = placket.seam.mm, placket.end.mm
     half = min(placket.slit.mm, LONGEST * seam)
     inside = seam - placket.at_point.mm
     deep = 2 * (placket.width.mm + seam)
-    far = min(deep, 5 * seam)
-    yield Area(rectangle(-half - end, 0, 2 * (half + end), min(deep, 4 * seam)), Tone.SECOND)
+    far, foot = min(deep, 5 * seam), min(deep, 4 * seam)
+    yield Area(rectangle(-half - end, 0, 2 * (half + end), foot), Tone.SECOND)
     corners = ((-half, 0.0), (0.0, inside), (half, 0.0), (half, far), (-half, far))
     yield Area(corners, Tone.WRONG, outline=None)
     yield Stroke((corners[4], *corners[:4]), Line.CUT)
     yield Stroke(((-half - end, seam), (half + end, seam)), Line.STITCH)
-    yield Dimension((-half, 0), (0, 0), placket.slit, Side.ABOVE)
+    for way in (-1, 1) if half < placket.slit.mm else ():
+        gap = sorted((way * 0.5 * half, way * 0.56 * half))
+        yield from left_out(((gap[0], -0.2 * seam), (gap[1], far + 0.2 * seam)), down=True)
+    yield measured((-half, 0), (0, 0), placket.slit, Side.ABOVE)
     yield Dimension((half, 0), (half + end, 0), placket.end, Side.ABOVE)
     yield Dimension((half + end, 0), (half + end, seam), placket.seam, Side.RIGHT)
     if placket.at_point.mm < seam:

@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Iterable
 from math import fsum, pi, sin
 
-from handout_engine.drawing.breaks import broken_sides, drawn_parts, shortened
+from handout_engine.drawing.breaks import broken_sides, drawn_parts, measured
 from handout_engine.drawing.scene import (
     Area,
     Dimension,
@@ -30,11 +30,6 @@ PUCKERS = ((0.08, 0.1), (0.84, 0.17))
 STEPS = 8
 
 
-def shortened_puffing(edge: Value, width: Value) -> str:
-    """What the caption of puffing adds when it is drawn in part."""
-    return shortened(edge, LONGEST * width.mm)
-
-
 def puffed(edge: Value, width: Value, fullness: float) -> tuple[Shape, ...]:
     """A stretch of puffing of finished `width` between two flat edges."""
     deep = width.mm
@@ -51,7 +46,7 @@ def puffed(edge: Value, width: Value, fullness: float) -> tuple[Shape, ...]:
         for height in (0.0, deep):
             shapes.append(Stroke(((left, height), (right, height)), Line.CUT))
     shapes.extend(broken_sides(parts, -beside, deep + beside))
-    shapes.append(Dimension((0, -beside), (span, -beside), edge, Side.ABOVE))
+    shapes.append(measured((0, -beside), (span, -beside), edge, Side.ABOVE))
     shapes.append(Dimension((span, 0), (span, deep), width, Side.RIGHT))
     return tuple(shapes)
 

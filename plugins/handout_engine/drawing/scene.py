@@ -29,7 +29,9 @@ class Line(Enum):
     GATHER = "gather"
     """Gathering row: dotted."""
     THIN = "thin"
-    """Thin continuous: creases, breaks, leaders."""
+    """Thin continuous: creases, leaders."""
+    BREAK = "break"
+    """Where a part is left out, or the cloth goes on: thin, freehand or with a zigzag."""
 
 
 class Tone(Enum):
@@ -73,14 +75,32 @@ class Stroke:
     line: Line
 
 
+class Shown(Enum):
+    """How the distance of a dimension is drawn; the value is what a reader is told of it."""
+
+    TO_SCALE = ""
+    """As long as the amount beside it, at the scale of the drawing."""
+    BROKEN = "shortened at the break lines"
+    """Shorter: a part between its ends is left out, and break lines say where."""
+    ENLARGED = "enlarged"
+    """Longer: at the scale of the drawing it could not be seen."""
+
+
 @dataclass(frozen=True)
 class Dimension:
-    """A measured distance between two points."""
+    """A measured distance between two points: across the drawing, or down it, as its side says."""
 
     start: Point
     end: Point
     amount: Amount | Value
     side: Side
+    shown: Shown = Shown.TO_SCALE
+
+    @property
+    def span(self) -> float:
+        """How long it is drawn, in mm of the drawing."""
+        across = self.side in (Side.ABOVE, Side.BELOW)
+        return abs(self.end[not across] - self.start[not across])
 
 
 @dataclass(frozen=True)
@@ -137,6 +157,12 @@ class Scene:
     description: Sentence
     shapes: tuple[Shape, ...]
     tallest: float = 260.0
+
+    @property
+    def shortened(self) -> bool:
+        """Whether a part of what is measured is left out between break lines."""
+        dimensions = (shape for shape in self.shapes if isinstance(shape, Dimension))
+        return any(each.shown is Shown.BROKEN for each in dimensions)
 
 
 def rectangle(left: float, top: float, width: float, height: float) -> tuple[Point, ...]:

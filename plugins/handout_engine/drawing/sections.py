@@ -39,4 +39,4 @@ def broken(at: Point, thickness: float, down: bool) -> Iterable[Shape]:
                (-gap + lean, reach)]  # fmt: skip
     yield Area(tuple(turned(*each) for each in corners), Tone.GROUND, outline=None)
     for side in (-gap, gap):
-        yield Stroke((turned(side - lean, -reach), turned(side + lean, reach)), Line.THIN)
+        yield Stroke((turned(side - lean, -reach), turned(side + lean, reach)), Line.BREAK)

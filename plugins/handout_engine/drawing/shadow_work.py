@@ -6,7 +6,7 @@ from collections.abc import Iterable
 from dataclasses import dataclass
 from itertools import pairwise
 
-from handout_engine.drawing.breaks import broken_sides, drawn_parts, freehand
+from handout_engine.drawing.breaks import broken_sides, drawn_parts, left_out, measured
 from handout_engine.drawing.scene import (
     Area,
     Dimension,
@@ -68,11 +68,6 @@ class ShadowBand:
         return min(self.from_edge.mm, DEEPEST * self.deep)
 
     @property
-    def shortened(self) -> bool:
-        """Whether part of the cloth is left out."""
-        return self.span < self.edge.mm or self.below < self.from_edge.mm
-
-    @property
     def span(self) -> float:
         """How much of the edge is drawn, in mm."""
         free = self.margin.mm if self.margin else 0.0
@@ -98,7 +93,9 @@ def finished(band: ShadowBand) -> tuple[Shape, ...]:
             shapes.extend(_row(band.channel(row), start, end))
     shapes.extend(broken_sides(parts, 0.0, tall))
     if band.below < band.from_edge.mm:
-        shapes.extend(_break_below(span, tall, band.below))
+        half, middle = 0.05 * band.below, tall - band.below / 2
+        corners = ((-0.02 * span, middle - half), (1.02 * span, middle + half))
+        shapes.extend(left_out(corners))
     shapes.extend(_measures(band))
     return tuple(shapes)
 
@@ -110,19 +107,11 @@ def _row(lines: tuple[float, float], start: float, end: float) -> Iterable[Shape
         yield Stroke(((start, height), (end, height)), Line.STITCH)
 
 
-def _break_below(span: float, tall: float, below: float) -> Iterable[Shape]:
-    """A break from side to side, through the middle of the cloth below the rows."""
-    out, half, middle = 0.02 * span, 0.05 * below, tall - below / 2
-    yield Area(rectangle(-out, middle - half, span + 2 * out, 2 * half), Tone.GROUND, outline=None)
-    for height in (middle - half, middle + half):
-        yield Stroke(freehand((-out, height), (span + out, height)), Line.THIN)
-
-
 def _measures(band: ShadowBand) -> Iterable[Shape]:
     span, tall = band.span, band.tall
     far, near = band.channel(0)
-    yield Dimension((0, tall), (span, tall), band.edge, Side.BELOW)
-    yield Dimension((0, near), (0, tall), band.from_edge, Side.LEFT)
+    yield measured((0, tall), (span, tall), band.edge, Side.BELOW)
+    yield measured((0, near), (0, tall), band.from_edge, Side.LEFT)
     yield Dimension((span, far), (span, near), band.gap, Side.RIGHT)
     if band.rows.whole > 1:
         yield Dimension((0, band.channel(1)[1]), (0, far), band.between, Side.LEFT)

@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Iterable
 from dataclasses import dataclass
 
-from handout_engine.drawing.breaks import freehand
+from handout_engine.drawing.breaks import freehand, left_out, measured
 from handout_engine.drawing.scene import (
     Area,
     Dimension,
@@ -27,6 +27,8 @@ MOST_COLUMNS = 16
 MOST_ROWS = 9
 MOST_NAMES = 9
 """So many columns, rows and names of rows are drawn on the page; the rest is left out."""
+LAST_COLUMNS, GAP = 2, 1.4
+"""So many columns are drawn beyond the rest that is left out, and how many dots apart from it."""
 PLEATS_CUT = 8
 
 
@@ -90,29 +92,33 @@ class FlatSmocking:
 
 
 def flat_smocking(flat: FlatSmocking) -> tuple[Shape, ...]:
-    """The upper left part of the cloth, with break lines where the rest is left out."""
+    """The upper part of the cloth, with break lines where columns are left out and it goes on."""
     across, down = flat.sheet.dot_spacing.mm, flat.sheet.row_spacing.mm
     side, top = flat.side.mm, flat.top.mm
     rows = min(flat.sheet.rows, MOST_ROWS)
-    columns = min(flat.sheet.spaces + 1, MOST_COLUMNS)
-    broken = columns <= flat.sheet.spaces
+    broken = flat.sheet.spaces + 1 > MOST_COLUMNS
+    columns = MOST_COLUMNS - LAST_COLUMNS if broken else flat.sheet.spaces + 1
     last = side + (columns - 1) * across
-    right = last + (0.5 * across if broken else side)
+    far = last + GAP * across
+    right = side + (far + (LAST_COLUMNS - 1) * across if broken else last)
     bottom = top + (rows - 1) * down + max(1.5 * down, 0.16 * right)
     middle = side + columns // 2 * across
     shapes: list[Shape] = [
         Area(rectangle(0, 0, right, bottom), Tone.WRONG, outline=None),
         Stroke(((0, bottom), (0, 0), (right, 0)), Line.CUT),
-        Stroke(freehand((0, bottom), (right, bottom)), Line.THIN),
-        Stroke(freehand((right, 0), (right, bottom)), Line.THIN)
-        if broken
-        else Stroke(((right, 0), (right, bottom)), Line.CUT),
+        Stroke(freehand((0, bottom), (right, bottom)), Line.BREAK),
+        Stroke(((right, 0), (right, bottom)), Line.CUT),
         Dots(tuple(_field(columns, rows, (across, down), (side, top)))),
-        Dimension((0, bottom), (right, bottom), flat.cut, Side.BELOW),
+        measured((0, bottom), (right, bottom), flat.cut, Side.BELOW),
         Dimension((middle, 0), (middle + across, 0), flat.sheet.dot_spacing, Side.ABOVE),
         Grain((right / 2, (top + (rows - 1) * down + bottom) / 2), (0, 1)),
         Dimension((right, top), (right, top + down), flat.sheet.row_spacing, Side.RIGHT),
     ]
+    if broken:
+        shapes.append(Dots(tuple(_field(LAST_COLUMNS, rows, (across, down), (far, top)))))
+        middle, out = (last + far) / 2, 0.02 * bottom
+        gap = ((middle - 0.2 * across, -out), (middle + 0.2 * across, bottom + out))
+        shapes.extend(left_out(gap, down=True))
     if side:
         shapes.append(Dimension((0, 0), (side, 0), flat.side, Side.ABOVE))
     if top:
@@ -207,7 +213,7 @@ def smocked(panel: Smocked) -> tuple[Shape, ...]:
     shapes.append(Stroke((outline[5], outline[0], outline[1], outline[2]), Line.CUT))
     shapes.append(Stroke((outline[2], outline[3]), Line.CUT))
     shapes.append(Stroke((outline[5], outline[4]), Line.CUT))
-    shapes.append(Stroke(freehand(outline[4], outline[3]), Line.THIN))
+    shapes.append(Stroke(freehand(outline[4], outline[3]), Line.BREAK))
     shapes.append(Dimension((0, -ease), (wide, -ease), panel.width, Side.ABOVE))
     shapes.append(Dimension((wide, 0), (wide, high), panel.height, Side.RIGHT))
     return tuple(shapes)

@@ -5,13 +5,13 @@ from __future__ import annotations
 from collections.abc import Iterable, Sequence
 from dataclasses import dataclass
 
+from handout_engine.drawing.breaks import measured, zigzag
 from handout_engine.drawing.scene import (
     Area,
     Dimension,
     Grain,
     Line,
     Note,
-    Point,
     Shape,
     Side,
     Stroke,
@@ -70,7 +70,7 @@ def _strip(strip: FlatStrip, top: float, drawn: float) -> Iterable[Shape]:
     yield from _outline(parts, top, depth)
     for rule in rules:
         yield Tag((drawn, top + rule.distance.mm), rule.distance, Side.RIGHT)
-    yield Dimension((0, top + depth), (drawn, top + depth), strip.length, Side.BELOW)
+    yield measured((0, top + depth), (drawn, top + depth), strip.length, Side.BELOW)
     yield Dimension((0, top), (0, top + depth), strip.width, Side.LEFT)
     yield Note((0, top), strip.title, anchor="start", above=True)
     along = (0.0, 1.0) if strip.grain_across else (1.0, 0.0)
@@ -86,19 +86,7 @@ def _outline(parts: Sequence[tuple[float, float]], top: float, depth: float) -> 
     yield Stroke(((start, top), (start, bottom)), Line.CUT)
     yield Stroke(((end, top), (end, bottom)), Line.CUT)
     if len(parts) > 1:
-        yield Stroke(_break(parts[0][1], top, depth), Line.THIN)
-        yield Stroke(_break(parts[1][0], top, depth), Line.THIN)
-
-
-def _break(x: float, top: float, depth: float) -> tuple[Point, ...]:
-    """The zigzag of a break line."""
-    step = depth * 0.06
-    middle = top + depth / 2
-    return (
-        (x, top - step),
-        (x, middle - step),
-        (x - step, middle - step / 2),
-        (x + step, middle + step / 2),
-        (x, middle + step),
-        (x, top + depth + step),
-    )
+        beyond = 0.06 * depth
+        for x in (parts[0][1], parts[1][0]):
+            ends = (x, top - beyond), (x, bottom + beyond)
+            yield Stroke(zigzag(*ends), Line.BREAK)

@@ -22,7 +22,7 @@ from handout_engine.drawing.page import (
     Path,
     Text,
 )
-from handout_engine.drawing.scene import Point, Scene
+from handout_engine.drawing.scene import Point, Scene, Shown
 from handout_engine.markup import Child, element
 from handout_engine.saying import Tape
 
@@ -37,6 +37,7 @@ PAPER: dict[str, tuple[float, str, str, str]] = {
     "hidden": (0.8, "2 2", "#555", "none"),
     "gather": (1.1, "0.1 3", "#111", "none"),
     "thin": (0.6, "", "#333", "none"),
+    "break": (0.6, "", "#333", "none"),
     "head": (0, "", "none", "#333"),
     "hatch": (0.5, "", "#888", "none"),
     "face-right": (0, "", "none", "#fff"),
@@ -55,7 +56,7 @@ def svg(scene: Scene, tape: Tape, identity: str, medium: Medium = "screen") -> E
     drawing = element(
         "svg",
         element("title", scene.title.first(tape), id=f"{identity}-title"),
-        element("desc", scene.description.first(tape), id=f"{identity}-desc"),
+        element("desc", described(scene, tape), id=f"{identity}-desc"),
         *_background(page, medium),
         *(_part(part, medium) for part in page.parts),
         xmlns="http://www.w3.org/2000/svg",
@@ -85,6 +86,12 @@ def paper_sheet(scenes: Sequence[Scene], tape: Tape, identity: str) -> Element:
     sheet.set("width", _number(PAGE_WIDTH))
     sheet.set("height", _number(height))
     return sheet
+
+
+def described(scene: Scene, tape: Tape) -> str:
+    """What a drawing shows, and that a part of it is left out, for who does not see it."""
+    words = scene.description.first(tape)
+    return f"{words} It is {Shown.BROKEN.value}." if scene.shortened else words
 
 
 def _background(page: Page, medium: Medium) -> list[Element]:

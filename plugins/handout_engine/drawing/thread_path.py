@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Iterable
 
+from handout_engine.drawing.breaks import enlarged
 from handout_engine.drawing.scene import (
     Area,
     Dimension,
@@ -33,7 +34,7 @@ def lockstitch(stitch: Value, thickness: Value) -> Iterable[Shape]:
     yield Stroke(tuple(thread_path(stitch.mm, -away, tall / 2 + away)), Line.CUT)
     yield Stroke(tuple(thread_path(stitch.mm, tall + away, tall / 2 - away)), Line.STITCH)
     yield Dimension((stitch.mm, -away), (2 * stitch.mm, -away), stitch, Side.ABOVE)
-    yield Dimension((long + rest, 0), (long + rest, tall), thickness, Side.RIGHT)
+    yield enlarged((long + rest, 0), (long + rest, tall), thickness, Side.RIGHT)
 
 
 def thread_path(stitch: float, face: float, middle: float) -> Iterable[Point]:

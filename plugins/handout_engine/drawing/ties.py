@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Iterable
 from dataclasses import dataclass
 
+from handout_engine.drawing.breaks import left_out, measured
 from handout_engine.drawing.scene import (
     Area,
     Dimension,
@@ -22,7 +23,6 @@ from handout_engine.values import Value, sentence
 
 LONGEST = 7.0
 """A tie is drawn no longer than so many times its width."""
-SHORTEST = 1.5
 
 
 @dataclass(frozen=True)
@@ -48,14 +48,13 @@ def sewn_in(tie: Tie, hemmed: bool) -> Scene:
 
 def _sewn_in(tie: Tie, hemmed: bool) -> Iterable[Shape]:
     wide = tie.width.mm
-    long = min(max(tie.length.mm, SHORTEST * wide), LONGEST * wide)
-    caught = min(tie.end.mm, wide)
+    long = min(tie.length.mm, LONGEST * wide)
+    caught = tie.end.mm
     half, high = 1.2 * wide + caught, 3.0 * wide
     yield Area(rectangle(-half, -high / 2, 2 * half, high), Tone.RIGHT, outline=None)
     for way in (-1, 1):
         seam, tip = way * half, way * (half + long)
-        left = min(seam, tip)
-        yield Area(rectangle(left, -wide / 2, long, wide), Tone.SECOND)
+        yield Area(rectangle(min(seam, tip), -wide / 2, long, wide), Tone.SECOND)
         inner = way * (half - caught)
         for y in (-wide / 2, wide / 2):
             yield Stroke(((inner, y), (seam, y)), Line.HIDDEN)
@@ -63,8 +62,11 @@ def _sewn_in(tie: Tie, hemmed: bool) -> Iterable[Shape]:
         yield Stroke(((seam, -high / 2), (seam, high / 2)), Line.CUT)
         if hemmed:
             yield from _hem_lines(tie, way, half, long)
+        if long < tie.length.mm:
+            gap = sorted((seam + way * 0.6 * long, seam + way * 0.66 * long))
+            yield from left_out(((gap[0], -0.6 * wide), (gap[1], 0.6 * wide)), down=True)
     right = half + long
-    yield Dimension((half, wide / 2), (right, wide / 2), tie.length, Side.BELOW)
+    yield measured((half, wide / 2), (right, wide / 2), tie.length, Side.BELOW)
     yield Dimension((right, -wide / 2), (right, wide / 2), tie.width, Side.RIGHT)
     yield Dimension((-half, -high / 2), (-half + caught, -high / 2), tie.end, Side.ABOVE)
 

@@ -6,6 +6,7 @@ from collections.abc import Iterable
 from dataclasses import dataclass
 from math import ceil, cos, pi, sin
 
+from handout_engine.drawing.breaks import enlarged
 from handout_engine.drawing.folds import MOST_TAGS, TALLEST, room
 from handout_engine.drawing.scene import (
     Area,
@@ -67,7 +68,8 @@ def _panel(tucks: PinTucks) -> Iterable[Shape]:
 
 def _ridge(tucks: PinTucks, width: float, tall: float) -> Iterable[Shape]:
     """One ridge between its two needles, a fifth of the panel wide."""
-    level, half, middle = tall + 0.25 * width, 0.1 * width, width / 2
+    level, middle = tall + 0.25 * width, width / 2
+    half = max(0.1 * width, tucks.needles.mm / 2)
     arch = [
         (middle - half * cos(pi * step / 16), level - 1.1 * half * sin(pi * step / 16))
         for step in range(17)
@@ -76,7 +78,7 @@ def _ridge(tucks: PinTucks, width: float, tall: float) -> Iterable[Shape]:
     for x in (middle - half, middle + half):
         yield Stroke(((x, level - 0.08 * width), (x, level + 0.06 * width)), Line.STITCH)
     below = level + 0.05 * width
-    yield Dimension((middle - half, below), (middle + half, below), tucks.needles, Side.BELOW)
+    yield enlarged((middle - half, below), (middle + half, below), tucks.needles, Side.BELOW)
     yield Dimension((0, tall), (width, tall), tucks.finished, Side.BELOW)
 
 

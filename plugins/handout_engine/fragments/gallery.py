@@ -92,7 +92,7 @@ def _family(family: str, members: list[str]) -> Element:
 
 def _entry(key: str, technique: type[Technique]) -> Element:
     """One technique, its drawing within the link to its handout."""
-    drawing = svg(_drawn(key), Tape(), f"gallery-{key}")
+    drawing = svg(small_drawing(key), Tape(), f"gallery-{key}")
     name = element("span", technique.title, class_="gallery-title")
     address = f"{technique.family}/{key}.html"
     return element(
@@ -105,8 +105,12 @@ def _entry(key: str, technique: type[Technique]) -> Element:
 
 
 @cache
-def _drawn(key: str) -> Scene:
-    """The small drawing of a technique, worked out from its own defaults once in a run."""
-    pictures = make(find(key), {}).work().pictures
-    finished = next((each for each in pictures if each.finished), pictures[0])
-    return thumbnail(finished.scene)
+def small_drawing(key: str) -> Scene:
+    """What a technique is known by, in small, worked out from its own defaults once in a run."""
+    technique = find(key)
+    pictures = make(technique, {}).work().pictures
+    if technique.known_by:
+        (known,) = (each for each in pictures if each.name == technique.known_by)
+    else:
+        known = next((each for each in pictures if each.finished), pictures[0])
+    return thumbnail(known.scene)

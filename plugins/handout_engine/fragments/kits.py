@@ -2,19 +2,19 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterable, Mapping, Sequence
+from collections.abc import Collection, Iterable, Mapping, Sequence
 from dataclasses import dataclass, field
 from itertools import chain
 from xml.etree.ElementTree import Element
 
+from handout_engine.bodies import BODY_LENGTH, SIZE
 from handout_engine.fragments.shopping import bought, kind, notion
 from handout_engine.fragments.tables import Cell, table
-from handout_engine.fragments.words import amount, pair, phrase
+from handout_engine.fragments.words import amount, of_the_table, pair, phrase
 from handout_engine.inputs import BODY
 from handout_engine.kits import Kit, Line, Need, Notion, Total
 from handout_engine.markup import Child, element
 from handout_engine.saying import Tape
-from handout_engine.sized import SIZE
 from handout_engine.sources import Ground
 from handout_engine.values import Value
 from handout_engine.workings import Piece, Working
@@ -22,6 +22,10 @@ from handout_engine.workings import Piece, Working
 GROUPS = {"cloths": "Cloth", "lengths": "Sold by length", "counts": "Counted"}
 """The parts of a kit in the order in which they are shown, and what each is called."""
 NOTIONS = "To have at hand"
+TOGETHER = (
+    "Each cloth is laid out once for all that is sewn from it, so it is not the sum of what the "
+    "handouts list."
+)
 MOST_COLUMNS = 4
 """Pieces side by side in a table of what is cut beforehand; more are put into further tables."""
 
@@ -36,12 +40,16 @@ class Making:
 
 @dataclass(frozen=True)
 class Packed:
-    """What one seat sews and takes; `cloths` says which cloth of its own each cloth is."""
+    """What one seat sews and takes; `cloths` says which cloth of its own each cloth is.
+
+    `given` are the names of the size and the measures that were given for its baby.
+    """
 
     name: str
     makings: tuple[Making, ...]
     kit: Kit
     cloths: Mapping[str, str] = field(default_factory=dict)
+    given: frozenset[str] = frozenset()
 
     @property
     def every_piece(self) -> list[Piece]:
@@ -53,18 +61,24 @@ class Packed:
 def kit_list(packed: Packed, tape: Tape) -> Element:
     """The kit of a seat: what to put into it, a box to tick for each thing."""
     parts = [
-        _group(title, [_needed(each, tape) for each in getattr(packed.kit, group)])
+        _group(
+            title,
+            [_needed(each, tape) for each in getattr(packed.kit, group)],
+            TOGETHER if group == "cloths" else "",
+        )
         for group, title in GROUPS.items()
     ]
     notions = _group(NOTIONS, [notion(each, tape) for each in packed.kit.notions])
     return element("div", *parts, notions, class_="handout-block kit-list")
 
 
-def _group(title: str, items: Sequence[Sequence[Child]]) -> Element | None:
+def _group(title: str, items: Sequence[Sequence[Child]], remark: str = "") -> Element | None:
     if not items:
         return None
     listed = element("ul", *(element("li", *each) for each in items), class_="supplies")
-    return element("section", element("p", title, class_="part-title"), listed, class_="part")
+    below = element("p", remark, class_="detail") if remark else None
+    heading = element("p", title, class_="part-title")
+    return element("section", heading, listed, below, class_="part")
 
 
 def _needed(need: Need, tape: Tape) -> list[Child]:
@@ -92,22 +106,28 @@ def _cuts(making: Making, cloths: Mapping[str, str], tape: Tape) -> Iterable[Seq
 
 
 def baby_measures(packed: Packed, tape: Tape) -> Element | None:
-    """The measures of the baby that a seat sews for: her own, and those of her size."""
+    """The measures of the baby that a seat sews for: given for her, or the table's."""
     found: dict[str, Sequence[Cell]] = {}
     for making in packed.makings:
         for working in making.workings.values():
             for value in working.inputs.values():
                 if value.group == BODY and value.amount is not None:
-                    found.setdefault(value.name, (value.label, amount(value, tape), _whose(value)))
+                    found.setdefault(
+                        value.name, (value.label, amount(value, tape), _whose(value, packed.given))
+                    )
     if not found:
         return None
     listed = table("Her measures", ("Measure", "Sewn for", "Whose"), found.values())
     return element("div", listed, class_="handout-block kit-measures")
 
 
-def _whose(value: Value) -> str:
-    own = value.basis.ground is Ground.GIVEN
-    return "" if value.name == SIZE else "her own" if own else "of her size"
+def _whose(value: Value, given: Collection[str]) -> str:
+    """Whose a measure is; a measure that a handout gives is given too."""
+    if value.name == SIZE:
+        return ""
+    if value.name in given or value.basis.ground is Ground.GIVEN:
+        return "given for her"
+    return of_the_table(BODY_LENGTH in given)
 
 
 def class_list(total: Total, tape: Tape) -> Element:

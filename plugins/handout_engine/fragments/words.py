@@ -49,3 +49,8 @@ def _said(spoken: Said) -> Element:
         return element("span", first, class_="amount")
     beside = element("span", f"({spoken.beside})".replace(" ", NO_BREAK), class_="beside")
     return element("span", first, " ", beside, class_="amount")
+
+
+def of_the_table(own_length: bool) -> str:
+    """Whose a measure is that was not given: the table's, for her size or for her own length."""
+    return f"of the table for her {'body length' if own_length else 'size'}"

@@ -184,6 +184,7 @@ def _add_pictures(sheet: Worksheet, neck: JoinedNeck, block: BodyBlock, upper: D
     )  # fmt: skip
     drawn = DrawnCollar(
         outline,
+        upper.edge("neck").points,
         _bodice(block, block.front_neckline),
         neck.laid_back(_bodice(block, block.back_neckline)),
         (mark, min(border, key=lambda point: _across(point, mark, block))),

@@ -42,6 +42,7 @@ class BiasStrips(BiasInputs, Technique):
     summary: ClassVar[str] = (
         "Strips cut from a rectangle at 45 degrees, each with its length, joined on the grain."
     )
+    known_by: ClassVar[str] = "cloth"
 
     width: Length = length(
         Asked("strip width", "Cut width of the strips."), "1 1/4 in", ("1/4 in", "12 in")
@@ -79,7 +80,7 @@ class BiasStrips(BiasInputs, Technique):
         sheet.supplies.append(Supply("sharp shears, or a rotary cutter on its mat"))
         sheet.cautions.append(PINS_AND_IRON)
         joined = joined_strip(sheet["width"], sheet["joined_length"], sheet["strip_allowance"])
-        caption = sentence("The strip, joined on the grain (a part is left out).")
+        caption = sentence("The strip, joined on the grain.")
         sheet.pictures.append(Picture("finished", caption, joined, finished=True))
         sheet.pictures.append(cloth_picture(strips, sheet["edge_step"]))
         return sheet.finish()

@@ -10,7 +10,7 @@ from typing import ClassVar
 from handout_engine.cautions import NOT_SLEEPWEAR, PINS_AND_IRON, THIN_COTTON
 from handout_engine.cloth import ClothInputs, note_cloth, note_usable_width
 from handout_engine.drawing.flounces import cut_outline
-from handout_engine.drawing.flutes import flounce_hanging, shortened_flounce
+from handout_engine.drawing.flutes import flounce_hanging
 from handout_engine.drawing.scene import Scene
 from handout_engine.flounces import CLOSED, FlounceInputs, at_corner, extent, sector, sewn_sector
 from handout_engine.hems import hem_step, note_hem
@@ -218,9 +218,8 @@ def _draw(sheet: Worksheet, flounce: CircularFlounce) -> None:
                  depth=sheet["depth"], edge=sheet["edge"]),
         flounce_hanging(sheet["edge"], sheet["depth"], _full(sheet), _full(sheet)),
     )  # fmt: skip
-    part = shortened_flounce(sheet["edge"], sheet["depth"])
     caption = sentence(
-        f"The finished flounce: smooth at the seam, fullness {{full}} at the hem{part}.",
+        "The finished flounce: smooth at the seam, fullness {full} at the hem.",
         full=sheet["hem_fullness"],
     )
     outline = sentence("One piece to cut, with its seam line and grain.")

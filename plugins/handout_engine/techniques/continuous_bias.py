@@ -34,6 +34,7 @@ class ContinuousBias(JoinInputs, Technique):
     summary: ClassVar[str] = (
         "A square or rectangle sewn into a tube one row out of step and cut round into one strip."
     )
+    known_by: ClassVar[str] = "rows"
 
     width: Length = length(
         Asked("strip width", "Cut width of the strip."), "1 1/4 in", ("1/4 in", "12 in")
@@ -178,7 +179,7 @@ def _add_chart(sheet: Worksheet, rows: int, width: Length) -> None:
 def _draw(sheet: Worksheet, rows: Rows) -> None:
     strip = joined_strip(sheet["width"], sheet["strip_length"], sheet["strip_allowance"])
     pictures = [
-        Picture("finished", sentence("The strip, with its slanting seams (a part is left out)."),
+        Picture("finished", sentence("The strip, with its slanting seams."),
                 strip, finished=True),
         Picture("cut", sentence("The one cut: the triangle A moves to the other end of B."),
                 cut_cloth(rows)),

@@ -37,6 +37,7 @@ class DoubleBinding(BindingInputs, Technique):
     summary: ClassVar[str] = (
         "A strip folded in half and wrapped round a raw edge, for blankets, quilts and bibs."
     )
+    known_by: ClassVar[str] = "section"
 
     tail: Length = length(
         Asked("tail", "Extra length to join the ends of a round binding.", SEWING, PRACTICE),

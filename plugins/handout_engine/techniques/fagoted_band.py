@@ -8,7 +8,7 @@ from typing import ClassVar
 
 from handout_engine.cautions import LACE_CATCHES, LONG_FLOATS, PINS_AND_IRON
 from handout_engine.cloth import ClothInputs, note_cloth, note_usable_width
-from handout_engine.drawing.fagoting import LONGEST, Fagoting, edges_cut_through, fagoted, spacing
+from handout_engine.drawing.fagoting import Fagoting, edges_cut_through, fagoted, spacing
 from handout_engine.drawing.scene import Scene
 from handout_engine.fagoting import note_repeats, note_thread
 from handout_engine.gathering_steps import add_washing_step
@@ -215,10 +215,9 @@ def _draw(sheet: Worksheet, band: FagotedBand) -> None:
         fagoted(drawn),
     )  # fmt: skip
     repeats = int(sheet["guide_length"].length / sheet["true_repeat"].length)
-    shortened = ", shortened at the break lines" if _is_long(sheet) else ""
     sheet.pictures.extend(
         (
-            Picture("finished", sentence(f"The finished band{shortened}."), finished, True),
+            Picture("finished", sentence("The finished band."), finished, True),
             Picture("spacing", sentence("Where the stitches go on two folds, dash-dotted; printed "
                                         "at true scale it is the guide."),
                     spacing(drawn), sheet=spacing(drawn, True, repeats)),
@@ -226,10 +225,6 @@ def _draw(sheet: Worksheet, band: FagotedBand) -> None:
                                       "enlarged."), edges_cut_through(drawn)),
         )
     )  # fmt: skip
-
-
-def _is_long(sheet: Worksheet) -> bool:
-    return sheet["edge"].mm > LONGEST * sheet["finished_width"].mm
 
 
 TECHNIQUE = FagotedBand

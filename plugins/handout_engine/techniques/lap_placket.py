@@ -240,7 +240,7 @@ def _draw(sheet: Worksheet) -> None:
             Picture("finished", sentence("The placket closed, from the right side; the strip lies "
                                          "behind."), closed_placket(placket), finished=True),
             Picture("spread", sentence("The slit spread on the strip, its wrong side up, ready to "
-                                       "sew; its length is shortened."), spread_slit(placket)),
+                                       "sew."), spread_slit(placket)),
             strips_picture([strip], "The strip with its lines."),
             Picture("section", sentence("One edge cut through, the strip at the right; its cloth "
                                         "is drawn thick."), lap_section(placket)),

@@ -41,6 +41,7 @@ class MitredCorner(CornerHemInputs, ClothInputs, Technique):
         "A square or oblong hemmed all round: its cut size, its folds, and the mitre that makes "
         "each corner lie flat."
     )
+    known_by: ClassVar[str] = "corner"
 
     width: Length = length(
         Asked("finished width", "From hemmed edge to hemmed edge, across."),

@@ -35,6 +35,7 @@ class Piping(BiasInputs, Technique):
     summary: ClassVar[str] = (
         "A cord covered with bias and sewn into a seam: collars, yokes, waists, cushions."
     )
+    known_by: ClassVar[str] = "section"
 
     seam_length: Length = length(
         Asked("seam to pipe", "Length of the seam that the piping is sewn into."),

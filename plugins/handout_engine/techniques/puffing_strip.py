@@ -7,7 +7,7 @@ from fractions import Fraction
 from typing import ClassVar
 
 from handout_engine.cloth import note_cloth
-from handout_engine.drawing.puffing import puffed, shortened_puffing
+from handout_engine.drawing.puffing import puffed
 from handout_engine.drawing.scene import Line, Scene
 from handout_engine.drawing.strips import FlatStrip, Rule
 from handout_engine.edge_seams import EdgeSeamInputs, add_edge_seam_steps, note_edge_line
@@ -130,11 +130,9 @@ def _draw(sheet: Worksheet, rows: tuple[Value, Value]) -> None:
                  width=sheet["width"], edge=sheet["edge"]),
         puffed(sheet["edge"], sheet["width"], float(sheet["fullness"].ratio)),
     )  # fmt: skip
-    part = shortened_puffing(sheet["edge"], sheet["width"])
-    caption = f"The puffing let in between two edges{part}."
     sheet.pictures.extend(
         (
-            Picture("finished", sentence(caption), finished, True),
+            Picture("finished", sentence("The puffing let in between two edges."), finished, True),
             strips_picture([strip], "One strip, with gathering rows along both edges."),
             quarters_picture(sheet),
         )

@@ -170,11 +170,10 @@ def _draw(sheet: Worksheet, work: ShadowWork) -> None:
         finished(band),
     )  # fmt: skip
     laid = ", laid out flat" if work.ring else ""
-    short = ", shortened at the break lines" if band.shortened else ""
     repeats = int(sheet["guide_length"].length / sheet["repeat_edge"].length)
     sheet.pictures.extend(
         (
-            Picture("finished", sentence(f"The band from the right side{laid}{short}: lines of "
+            Picture("finished", sentence(f"The band from the right side{laid}: lines of "
                                          "back stitch dashed, the colour behind the cloth "
                                          "tinted, the finished edge below."), whole, True),
             Picture("threads", sentence("Enlarged, from the wrong side: crossing threads thick, "

@@ -41,6 +41,7 @@ class SingleBinding(BindingInputs, Technique):
     summary: ClassVar[str] = (
         "One layer of bias wrapped round a raw edge, for necks, armholes and bibs."
     )
+    known_by: ClassVar[str] = "section"
 
     tail: Length = length(
         Asked("tail", "Extra length to join the ends of a round binding.", SEWING, PRACTICE),

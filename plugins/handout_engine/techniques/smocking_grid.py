@@ -217,8 +217,8 @@ def _draw(sheet: Worksheet, panel: SmockingGrid, dots: Picture) -> None:
         (
             Picture("finished", sentence("The smocked panel at rest; pleats thin, cable rows "
                                          "dashed, waves between them."), finished, True),
-            Picture("flat", sentence("The upper left corner of the flat cloth from its wrong side, "
-                                     "with the first dots."), flat),
+            Picture("flat", sentence("The upper part of the flat cloth from its wrong side, with "
+                                     "its dots."), flat),
             Picture("pleats", sentence("One row cut through: flat above, drawn up on its thread "
                                        "below."), pleats_section(cut)),
             dots,

@@ -9,7 +9,7 @@ from typing import ClassVar
 from handout_engine.cautions import NOT_SLEEPWEAR, PINS_AND_IRON, THIN_COTTON
 from handout_engine.cloth import ClothInputs, note_cloth, note_usable_width
 from handout_engine.drawing.flounces import cut_spiral
-from handout_engine.drawing.flutes import flounce_hanging, shortened_flounce
+from handout_engine.drawing.flutes import flounce_hanging
 from handout_engine.drawing.scene import Scene
 from handout_engine.flounces import CLOSED, FlounceInputs, Spiral, at_corner, extent
 from handout_engine.hems import hem_step, note_hem
@@ -35,6 +35,7 @@ class SpiralFlounce(FlounceInputs, ClothInputs, Technique):
     summary: ClassVar[str] = (
         "Cut as one spiral without a join; it ripples most where it begins and less to its end."
     )
+    known_by: ClassVar[str] = "outline"
 
     start: Length = length(
         Asked(
@@ -175,9 +176,8 @@ def _draw(sheet: Worksheet, spiral: Spiral, turns: float) -> None:
                  depth=sheet["depth"], edge=sheet["edge"]),
         flounce_hanging(sheet["edge"], sheet["depth"], first, last),
     )  # fmt: skip
-    part = shortened_flounce(sheet["edge"], sheet["depth"])
     caption = sentence(
-        f"Fullness at the hem: {{first}} where it begins, {{last}} where it ends{part}.",
+        "Fullness at the hem: {first} where it begins, {last} where it ends.",
         first=sheet["first_fullness"],
         last=sheet["last_fullness"],
     )

@@ -46,6 +46,7 @@ class ThreadAmount(Technique):
         "How much thread seams take, by the kind of stitch or by a sample, and how many spools "
         "hold it."
     )
+    known_by: ClassVar[str] = "path"
 
     seam_length: Length = length(
         Asked("length of a seam", "One seam from end to end, every row of it counted once."),

@@ -196,8 +196,8 @@ def _draw(sheet: Worksheet, inputs: TiePair, rules: list[Rule]) -> None:
         words = "A tie cut through, its cloth drawn thick, a hem at both edges."
     sheet.pictures.extend(
         (
-            Picture("finished", sentence("The pair at both sides of a panel, its ends hidden; long "
-                                         "ties are drawn shortened."),
+            Picture("finished", sentence("The pair at both sides of a panel, its ends "
+                                         "hidden."),
                     sewn_in(tie, hemmed=inputs.made == HEMMED), finished=True),
             strips_picture([strip], "The strip of one tie with its lines."),
             Picture("section", sentence(words), section),
