@@ -248,7 +248,7 @@ def test_a_full_disk_ends_a_build_with_a_sentence(tmp_path: Path):
     result = ran(site, small_files)
     assert result.returncode == 1
     assert "Traceback" not in result.stdout + result.stderr
-    assert f"{tmp_path}/site/" in result.stderr
+    assert f"{tmp_path}/.site.building-" in result.stderr
     assert "cannot be read or written: file too large" in result.stderr
 
 
