@@ -17,7 +17,7 @@ import pytest
 from mkdocs import utils
 from mkdocs.exceptions import Abort
 
-from handout_site import standing_in
+from handout_site import own_folders, standing_in
 from handout_site.own_folders import MARK
 from handout_site.standing_in import begin
 from small_sites import SmallSite, build_with, site_of, slips_of
@@ -352,6 +352,35 @@ def test_where_no_folder_can_take_the_place_its_entries_do(
         assert (place / "letter.txt").read_text() == "Dear guild"
         assert (place / "index.html").read_text() == "second"
     assert [path.name for path in tmp_path.iterdir()] == ["disk"]
+
+
+def test_entries_that_cannot_all_be_moved_are_put_back(tmp_path: Path, monkeypatch):
+    place = tmp_path / "site"
+    fill(place, "first")
+    before = contents(place)
+    real, moved = standing_in.shutil.move, []
+
+    def move(source: Path, target: Path) -> None:
+        moved.append(source)
+        if len(moved) == 5:
+            raise OSError(errno.EIO, os.strerror(errno.EIO))
+        real(source, target)
+
+    nothing_is_written_beside(monkeypatch, place)
+    monkeypatch.setattr(standing_in.shutil, "move", move)
+    with pytest.raises(standing_in.PluginError, match="cannot be put into"):
+        fill(place, "second")
+    assert contents(place) == before
+
+
+def test_a_disk_that_is_full_at_once_is_one_sentence(tmp_path: Path, monkeypatch):
+    def write_mark(*_: object) -> None:
+        raise OSError(errno.ENOSPC, os.strerror(errno.ENOSPC))
+
+    monkeypatch.setattr(own_folders, "write_mark", write_mark)
+    with pytest.raises(standing_in.PluginError, match="No space left"):
+        begin(tmp_path / "site")
+    assert list(tmp_path.iterdir()) == []
 
 
 def test_a_file_in_the_place_of_the_site_is_one_sentence(tmp_path: Path):
