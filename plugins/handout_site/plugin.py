@@ -12,14 +12,12 @@ place at the end of `on_post_build`.
 from __future__ import annotations
 
 import logging
-from collections.abc import Collection, Iterable
+from collections.abc import Collection
 from pathlib import Path
 from typing import Any, Literal
 from xml.etree.ElementTree import Element
 
 from markdown import Markdown
-from mkdocs.config import config_options
-from mkdocs.config.base import Config
 from mkdocs.config.defaults import MkDocsConfig
 from mkdocs.livereload import LiveReloadServer
 from mkdocs.plugins import BasePlugin, CombinedEvent, event_priority
@@ -27,7 +25,6 @@ from mkdocs.structure.files import File, Files
 from mkdocs.structure.nav import Navigation
 from mkdocs.structure.pages import Page
 
-from handout_engine.markup import element, html
 from handout_site import checks, course_menu, library, pictures, practice, reference
 from handout_site.closing import with_closing_parts
 from handout_site.console import main
@@ -45,31 +42,16 @@ from handout_site.reader_form import with_form
 from handout_site.reading import NO_TEXT, Handout, first_line, front_matter_slips, read_handout
 from handout_site.runtime import MISSING, Runtime, find_runtime, publish
 from handout_site.scenario import Scenario, load_scenario
+from handout_site.settings import HandoutsConfig
 from handout_site.sheets import MISSING as NO_PDF
 from handout_site.sheets import Sheets, with_pdfs
 from handout_site.size_pages import SizePage, size_pages
-from handout_site.slips import Slip, SlipsError
+from handout_site.slips import Slip, SlipsError, error_box
 from handout_site.source_files import is_text, shown_path
 
 log = logging.getLogger("mkdocs.plugins.handouts")
 
-WAITING = "This block waits for another."
 HANDOUTS_PLACE = "handouts/"
-
-
-class HandoutsConfig(Config):
-    """Where handouts and scenarios are, which is published, and what is made beside the pages.
-
-    `pictures` are PNG and the sheets as PDF, `booklets` pages of many handouts, `pdf` a PDF of
-    each page (a number, since HANDOUTS_PDF=1 gives one).
-    """
-
-    handouts = config_options.Dir(exists=True)
-    scenarios = config_options.Dir(exists=True)
-    scenario = config_options.Type(str, default="guild")
-    pictures = config_options.Type(bool, default=False)
-    booklets = config_options.Type(bool, default=False)
-    pdf = config_options.Type(int, default=0)
 
 
 class HandoutsPlugin(BasePlugin[HandoutsConfig]):
@@ -206,7 +188,7 @@ class HandoutsPlugin(BasePlugin[HandoutsConfig]):
             self.handout.slips.extend(self.handout.slips_of_places(found.numbers, found.left))
         self.slips.extend(self.handout.slips)
         if self.handout.slips:
-            return _error_box(map(str, self.handout.slips)) + shown
+            return error_box(map(str, self.handout.slips)) + shown
         shown = self.paper.take(page, shown, computed=self.handout.has_blocks)
         if self.runtime is not None:
             shown = with_form(shown, self.handout, self.scenario, self.runtime, page.file.url)
@@ -272,7 +254,7 @@ class HandoutsPlugin(BasePlugin[HandoutsConfig]):
     def _made(self, number: int) -> str:
         """The finished result of a fence, or what is wrong with it."""
         assert self.handout is not None
-        return self.handout.fragment(number) or _error_box(self.handout.slips_at(number))
+        return self.handout.fragment(number) or error_box(self.handout.slips_at(number))
 
     def _inline(self, reference: str) -> Element | None:
         return self.handout.page.inline_element(reference) if self.handout else None
@@ -285,10 +267,3 @@ def _scenario(config: HandoutsConfig, known: tuple[str, ...]) -> Scenario:
         shown = f"{folder.name}/"
         raise SlipsError([Slip(shown, 1, f"{name!r} is not the name of a scenario in this folder")])
     return load_scenario(folder / f"{name}.yml", f"{folder.name}/{name}.yml", known)
-
-
-def _error_box(sentences: Iterable[str]) -> str:
-    """What an author sees in place of a block that cannot be worked out, and above its page."""
-    items = [element("p", text) for text in sentences] or [element("p", WAITING)]
-    title = element("p", "To mend", class_="admonition-title")
-    return html(element("div", title, *items, class_="admonition failure"))

@@ -8,6 +8,10 @@ from dataclasses import dataclass
 from mkdocs.exceptions import PluginError
 from pymdownx.superfences import SuperFencesException
 
+from handout_engine.markup import element, html
+
+WAITING = "This block waits for another."
+
 
 @dataclass(frozen=True, order=True)
 class Slip:
@@ -35,3 +39,10 @@ class SlipsError(PluginError, SuperFencesException):  # type: ignore[misc]
         listed = "\n".join(f"  {slip}" for slip in self.slips)
         things = "one thing" if len(self.slips) == 1 else f"{len(self.slips)} things"
         super().__init__(f"nothing is published; {things} to mend:\n{listed}")
+
+
+def error_box(sentences: Iterable[str]) -> str:
+    """What an author sees in place of a block that cannot be worked out, and above its page."""
+    items = [element("p", text) for text in sentences] or [element("p", WAITING)]
+    title = element("p", "To mend", class_="admonition-title")
+    return html(element("div", title, *items, class_="admonition failure"))
