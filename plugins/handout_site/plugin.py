@@ -35,6 +35,7 @@ from handout_site.inline_values import InlineValues
 from handout_site.last_site import LastSite
 from handout_site.links import published_links
 from handout_site.menu import filled_menu
+from handout_site.options import HandoutsConfig
 from handout_site.paper import Paper, for_paper
 from handout_site.pdf import find_printer
 from handout_site.placing import place, put_in
@@ -42,7 +43,6 @@ from handout_site.reader_form import with_form
 from handout_site.reading import NO_TEXT, Handout, first_line, front_matter_slips, read_handout
 from handout_site.runtime import MISSING, Runtime, find_runtime, publish
 from handout_site.scenario import Scenario, load_scenario
-from handout_site.settings import HandoutsConfig
 from handout_site.sheets import MISSING as NO_PDF
 from handout_site.sheets import Sheets, with_pdfs
 from handout_site.size_pages import SizePage, size_pages

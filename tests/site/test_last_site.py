@@ -136,7 +136,7 @@ def test_a_full_disk_leaves_the_last_site(
 
     monkeypatch.setattr(utils, "write_file", write_file)
     monkeypatch.setattr(utils, "copy_file", copy_file)
-    with pytest.raises(OSError, match="No space left"):
+    with pytest.raises((OSError, Abort)):
         site.build()
 
 
@@ -155,7 +155,7 @@ def test_a_disk_that_is_full_indeed_leaves_the_last_site(tmp_path: Path):
         os.truncate(filler, filler.stat().st_size - 2**20)
         config = site.config()
         config.site_dir = str(place)
-        with pytest.raises(OSError, match="No space left"):
+        with pytest.raises((OSError, Abort)):
             build_with(config)
         assert contents(place) == before
         assert sorted(path.name for path in disk.iterdir()) == ["filler", "www"]

@@ -1,4 +1,4 @@
-"""What a site's mkdocs.yml says to the plugin."""
+"""What a site's settings may say of the plugin."""
 
 from __future__ import annotations
 
