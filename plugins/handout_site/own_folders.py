@@ -8,9 +8,14 @@ from __future__ import annotations
 
 import os
 import shutil
+import sys
 from collections.abc import Iterator
+from contextlib import suppress
 from pathlib import Path
 from typing import TextIO
+
+if sys.platform != "win32":
+    from fcntl import LOCK_EX, LOCK_NB, flock
 
 MARK = ".handouts-site"
 _FIRST_LINE = "The next build of these handouts replaces this folder. What was put into it:\n"
@@ -27,6 +32,18 @@ def others_file(folder: Path) -> str | None:
     return next((name for name in _files(folder) if name not in own), None)
 
 
+def new_mark(folder: Path) -> TextIO:
+    """The mark of a folder, written, held, and open to be written again."""
+    mark = (folder / MARK).open("w", encoding="utf-8", errors="surrogateescape", newline="\n")
+    try:
+        _lock(mark)
+        write_mark(folder, mark)
+    except OSError:
+        mark.close()
+        raise
+    return mark
+
+
 def write_mark(folder: Path, mark: TextIO) -> None:
     """Write the mark of a folder, opened as `mark`, with the list of all that is in it."""
     mark.seek(0)
@@ -36,23 +53,45 @@ def write_mark(folder: Path, mark: TextIO) -> None:
     mark.flush()
 
 
+def is_held(mark: Path) -> bool:
+    """Whether a build that lives holds a mark."""
+    if sys.platform == "win32":
+        return False
+    try:
+        with mark.open() as opened:
+            flock(opened, LOCK_EX | LOCK_NB)
+    except OSError:
+        return True
+    return False
+
+
 def entries(folder: Path) -> list[Path]:
     """What stands at the top of a folder, save what is hidden."""
     return sorted(path for path in folder.iterdir() if not path.name.startswith("."))
 
 
 def copy_hidden(source: Path, target: Path) -> None:
-    """Copy what is hidden at the top of a folder into another, save the mark."""
+    """Copy what is hidden at the top of a folder into another, save the mark and what is there."""
     for path in source.glob(".*"):
+        place = target / path.name
+        if path.name == MARK or place.exists():
+            continue
         if path.is_dir() and not path.is_symlink():
-            shutil.copytree(path, target / path.name, symlinks=True)
-        elif path.name != MARK:
-            shutil.copy2(path, target / path.name, follow_symlinks=False)
+            shutil.copytree(path, place, symlinks=True)
+        else:
+            shutil.copy2(path, place, follow_symlinks=False)
 
 
 def remove(folder: Path) -> None:
     """Remove a folder as far as that can be done."""
     shutil.rmtree(folder, ignore_errors=True)
+
+
+def _lock(mark: TextIO) -> None:
+    """Hold a mark as long as it is open and its process lives, where the disk knows of locks."""
+    if sys.platform != "win32":
+        with suppress(OSError):
+            flock(mark, LOCK_EX | LOCK_NB)
 
 
 def _lines(folder: Path) -> list[str]:

@@ -12,7 +12,6 @@ of the old ones: each in one step, but not all of them together.
 from __future__ import annotations
 
 import shutil
-import sys
 from collections.abc import Iterator
 from contextlib import suppress
 from dataclasses import dataclass
@@ -29,14 +28,13 @@ from handout_site.own_folders import (
     MARK,
     copy_hidden,
     entries,
+    is_held,
     is_marked,
+    new_mark,
     others_file,
     remove,
     write_mark,
 )
-
-if sys.platform != "win32":
-    from fcntl import LOCK_EX, LOCK_NB, flock
 
 BUILDING, LAST, ASIDE = "building", "last", "before"
 """Parts of the names of folders: of the new site, of the last one, of one that no build made."""
@@ -100,25 +98,34 @@ class NewSite:
     def _replace_each(self) -> None:
         """Put each entry of the new folder in the place of the old one of its name."""
         _refuse_unmarked(self.site)
-        within, last = _beside(self.site, BUILDING, self.site), _beside(self.site, LAST, self.site)
-        if self.work.parent == self.site:
-            within = self.work
+        last = _beside(self.site, LAST, self.site)
+        new = self.work
         try:
-            for folder in {within, last} - {self.work}:
-                folder.mkdir()
-                shutil.copyfile(self.work / MARK, folder / MARK)
-            if within != self.work:
-                for path in entries(self.work):
-                    shutil.move(path, within / path.name)
-            for path in entries(self.site):
-                shutil.move(path, last / path.name)
-                if (within / path.name).exists():
-                    shutil.move(within / path.name, path)
-            for path in [*entries(within), within / MARK]:
-                shutil.move(path, self.site / path.name)
+            if self.work.parent != self.site:
+                new = _beside(self.site, BUILDING, self.site)
+                _new_marked(new, self.work / MARK)
+                _move_all(self.work, new)
+            _new_marked(last, self.work / MARK)
+            self._exchange_each(new, last)
         finally:
             remove(last)
-            remove(within)
+            remove(new)
+
+    def _exchange_each(self, new: Path, last: Path) -> None:
+        """Move all entries of the site into `last`, and those of `new` into the site."""
+        try:
+            for path in entries(self.site):
+                shutil.move(path, last / path.name)
+                if (new / path.name).exists():
+                    shutil.move(new / path.name, path)
+            _move_all(new, self.site)
+            shutil.move(new / MARK, self.site / MARK)
+        except OSError:
+            for path in entries(last):
+                if (self.site / path.name).exists():
+                    shutil.move(self.site / path.name, new / path.name)
+                shutil.move(path, self.site / path.name)
+            raise
 
 
 def begin(place: Path) -> NewSite:
@@ -133,9 +140,11 @@ def begin(place: Path) -> NewSite:
         site.parent.mkdir(parents=True, exist_ok=True)
         _clear_up(site)
         work = _new_folder(site)
-        mark = (work / MARK).open("w", encoding="utf-8", errors="surrogateescape", newline="\n")
-        _lock(mark)
-        write_mark(work, mark)
+        try:
+            mark = new_mark(work)
+        except OSError:
+            remove(work)
+            raise
     except OSError as error:
         raise PluginError(f"no site can be built in {place}: {error.strerror or error}") from error
     return NewSite(site, work, mark)
@@ -173,11 +182,22 @@ def _new_folder(site: Path) -> Path:
     return work
 
 
+def _new_marked(folder: Path, mark: Path) -> None:
+    """A new folder with a copy of a mark."""
+    folder.mkdir()
+    shutil.copyfile(mark, folder / MARK)
+
+
+def _move_all(source: Path, target: Path) -> None:
+    for path in entries(source):
+        shutil.move(path, target / path.name)
+
+
 def _clear_up(site: Path) -> None:
     """Remove what killed builds left; a site that one of them was just replacing is put back."""
     for parent in (site.parent, site):
         for part in (LAST, BUILDING):
-            for folder in list(_left(site, part, parent)):
+            for folder in _left(site, part, parent):
                 if part == LAST and not site.exists():
                     folder.rename(site)
                 else:
@@ -186,11 +206,13 @@ def _clear_up(site: Path) -> None:
 
 def _left(site: Path, part: str, parent: Path) -> Iterator[Path]:
     """Folders that builds of a site have left, and no build works in."""
-    if not parent.is_dir():
+    try:
+        every = list(parent.iterdir())
+    except OSError:
         return
-    for path in parent.iterdir():
+    for path in every:
         ours = path.name.startswith(f".{site.name}.{part}-") and not path.is_symlink()
-        if ours and is_marked(path) and not _is_held(path / MARK):
+        if ours and is_marked(path) and not is_held(path / MARK):
             yield path
 
 
@@ -207,21 +229,3 @@ def _set_aside(site: Path) -> Path:
             break
         free = site.with_name(f"{site.name}.{ASIDE}-{number}")
     return free
-
-
-def _lock(mark: TextIO) -> None:
-    """Hold a mark as long as it is open and its process lives."""
-    if sys.platform != "win32":
-        flock(mark, LOCK_EX | LOCK_NB)
-
-
-def _is_held(mark: Path) -> bool:
-    """Whether a build that lives holds a mark."""
-    if sys.platform == "win32":
-        return False
-    try:
-        with mark.open() as opened:
-            flock(opened, LOCK_EX | LOCK_NB)
-    except OSError:
-        return True
-    return False
