@@ -2,9 +2,8 @@
 
 Each section of the menu that holds handouts has a booklet, and so has the whole site. Where there
 is a course its lessons come first, each with what is sewn in it, and each kit has a booklet with
-the handouts as they are sewn at its seat. All are made from the finished
-HTML of the handouts: nothing is worked out twice. What they look like stands in
-overrides/booklet.html.
+the handouts as they are sewn at its seat. All are made from the finished HTML of the handouts:
+nothing is worked out twice. What they look like stands in overrides/booklet.html.
 """
 
 from __future__ import annotations

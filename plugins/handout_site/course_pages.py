@@ -145,7 +145,7 @@ class CoursePages:
         of = ""
         if address in self.of_seats:
             of = f", for {seat.name}"
-        elif address != self.handouts[name]:
+        elif name in self.worked.garments and SIZE in seat.fit:
             of = f", size {seat.fit[SIZE]}"
         return self._a(kit_address(number), address, f"{title}{of}")
 

@@ -10,7 +10,7 @@ from __future__ import annotations
 import re
 from collections.abc import Iterable, Mapping
 from dataclasses import dataclass, field, replace
-from html import escape
+from html import escape, unescape
 from pathlib import PurePosixPath
 
 from mkdocs.config.defaults import MkDocsConfig
@@ -76,9 +76,9 @@ class SeatPage:
         """What stands on a page whose handout cannot be made for the seat."""
         reasons = [element("p", problem.text) for problem in handout.page.problems]
         words = f"This cannot be made for {self.seat.name}."
-        note = element("div", element("p", words, class_="admonition-title"), *reasons,
-                       class_="admonition warning")  # fmt: skip
-        return html(element("h1", title)) + "\n" + html(note)
+        heading = element("p", words, class_="admonition-title")
+        note = element("div", heading, *reasons, class_="admonition warning")
+        return html(element("h1", unescape(title))) + "\n" + html(note)
 
 
 @dataclass
@@ -113,8 +113,9 @@ def seat_pages(
             address = handout.page_for(seat)
             if address is None:
                 address = f"{by_name[name].address[:-3]}-seat-{number}.md"
-                file = File.generated(config, address, content=handout.text,
-                                      inclusion=InclusionLevel.NOT_IN_NAV)  # fmt: skip
+                file = File.generated(
+                    config, address, content=handout.text, inclusion=InclusionLevel.NOT_IN_NAV
+                )
                 kit = File.generated(config, kit_address(number), content="")
                 found.files.append(file)
                 found.added[address] = SeatPage(
@@ -145,17 +146,17 @@ class _Read:
     def page_for(self, seat: Seat) -> str | None:
         """The address of the page that is worked out as at the seat; None if there is none."""
         wanted = seat_terms(seat, self.terms)
-        if any(name in self._asked and self.terms.inputs.get(name) != text
-               for name, text in seat.inputs.items()):  # fmt: skip
+        usual = self.terms.inputs
+        changed = {name for name, text in seat.inputs.items() if usual.get(name) != text}
+        if changed & self._asked:
             return None
         pages = [(self.entry.address, self.terms)]
         size = seat.fit.get(SIZE, "")
         if self.sized is not None and size in self.sized.names:
             name = self.sized.names[size]
             folder = PurePosixPath(self.entry.address).parent
-            pages.insert(
-                0, (f"{folder}/{name}.md", replace(self.sized, size=size).terms(self.terms))
-            )
+            of_size = replace(self.sized, size=size).terms(self.terms)
+            pages.insert(0, (f"{folder}/{name}.md", of_size))
         made = self._made(wanted.fit)
         return next((address for address, terms in pages if self._made(terms.fit) == made), None)
 

@@ -97,8 +97,9 @@ def test_a_kit_leads_to_the_handout_at_her_measures(built: Built):
     assert '<a href="../handouts/lace/edging.html">' in built.article("course/kit-2.html")
     assert "neck 9 7/16 in (24 cm) given for her" in built.words("handouts/nursery/bib-seat-2.html")
     assert {each for each in built.pages() if "-seat-" in each} == {
-        "handouts/nursery/bib-seat-1.html", "handouts/nursery/bib-seat-2.html",
-    }  # fmt: skip
+        "handouts/nursery/bib-seat-1.html",
+        "handouts/nursery/bib-seat-2.html",
+    }
 
 
 def test_an_input_of_a_seat_changes_its_sheet_where_the_sheet_asks_for_it(tmp_path: Path):

@@ -164,8 +164,8 @@ def _note_front(sheet: Worksheet, jacket: BabyJacket, hem: Line) -> None:
                sheet["neck_edge"].length + overlap.length,
                "{neck_edge} + {front_overlap}")  # fmt: skip
     corner_x, _ = hem[0]
-    sheet.note("hem_across", "straight across the hem, buttoned and laid flat",
-               from_float(2 * corner_x), "", basis=DRAWN)  # fmt: skip
+    label = "straight across the hem, buttoned and laid flat"
+    sheet.note("hem_across", label, from_float(2 * corner_x), "", basis=DRAWN)
     sheet.note("hem_edge", "hem from front edge to front edge, open",
                from_float(4 * run(hem)) + overlap.length, "", basis=DRAWN)  # fmt: skip
 
