@@ -130,7 +130,14 @@ def note_cloth(sheet: Worksheet, name: str, cloth: Cloth, prefix: str = "") -> V
     adds the cloth to the supplies.
     """
     items = [
-        Item(piece.name, *piece.extents, number, piece.on_fold, outline=piece.lying)
+        Item(
+            piece.name,
+            *piece.extents,
+            number,
+            piece.on_fold,
+            outline=piece.lying,
+            pair=piece.pair,
+        )
         for number, piece in enumerate(sheet.pieces, 1)
         if piece.cloth == name and not piece.worked
         for _ in range(piece.count)

@@ -60,6 +60,8 @@ def piece_shapes(piece: Piece, words: Sequence[str]) -> tuple[Shape, ...]:
     if fold is not None:
         shapes += _on_fold(outline, fold, place[0])
     shapes += [_notch(outline, notch) for notch in on_paper(piece, piece.notches)]
+    if piece.slit:
+        shapes += _slit(on_paper(piece, piece.slit))
     return (*shapes, *_words_and_grain(piece, place, words))
 
 
@@ -137,7 +139,7 @@ def _on_fold(outline: Sequence[Point], fold: tuple[int, float], words: Point) ->
         yield Stroke(((low, level), (high, level)), Line.FOLD)
         inward = level <= (top + bottom) / 2
         at, anchor = (middle, level + (4 if inward else -2)), "middle"
-    yield Note(at, sentence("on the fold"), anchor=anchor)
+    yield Note(at, sentence("fold line"), anchor=anchor)
 
 
 def _notch(outline: Sequence[Point], notch: Point) -> Stroke:
@@ -151,6 +153,14 @@ def _notch(outline: Sequence[Point], notch: Point) -> Stroke:
     inner = [(foot[0] - way * TICK * down, foot[1] + way * TICK * across) for way in (1, -1)]
     inside = next((each for each in inner if contains(outline, each)), inner[0])
     return Stroke((foot, inside), Line.CUT)
+
+
+def _slit(line: Sequence[Point]) -> Iterable[Shape]:
+    """The line of a slit, a stop across its closed end, and its name."""
+    x, low = line[-1]
+    yield Stroke(tuple(line), Line.CUT)
+    yield Stroke(((x - TICK, low), (x + TICK, low)), Line.CUT)
+    yield Note((x + TICK, low + LINE_HEIGHT), sentence("slit"), anchor="start")
 
 
 def _foot(point: Point, start: Point, end: Point) -> Point:

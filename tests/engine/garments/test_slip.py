@@ -99,7 +99,7 @@ def test_the_cut_line_is_the_offset_that_another_library_draws(baby, allowance):
                        hem=millimetres(allowance))  # fmt: skip
     except RefusalError:
         return
-    for piece in working.pieces:
+    for piece in (each for each in working.pieces if each.outline):
         cut, seam = (unfolded(each) for each in (piece.outline, piece.seam_outline))
         grown = seam.buffer(allowance, join_style="mitre", mitre_limit=3)
         assert grown.symmetric_difference(cut).area < 0.004 * cut.area
