@@ -2,9 +2,10 @@
 
 from __future__ import annotations
 
+from fractions import Fraction
+
 from handout_engine.drafting.turned_hems import TURN
 from handout_engine.lengths import millimetres
-from handout_engine.values import Value
 from handout_engine.worksheet import Worksheet
 
 WHOLE = "whole, its fold line in the middle"
@@ -12,6 +13,8 @@ WHOLE = "whole, its fold line in the middle"
 OVERCAST = "overcast the two edges together, by hand or with a zigzag stitch"
 LEAST_EASED = millimetres(1)
 """Less than this is taken up by the stitches, and not spoken of."""
+DRAWN_UP = Fraction(1, 100)
+"""Above this share of the hem a thread is needed to ease it in: common practice, no source."""
 
 
 def add_cloth_step(sheet: Worksheet) -> None:
@@ -89,19 +92,24 @@ def add_lower_edge_steps(sheet: Worksheet) -> None:
             f"the facing is {{hem_depth}} deep; {measured}",
         )
         return
-    if is_eased(sheet["hem_ease"]):
-        sheet.step(
-            "Run a row of long stitches along the raw lower edge, from side seam to side seam. It "
-            "is {hem_ease} longer, once round, than where it will land: draw it up by so much in "
-            "all, and press the fullness out with steam."
-        )
     sheet.step(
-        "Turn the hem up by {hem_depth} at the lower edge, side seams on one another, its raw edge "
-        "turned under, and sew it by hand.",
+        f"{easing(sheet)}Turn the hem up by {{hem_depth}} at the lower edge, side seams on one "
+        "another, its raw edge turned under, and sew it by hand.",
         measured,
     )
 
 
-def is_eased(ease: Value) -> bool:
-    """Whether there is so much to ease in that it must be said."""
-    return ease.length >= LEAST_EASED
+def easing(sheet: Worksheet) -> str:
+    """How the raw edge of a hem is eased in, speaking of `hem_ease`; a sentence, or nothing."""
+    ease = sheet["hem_ease"].length
+    if ease < LEAST_EASED:
+        return ""
+    how = (
+        "run a row of long stitches along it, draw it up by so much in all, and press the fullness "
+        "out with steam"
+        if ease > sheet["hem_edge"].length * DRAWN_UP
+        else "ease that in"
+    )
+    return (
+        f"The raw lower edge is {{hem_ease}} longer, once round, than where it will land: {how}. "
+    )

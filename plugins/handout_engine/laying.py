@@ -132,7 +132,7 @@ def _opened(item: Item) -> Item:
 
 
 def _in_pairs(items: Iterable[Item]) -> Iterator[Item]:
-    """Of the items that are pairs every second one of a kind turned over, the others as they are."""
+    """Of each kind of pair every second one turned over; all other items as they are."""
     waiting: set[Item] = set()
     for item in items:
         if item.pair and item in waiting:

@@ -103,7 +103,7 @@ def test_a_piece_on_the_fold_is_cut_everywhere_but_there():
     assert cut == ((0.0, 200.0), (90.0, 200.0), (90.0, 20.0), (0.0, 0.0))
     (sewn,) = strokes(sheet, Line.STITCH)
     assert sewn == ((0.0, 190.0), (80.0, 190.0), (80.0, 30.0), (0.0, 10.0))
-    assert "half of it" in words(sheet) and "lies on the fold" in words(sheet)
+    assert "half of it" in words(sheet) and "is the middle of the piece" in words(sheet)
     assert "seams and turned edges lie on the dashed one" in words(sheet)
 
 

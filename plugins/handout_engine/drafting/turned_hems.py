@@ -10,7 +10,7 @@ from __future__ import annotations
 from collections.abc import Sequence
 from dataclasses import dataclass
 from fractions import Fraction
-from math import ceil, fsum
+from math import ceil, floor, fsum
 from typing import ClassVar
 
 from handout_engine.drafting.allowances import Segment, beside, cut_off, mirrored_in
@@ -21,9 +21,12 @@ from handout_engine.drafting.pieces import Cutting, note_piece
 from handout_engine.geometry.points import snapped
 from handout_engine.inputs import SEWING, Asked, optional_length, percentage
 from handout_engine.lengths import ZERO, Length, from_float, inches
+from handout_engine.refusals import RefusalError
+from handout_engine.saying import Tape
 from handout_engine.sources import DRAWN, GIVEN, PRACTICE, Basis
 from handout_engine.worksheet import Worksheet
 
+TAPE = Tape(finest=32)
 STEP = inches("1/8")
 """A hem that is made shallower is made so in whole steps of this."""
 LEAST_HEM = inches("3/8")
@@ -32,21 +35,21 @@ TURN = inches("1/4")
 """What is turned under along the upper edge of a facing: common practice, no source."""
 
 
-def hem_input() -> Length | None:
-    """Declare the depth of the hem; `usual_hem` of the garment says what is usual."""
-    asked = Asked("hem", "Turned up at the lower edge, its turning under included; where a trim is "
-                  "sewn on, the allowance that it takes.", SEWING, PRACTICE)  # fmt: skip
-    usual = "usual for the garment, less where that could not be eased in; a seam's beside a trim"
-    return optional_length(asked, usual, ("1/8 in", "6 in"))
-
-
 @dataclass(frozen=True, kw_only=True)
 class TurnedHemInputs(BlockInputs):
-    """The inputs of a garment whose lower edge is turned up or faced."""
+    """The inputs of a garment whose lower edge is turned up or faced.
+
+    `usual_hem` of a garment is how deep its hem is where nothing is said.
+    """
 
     usual_hem: ClassVar[Length]
 
-    hem: Length | None = hem_input()
+    hem: Length | None = optional_length(
+        Asked("hem", "Turned up at the lower edge, its turning under included; where a trim is "
+              "sewn on, the allowance that it takes.", SEWING, PRACTICE),
+        "usual for the garment, less where that could not be eased in; a seam's beside a trim",
+        ("1/8 in", "6 in"),
+    )  # fmt: skip
     hem_easing: Fraction = percentage(
         Asked("most ease at the hem", "How much longer the raw edge of the hem may be than where "
               "it lands; it is eased in there.", SEWING, PRACTICE),
@@ -110,11 +113,20 @@ def note_lower_edge(
 ) -> LowerEdge:
     """Note how the lower edge is finished; `halves` are one half of front and of back.
 
-    Notes `hem_depth`, and of a hem that is turned up `hem_ease`, once round.
+    Notes `hem_depth`, and of a hem that is turned up `hem_ease`, once round. Raises RefusalError
+    where the hem that was given is deeper than the side is long.
     """
     if trimmed:
         return _seam_of_trim(sheet, garment)
-    wanted, basis = garment.hem or garment.usual_hem, GIVEN if garment.hem else PRACTICE
+    room = from_float(min(run(half.side) for half in halves))
+    if garment.hem and garment.hem > room:
+        raise RefusalError(
+            f"hem {TAPE.say(garment.hem)} is deeper than the side seam above it is long, "
+            f"{TAPE.both(room)}; use at most {TAPE.no_more(room)}",
+            "hem",
+        )
+    wanted = garment.hem or min(garment.usual_hem, STEP * floor(room / STEP))
+    basis = GIVEN if garment.hem else PRACTICE
     most = deepest(halves, wanted, garment.hem_easing)
     if most < wanted and (garment.hem or most < LEAST_HEM):
         sheet.note("hem_depth", "facing of the lower edge, finished depth", wanted, "", basis=basis)

@@ -282,7 +282,7 @@ def _add_steps(sheet: Worksheet) -> None:
 
 
 def _hem_line(sheet: Worksheet) -> bool:
-    """Whether the hem line is marked: a facing and its edge are sewn together raw edge on raw edge."""
+    """Whether the hem line is marked; a facing is sewn on along the raw edge."""
     return bool(sheet["hem_trim"].length) or "hem_ease" in sheet.values
 
 
