@@ -9,7 +9,7 @@ from math import sqrt
 
 from handout_engine.drawing.ink import TEXT
 from handout_engine.drawing.lettering import width, wrapped
-from handout_engine.drawing.scene import Area, Line, Note, Point, Shape, Stroke
+from handout_engine.drawing.scene import Area, Line, Note, Point, Shape, Stroke, Tone
 from handout_engine.geometry.points import snapped
 from handout_engine.geometry.polygons import contains, distance_to_outline, extents, sides
 from handout_engine.values import sentence
@@ -29,6 +29,8 @@ MOST_CORNERS = 120
 LINE_HEIGHT = 5.0
 WORDS_IN_ROOM, NARROWEST, ARROW_ROOM = 1.4, 12.0, 3.0
 """How wide words are for each mm of room round them, how wide at least, and from the arrow."""
+SMALL_PAIR, SMALL_GAP = 16.0, 2.0
+"""How large the two of a pair are drawn in small, at most, and how far from their middle, in mm."""
 FAR = 20.0
 """So far apart, words on a piece cannot meet."""
 SAME = 1e-6
@@ -62,6 +64,8 @@ def piece_shapes(piece: Piece, words: Sequence[str]) -> tuple[Shape, ...]:
     shapes += [_notch(outline, notch) for notch in on_paper(piece, piece.notches)]
     if piece.slit:
         shapes += _slit(on_paper(piece, piece.slit))
+    if piece.pair:
+        shapes += _in_small(outline, place, words)
     return (*shapes, *_words_and_grain(piece, place, words))
 
 
@@ -177,13 +181,36 @@ def _apart(one: Point, other: Point) -> float:
     return sqrt(across * across + down * down)
 
 
+def _lines_of(words: Sequence[str], room: float) -> list[str]:
+    """The words on a piece, broken to fit in."""
+    across = max(NARROWEST, WORDS_IN_ROOM * room)
+    return [line for text in words for line in wrapped(text, across, TEXT)]
+
+
+def _in_small(
+    outline: Sequence[Point], place: tuple[Point, float], words: Sequence[str]
+) -> Iterable[Shape]:
+    """Both pieces of a pair below the words: the one printed, and its mirror image, hatched."""
+    (x, y), room = place
+    (left, top), (right, bottom) = extents(outline)
+    down = y + (len(_lines_of(words, room)) + 1) / 2 * LINE_HEIGHT
+    scale = min(SMALL_PAIR, room) / max(bottom - top, right - left)
+    if y + room < down + scale * (bottom - top):
+        return
+    for way, tone in ((-1, Tone.RIGHT), (1, Tone.WRONG)):
+        small = tuple(
+            (x + way * (SMALL_GAP + scale * (right - across)), down + scale * (level - top))
+            for across, level in outline
+        )
+        yield Area(small, tone, Line.THIN)
+
+
 def _words_and_grain(
     piece: Piece, place: tuple[Point, float], words: Sequence[str]
 ) -> Iterable[Shape]:
-    """The grain arrow where there is most room, and beside it the words, broken to fit in."""
+    """The grain arrow where there is most room, and beside it the words."""
     (x, y), room = place
-    across = max(NARROWEST, WORDS_IN_ROOM * room)
-    lines = [line for text in words for line in wrapped(text, across, TEXT)]
+    lines = _lines_of(words, room)
     left = x - (max(width(line, TEXT) for line in lines) + ARROW_ROOM) / 2
     along = (ROOT, ROOT) if piece.grain is Grain.BIAS else (0.0, 1.0)
     half = max(2 * HEAD, min(LONGEST_GRAIN / 2, 0.8 * room))

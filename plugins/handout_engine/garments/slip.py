@@ -8,15 +8,6 @@ from fractions import Fraction
 from typing import ClassVar
 
 from handout_engine.bodies import measured
-from handout_engine.cautions import (
-    BUTTONS_AS_SMALL_PARTS,
-    GARMENT_IS_DAYWEAR,
-    LONG_HEM,
-    LOOPS_CATCH,
-    MEASURE_THE_BABY,
-    PINS_AND_IRON,
-    THIN_COTTON,
-)
 from handout_engine.cloth import note_cloth
 from handout_engine.drafting.block import BodyBlock, note_block
 from handout_engine.drafting.clearances import (
@@ -39,31 +30,19 @@ from handout_engine.drafting.turned_hems import (
 from handout_engine.drawing.garment_views import View, scene
 from handout_engine.drawing.scene import Dimension, Side
 from handout_engine.drawing.scene import Line as Kind
-from handout_engine.garment_steps import (
-    WHOLE,
-    add_cloth_step,
-    add_lower_edge_steps,
-    add_shoulder_step,
-    add_side_step,
-    add_slit_step,
-    add_stay_step,
-)
 from handout_engine.geometry.points import snapped
 from handout_engine.inputs import SEWING, Asked, choice, length, optional_length, ratio
 from handout_engine.lengths import Length, from_float, inches, millimetres
 from handout_engine.refusals import RefusalError
 from handout_engine.saying import Amount, Tape
+from handout_engine.slip_steps import BOUND, PLAIN, TRIMMED, WORKED, add_steps, add_supplies
 from handout_engine.sources import DRAWN, GIVEN, PRACTICE
 from handout_engine.values import Value, sentence
-from handout_engine.workings import BINDINGS, Grain, Picture, Piece, Seam, Supply, Working
+from handout_engine.workings import Grain, Picture, Piece, Seam, Working
 from handout_engine.worksheet import Worksheet
 
 CLOTH = "cloth"
-BOUND, TRIMMED = "bound", "trimmed"
-PLAIN, WORKED = "plain", "worked"
 TAPE = Tape(finest=32)
-TO_THE_FOOT = Fraction(3, 4)
-"""Of her length, from the neck point to the sole of a baby's foot at the least; an estimate."""
 LEAST_SIDE = millimetres(30)
 SLIT_FACING, BELOW_SLIT = millimetres(60), millimetres(30)
 """How wide the facing of the slit is cut, and how far it goes on below: common practice."""
@@ -154,8 +133,8 @@ class Slip(TurnedHemInputs):
         sheet.note("hem_edge", "once round the finished hem", from_float(hem), "", basis=DRAWN)
         note_cloth(sheet, CLOTH, self.cloth())
         sheet.seams.append(Seam("shoulders and sides", self.seam_allowance))
-        _add_supplies(sheet)
-        _add_steps(sheet)
+        add_supplies(sheet)
+        add_steps(sheet)
         sheet.pictures.insert(0, _finished(sheet, front, block))
         return sheet.finish()
 
@@ -221,69 +200,6 @@ def _add_slit_facing(sheet: Worksheet, slip: Slip) -> None:
                       slip.seam_allowance + slip.opening + BELOW_SLIT,
                       "{seam_allowance} + {opening} + {below}", below=BELOW_SLIT)  # fmt: skip
     sheet.pieces.append(Piece("slit facing", CLOTH, 1, wide, long, Grain.STRAIGHT))
-
-
-def _add_supplies(sheet: Worksheet) -> None:
-    where = "for the neck, {neck_edge}"
-    if sheet["armholes"].amount == BOUND:
-        where += ", and two armholes, {armhole_edge} each"
-    edges = {name: sheet[name] for name in ("neck_edge", "armhole_edge")}
-    sheet.supplies.append(Supply("bias binding", None, sentence(where, **edges), unless=BINDINGS))
-    sheet.have("fine thread to match")
-    sheet.cautions.extend((PINS_AND_IRON, GARMENT_IS_DAYWEAR, MEASURE_THE_BABY, THIN_COTTON))
-    if sheet["opening"].length:
-        sheet.have("one small flat button")
-        sheet.cautions.extend((BUTTONS_AS_SMALL_PARTS, LOOPS_CATCH))
-    if sheet["finished_length"].length > sheet["body_length"].length * TO_THE_FOOT:
-        sheet.cautions.append(LONG_HEM)
-
-
-BINDING = (
-    "To bind, first trim the allowance of {seam_allowance} away, down to the seam line; to face, "
-    "sew the facing on that line. In one of the two ways finish"
-)
-EDGES = "finished, the neck measures {neck_edge} and each armhole {armhole_edge}."
-
-
-def _add_steps(sheet: Worksheet) -> None:
-    add_cloth_step(sheet)
-    if sheet["front"].amount == WORKED:
-        sheet.step(
-            "Make up the cloth of the front first, at least {slip_front_across} wide and "
-            "{slip_front_length} long, its middle marked; the fold line of the front lies there."
-        )
-    marked = ["the hem line {hem_depth} above the cut edge"] if _hem_line(sheet) else []
-    if sheet["opening"].length:
-        marked.insert(0, "the centre back from the neck seam line down by {opening}")
-    mark = f", and mark {' and '.join(marked)}" if marked else ""
-    sheet.step(f"Cut front and back, each {WHOLE}. Snip the notches{mark}.")
-    add_stay_step(sheet, "the neck and the armholes of front and back")
-    add_slit_step(sheet)
-    add_shoulder_step(sheet)
-    add_side_step(sheet, "the hem line measures {hem_edge} once round.")
-    if sheet["armholes"].amount == BOUND:
-        sheet.step(f"{BINDING} the neck and both armholes.", EDGES)
-    else:
-        sheet.step("Sew their trim to both armholes, {armhole_edge} each.")
-        sheet.step(f"{BINDING} the neck.", "finished, the neck measures {neck_edge}.")
-    if sheet["hem_trim"].length:
-        sheet.step(
-            "Sew the trim to the hem line, once round; it takes the allowance of {hem_depth}.",
-            "with its trim the slip is {finished_length} from the neck point.",
-        )
-    else:
-        add_lower_edge_steps(sheet)
-    if sheet["opening"].length:
-        sheet.step(
-            "At the top of the slit, where its edges meet, work a thread loop on one of them, just "
-            "long enough for the button, and sew the button to the other.",
-            "buttoned up, the neck measures {neck_edge}; open, {opened_neck}.",
-        )
-
-
-def _hem_line(sheet: Worksheet) -> bool:
-    """Whether the hem line is marked; a facing is sewn on along the raw edge."""
-    return bool(sheet["hem_trim"].length) or "hem_ease" in sheet.values
 
 
 def _finished(sheet: Worksheet, front: Draft, block: BodyBlock) -> Picture:
