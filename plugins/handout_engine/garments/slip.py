@@ -196,9 +196,11 @@ def _add_slit_facing(sheet: Worksheet, slip: Slip) -> None:
     """The facing of the slit, so that its edges meet: a rectangle on the straight grain."""
     wide = sheet.note("slit_facing_width", "facing of the slit, cut width", SLIT_FACING, "",
                       basis=PRACTICE)  # fmt: skip
+    below = sheet.note("slit_facing_below", "facing of the slit, below its end", BELOW_SLIT, "",
+                       basis=PRACTICE)  # fmt: skip
     long = sheet.note("slit_facing_length", "facing of the slit, cut length",
-                      slip.seam_allowance + slip.opening + BELOW_SLIT,
-                      "{seam_allowance} + {opening} + {below}", below=BELOW_SLIT)  # fmt: skip
+                      slip.seam_allowance + slip.opening + below.length,
+                      "{seam_allowance} + {opening} + {slit_facing_below}")  # fmt: skip
     sheet.pieces.append(Piece("slit facing", CLOTH, 1, wide, long, Grain.STRAIGHT))
 
 

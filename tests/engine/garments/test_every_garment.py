@@ -320,7 +320,7 @@ def test_a_few_inputs_at_their_bounds_are_drafted_or_refused(key: str, data: st.
 
 def page_of(key: str, size: str) -> str:
     """All that a page says of a garment, as one text."""
-    parts = ("cuts", "layout", "drawing", "finished", "steps", "supplies", "sample")
+    parts = ("cuts", "layout", "drawing", "finished", "steps", "supplies", "sample", "numbers")
     return " ".join(block(sized(key, size), parts, Tape(), "b0", key).itertext())
 
 
@@ -331,6 +331,7 @@ def test_no_page_cuts_on_the_fold_what_lies_on_a_single_layer(key, size):
     said = page_of(key, size)
     sheet = pieces_sheet(sized(key, size), Tape())
     labels = [line for each in sheet.drawings for line in each.label.lines] if sheet else []
+    assert "Length(" not in said, "a figure is printed that nobody has named"
     assert not ("single layer" in said and "on the fold" in " ".join((said, *labels)))
 
 
