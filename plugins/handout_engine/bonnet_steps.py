@@ -10,7 +10,7 @@ from handout_engine.cautions import (
     PINS_AND_IRON,
     THIN_COTTON,
 )
-from handout_engine.gathering_steps import add_washing_step
+from handout_engine.garment_steps import add_cloth_step, add_stay_step
 from handout_engine.hems import FINISHED, hem_step
 from handout_engine.values import sentence
 from handout_engine.workings import Step, Supply
@@ -48,7 +48,7 @@ def add_sample(sheet: Worksheet) -> None:
 
 def add_steps(sheet: Worksheet) -> None:
     """From the cut pieces to the strap."""
-    add_washing_step(sheet)
+    add_cloth_step(sheet)
     if sheet["crown"].amount == WORKED:
         sheet.step("Make up the cloth of the straight piece first, at least {crown_length} long "
                    "and {crown_depth} across, and press it.")  # fmt: skip
@@ -57,6 +57,7 @@ def add_steps(sheet: Worksheet) -> None:
         "to back, the back {back_cut_width} by {back_cut_height}, the bias strip {binding_cut} by "
         "{binding_length}, and the strap {strap_cut_width} by {strap_cut_length}."
     )
+    add_stay_step(sheet, "the curve of the back")
     hem = str(sheet["hem"].amount)
     words = hem_step(hem).replace("lower edge", "front edge")
     sheet.step(

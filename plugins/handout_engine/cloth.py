@@ -131,7 +131,14 @@ def note_cloth(sheet: Worksheet, name: str, cloth: Cloth, prefix: str = "") -> V
     """
     sheet.check_noted()
     items = [
-        Item(piece.name, *piece.extents, number, piece.on_fold, outline=piece.lying)
+        Item(
+            piece.name,
+            *piece.extents,
+            number,
+            piece.on_fold,
+            outline=piece.lying,
+            pair=piece.pair,
+        )
         for number, piece in enumerate(sheet.pieces, 1)
         if piece.cloth == name and not piece.worked
         for _ in range(piece.count)

@@ -8,7 +8,7 @@ from handout_engine.cautions import (
     PINS_AND_IRON,
     THIN_COTTON,
 )
-from handout_engine.gathering_steps import add_washing_step
+from handout_engine.garment_steps import WHOLE, add_cloth_step, add_stay_step
 from handout_engine.values import sentence
 from handout_engine.workings import Step, Supply
 from handout_engine.worksheet import Worksheet
@@ -46,13 +46,18 @@ def add_sample(sheet: Worksheet) -> None:
 def add_steps(sheet: Worksheet) -> None:
     """From the cut pieces to the collar in the neck of its garment."""
     in_one = sheet["form"].amount == "one piece"
-    add_washing_step(sheet)
+    add_cloth_step(sheet)
     if in_one:
-        sheet.step("Cut upper and under collar once each, the centre front on the fold. Mark the "
-                   "shoulders and the centre front at the neck edge.")  # fmt: skip
+        sheet.step(
+            f"Cut upper and under collar once each, {WHOLE}. Mark the shoulders and the centre "
+            "front at the neck edge."
+        )
     else:
-        sheet.step("Cut upper and under collar twice each, the second turned over, so that there "
-                   "is a left and a right one. Mark the shoulders at the neck edge.")  # fmt: skip
+        sheet.step(
+            "Cut a pair of each, upper and under collar: a left one, and a right one that is its "
+            "mirror image. Mark the shoulders at the neck edge."
+        )
+    add_stay_step(sheet, "the neck edge of upper and under collar, and the neck of the garment")
     sheet.step("Work embroidery or an insertion on the upper collar now, while it is flat. Lay an "
                "edging or a ruffle along its outer edge, heading to the edge.")  # fmt: skip
     _add_outer_edge(sheet)

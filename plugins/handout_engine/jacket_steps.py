@@ -11,7 +11,7 @@ from handout_engine.cautions import (
     PINS_AND_IRON,
     RAISED_CLOTH,
 )
-from handout_engine.gathering_steps import add_washing_step
+from handout_engine.garment_steps import WHOLE, add_cloth_step, add_stay_step, easing
 from handout_engine.values import sentence
 from handout_engine.workings import Supply
 from handout_engine.worksheet import Worksheet
@@ -33,22 +33,25 @@ def add_supplies(sheet: Worksheet) -> None:
 
 def add_steps(sheet: Worksheet) -> None:
     """From the cloth to the last button."""
-    add_washing_step(sheet)
+    add_cloth_step(sheet)
     sheet.step(
-        "Cut the back and its neck facing on the fold, two fronts and two front facings as pairs. "
-        "Mark the shoulder ends, the centre front from neck to hem, and both hem lines.",
+        f"Cut the back and its neck facing, each {WHOLE}, and of fronts and front facings a pair "
+        "each. Snip the notches, and mark the centre front from neck to hem, and the hem lines, "
+        "{hem_depth} above the lower cut edge and {sleeve_hem} from that of the sleeves.",
         "from the centre front to the cut edge it is {cut_beyond}.",
         cut_beyond=sheet["beyond_centre"].length + sheet["seam_allowance"].length,
     )
+    add_stay_step(sheet, "the neck of fronts and back")
     sheet.step(
         "Sew fronts to back over shoulder and arm, {seam_allowance} from the edge, the notches at "
-        "the shoulder ends on one another. Press the seams open and finish them.",
+        "the shoulder ends on one another. Overcast each edge, and press the seams open.",
         "from the neck point to the hem line of the sleeve it is {over_arm}.",
     )
     sheet.step(
         "Sew the seam under the arm and down the side in one, {seam_allowance} from the edge, with "
         "shorter stitches round the curve. Sew the curve a second time just inside the first row, "
-        "and snip the allowance there every fingertip's width, to a thread before the stitches.",
+        "and snip the allowance there every fingertip's width, to a thread before the stitches. "
+        "Overcast the edges, along the snips too.",
         "from the sleeve's hem line to that of the jacket the seam is {under_arm} long, and the "
         "curve lies flat when the arm is raised.",
     )
@@ -59,8 +62,9 @@ def add_steps(sheet: Worksheet) -> None:
         "each sleeve measures {sleeve_edge} round its end.",
     )
     sheet.step(
-        "Turn the lower edge up by {hem} between the facings and sew it by hand; catch the lower "
-        "ends of the facings over it.",
+        f"{easing(sheet)}Turn the lower edge up by {{hem_depth}} between the facings, its raw edge "
+        "turned under or overcast, and sew it by hand; catch the lower ends of the facings over "
+        "it.",
         "from the neck point to the hem it is {finished_length}, and both fronts are alike.",
     )
     sheet.step(

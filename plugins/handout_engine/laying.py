@@ -6,7 +6,7 @@ the fold), `top` from the cut end. Pieces are not turned, since their grain fixe
 
 from __future__ import annotations
 
-from collections.abc import Iterable, Sequence
+from collections.abc import Iterable, Iterator, Sequence
 from dataclasses import dataclass, replace
 from fractions import Fraction
 from math import ceil
@@ -29,7 +29,8 @@ class Item:
 
     On a fold, half of the piece is laid with its straight edge at the fold; `opened` out, the
     whole of it lies on a single layer. `outline` is how it lies in its rectangle, in mm; empty for
-    a rectangle.
+    a rectangle. Of a `pair` every second one is `turned_over` where the cloth lies single, so that
+    it is the mirror image of the other; cut through two layers, a pair needs no turning.
     """
 
     name: str
@@ -39,6 +40,8 @@ class Item:
     on_fold: bool = False
     opened: bool = False
     outline: tuple[Point, ...] = ()
+    pair: bool = False
+    turned_over: bool = False
 
 
 @dataclass(frozen=True)
@@ -89,9 +92,10 @@ def lay(cloth: str, width: Length, items: Iterable[Item], order: Order) -> Layou
     items = list(items)
     if len(items) > MOST_ITEMS:
         raise RefusalError(f"{len(items)} pieces are too many to lay out; the most is {MOST_ITEMS}")
+    lying_single = list(_in_pairs(_opened(item) for item in items))
+    single = _laid(cloth, width, lying_single, order, folded=False)
     if not any(item.on_fold for item in items):
-        return _laid(cloth, width, items, order, folded=False)
-    single = _laid(cloth, width, [_opened(item) for item in items], order, folded=False)
+        return single
     try:
         folded = _laid(cloth, width, _through_two_layers(items), order, folded=True)
     except RefusalError:
@@ -127,8 +131,29 @@ def _opened(item: Item) -> Item:
     )
 
 
-def _closed(item: Item) -> Item:
-    """An item as it was before it was opened."""
+def _in_pairs(items: Iterable[Item]) -> Iterator[Item]:
+    """Of each kind of pair every second one turned over; all other items as they are."""
+    waiting: set[Item] = set()
+    for item in items:
+        if item.pair and item in waiting:
+            waiting.remove(item)
+            yield _turned_over(item)
+            continue
+        waiting.add(item)
+        yield item
+
+
+def _turned_over(item: Item) -> Item:
+    """An item with its other side up: its mirror image, left and right exchanged."""
+    across = float(item.across)
+    outline = tuple((snapped(across - x), y) for x, y in item.outline)
+    return replace(item, outline=outline, turned_over=not item.turned_over)
+
+
+def _as_cut(item: Item) -> Item:
+    """An item as it was before it was opened or turned over."""
+    if item.turned_over:
+        return _turned_over(item)
     if not item.opened:
         return item
     half = float(item.across) / 2
@@ -148,7 +173,7 @@ def together(layouts: Iterable[Layout]) -> list[Layout]:
         items = groups.setdefault((layout.cloth, whole, layout.order), [])
         for laid in layout.laid:
             items.extend(
-                [_closed(laid.item)] * (1 if not layout.folded or laid.item.on_fold else 2)
+                [_as_cut(laid.item)] * (1 if not layout.folded or laid.item.on_fold else 2)
             )
     return [
         lay(cloth, width, _numbered(items), order)

@@ -12,8 +12,13 @@ from handout_engine.cautions import (
     PINS_AND_IRON,
     THIN_COTTON,
 )
-from handout_engine.garment_steps import add_shoulder_step, add_side_step
-from handout_engine.gathering_steps import add_washing_step
+from handout_engine.garment_steps import (
+    WHOLE,
+    add_cloth_step,
+    add_shoulder_step,
+    add_side_step,
+    add_stay_step,
+)
 from handout_engine.values import sentence
 from handout_engine.workings import BINDINGS, Supply
 from handout_engine.worksheet import Worksheet
@@ -46,13 +51,14 @@ def add_supplies(sheet: Worksheet) -> None:
 
 def add_steps(sheet: Worksheet) -> None:
     """From the cloth to the last button."""
-    add_washing_step(sheet)
+    add_cloth_step(sheet)
     sheet.step(
-        "Cut front and back on the fold, the leg bands and the crotch facings. Mark the crotch "
-        "line on front and back at its notches, the notches of the armholes, and the centre front "
-        "from the neck down by {opening}.",
+        f"Cut front and back, each {WHOLE}, the leg bands and the crotch facings. Snip the notches "
+        "and mark the crotch line on front and back at its notches, the notches of the armholes, "
+        "and the centre front from the neck down by {opening}.",
         "from the crotch line to the cut edge below it is {band_end}.",
     )
+    add_stay_step(sheet, "the neck and the armholes of front and back")
     _add_front(sheet)
     add_shoulder_step(sheet)
     sheet.step(

@@ -32,6 +32,11 @@ SIZE = "size"
 """The input that says which size of baby a garment is for."""
 LARGEST = 2.4e6
 """Square mm: a drawing in a larger box would take more than about 60 pages, and is not printed."""
+MIRRORED = "one the mirror image of the other: turn this paper over, face down, for the second"
+MIDDLE = (
+    "The line of long dashes and dots is the middle of the piece: lay it to a fold of the cloth, "
+    "or turn the paper over along it and draw the other half."
+)
 _MODULUS = 2**64 - 59
 """The greatest prime below 2 to the 64th."""
 
@@ -116,7 +121,7 @@ def pieces_sheet(working: Working, tape: Tape) -> Sheet | None:
     drawings = tuple(
         Drawing(
             piece_label(working, pieces, tape),
-            piece_shapes(pieces[0], [f"{each.name}: cut {each.count}" for each in pieces]),
+            piece_shapes(pieces[0], [_words_on(each) for each in pieces]),
         )
         for pieces in alike(each for each in working.pieces if can_be_printed(each))
     )
@@ -147,7 +152,8 @@ def alike(pieces: Iterable[Piece]) -> list[list[Piece]]:
     """Pieces of one outline together, since one paper piece serves them all."""
     groups: dict[object, list[Piece]] = {}
     for each in pieces:
-        key = (each.outline, each.seam_outline, each.notches, each.grain, each.on_fold)
+        drawn = (each.outline, each.seam_outline, each.notches, each.slit)
+        key = (*drawn, each.grain, each.on_fold)
         groups.setdefault(key, []).append(each)
     return list(groups.values())
 
@@ -172,16 +178,22 @@ def _heading(working: Working, name: str) -> str:
     return f"{working.title}: {name}"
 
 
+def _words_on(piece: Piece) -> str:
+    """What is written on the paper piece itself."""
+    return f"{piece.name}: cut {piece.count}" + (", one mirrored" if piece.pair else "")
+
+
 def _lines(one: Piece, pieces: Sequence[Piece], tape: Tape) -> Iterable[str]:
     for each in pieces:
         name = f"{each.name}: cut" if len(pieces) > 1 else "Cut"
         worked = "the worked " if each.worked else ""
-        yield f"{name} {each.count} from {worked}{each.cloth}."
+        pair = f", {MIRRORED}" if each.pair else ""
+        yield f"{name} {each.count} from {worked}{each.cloth}{pair}."
     wide, high = _size(one)
     half = ", half of it" if one.on_fold else ""
     yield f"{_both(wide, tape)} wide, {_both(high, tape)} high{half}."
     if one.on_fold:
-        yield "The line of long dashes and dots lies on the fold."
+        yield MIDDLE
     if one.seam_outline:
         yield "Cut on the thick line; seams and turned edges lie on the dashed one."
     else:

@@ -41,7 +41,9 @@ class Piece:
     straight edge lies at the fold of the cloth. `seam_outline` is the line it is sewn on and
     `notches` are points of the seams that must meet, both in the outline's coordinates. A piece
     `worked` first is cut from cloth that another block makes up, so no cloth is bought for it. A
-    `whole` ring is not slit: where its outline runs to its inner line and back, nothing is cut.
+    `whole` ring is not slit: where its outline runs to its inner line and back, nothing is cut. Of
+    a `pair` every second one is the mirror image of the outline. A `slit` runs from its open end
+    to its closed one, in the same coordinates.
     """
 
     name: str
@@ -57,6 +59,8 @@ class Piece:
     notches: tuple[Point, ...] = ()
     worked: bool = False
     whole: bool = False
+    pair: bool = False
+    slit: tuple[Point, ...] = ()
 
     @property
     def extents(self) -> tuple[Length, Length]:

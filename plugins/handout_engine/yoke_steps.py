@@ -12,12 +12,17 @@ from handout_engine.cautions import (
 )
 from handout_engine.drafting.gathered_skirts import FRONT_WORKED, TUCKED
 from handout_engine.drafting.yokes import BOUND, PLAIN
-from handout_engine.gathering_steps import add_washing_step
+from handout_engine.garment_steps import (
+    WHOLE,
+    add_cloth_step,
+    add_lower_edge_steps,
+    add_stay_step,
+)
 from handout_engine.values import sentence
 from handout_engine.workings import BINDINGS, Seam, Step, Supply
 from handout_engine.worksheet import Worksheet
 
-FROM_WORKED = ", out of the cloth that was worked for it, the middle of the work on the fold"
+FROM_WORKED = ", out of the cloth that was worked for it, the middle of the work at its fold line"
 
 
 def add_supplies(sheet: Worksheet, armholes: str = "") -> None:
@@ -40,16 +45,17 @@ def add_supplies(sheet: Worksheet, armholes: str = "") -> None:
 
 def add_cutting_steps(sheet: Worksheet, also: str = "") -> None:
     """Cutting out, and what is marked before a piece is moved; `also` names further pieces."""
-    add_washing_step(sheet)
+    add_cloth_step(sheet)
     skirt = sheet["skirt"].amount
     front = "" if sheet["front"].amount == PLAIN else FROM_WORKED
     of_skirt = {PLAIN: "", FRONT_WORKED: f"; the front{FROM_WORKED}"}.get(
         str(skirt), f"; both{FROM_WORKED}")  # fmt: skip
-    sheet.step(f"Cut the front yoke on the fold{front}.")
+    sheet.step(f"Cut the front yoke {WHOLE}{front}.")
     sheet.step(
-        f"Cut skirt front and skirt back on the fold{of_skirt}. Cut two back yokes, one turned "
-        f"over so that they make a pair{also}. Snip the notches."
+        f"Cut skirt front and skirt back, each {WHOLE}{of_skirt}. Cut a pair of back yokes, one "
+        f"the mirror image of the other{also}. Snip the notches."
     )
+    add_stay_step(sheet, "the necks of the yokes and the armholes of yokes and skirt")
     sheet.step(
         "On each back yoke mark the fold of its facing, {facing} from the raw back edge, and the "
         "centre back, {beyond_centre} from that fold.",
@@ -115,15 +121,15 @@ def add_yoke_seam_steps(sheet: Worksheet) -> None:
     drawn = "" if tucked else " Draw the gathers up to the yoke and spread them evenly."
     sheet.step(
         "Pin the skirt front to the front yoke, right sides together, centre on centre and notch "
-        f"on notch.{drawn} Sew, {{seam_allowance}} from the edge, finish the seam and press it "
-        "into the yoke.",
+        f"on notch.{drawn} Sew, {{seam_allowance}} from the edge, overcast the edges together "
+        "and press the seam into the yoke.",
         "between the seam lines of the armholes the seam is {yoke_edge} long.",
     )
     sheet.step(
         "Pin each half of the skirt back to its yoke. On the half that lies on top fold the lap "
         "under, its fold to the pressed fold of the facing; on the other let the lap stand out to "
         "it. Draw up the gathers. Wrap the facing back over skirt and lap, right sides together, "
-        "sew the seam, and turn the facing to the inside.",
+        "sew the seam, overcast its edges together, and turn the facing to the inside.",
         "each seam is {back_yoke_edge} from the armhole's seam line to the finished back edge; "
         "closed, right and left lap by {lap}.",
     )
@@ -135,7 +141,8 @@ def add_set_in_step(sheet: Worksheet) -> None:
     how = "draw up the gathers of its head" if gathered else "ease its cap in, without a pleat"
     sheet.step(
         "Lay each sleeve to its armhole, right sides together, the notch of its cap on the "
-        f"shoulder seam, and {how}. Sew, {{seam_allowance}} from the edge, and finish the seam.",
+        f"shoulder seam, and {how}. Sew, {{seam_allowance}} from the edge, and overcast the "
+        "edges together.",
         "along the garment the seam is {armhole_edge} from side to side.",
     )
 
@@ -177,16 +184,12 @@ def add_hem_step(sheet: Worksheet) -> None:
     """The lower edge: its trim, or a hem sewn by hand."""
     if sheet["hem_trim"].length:
         sheet.step(
-            "Sew the ruffle or band to the lower edge, {hem} from the raw edge.",
+            "Sew the ruffle or band to the lower edge, {hem_depth} from the raw edge.",
             "the seam is {hem_edge} once round, and with its trim the garment is "
             "{finished_length} long from the neck point.",
         )
         return
-    sheet.step(
-        "Turn {hem} up at the lower edge, its raw edge turned under, ease in what is full there, "
-        "and sew the hem by hand.",
-        "it is {hem_edge} once round, and from the neck point to the hem {finished_length}.",
-    )
+    add_lower_edge_steps(sheet)
 
 
 def add_button_step(sheet: Worksheet) -> None:

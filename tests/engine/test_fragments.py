@@ -46,11 +46,9 @@ def test_the_cut_list_of_a_pair_of_sleeves():
 def test_the_cut_list_says_which_pieces_are_half_of_what_is_cut():
     gown = work("day-gown", size="62")
     listed = rows(block(gown, ("cuts",), INCHES, "b0-gown", "gown"))[1:]
-    halves = {row[0] for row in listed if row[0].endswith("; half of it, on the fold")}
-    on_the_fold = "cloth; long side along the selvage; half of it, on the fold"
-    assert halves == {
-        f"{name} {on_the_fold}" for name in ("front yoke", "skirt front", "skirt back")
-    }
+    halves = {row[0] for row in listed if row[0].endswith("; half of it, to its fold line")}
+    half = "cloth; long side along the selvage; half of it, to its fold line"
+    assert halves == {f"{name} {half}" for name in ("front yoke", "skirt front", "skirt back")}
     assert len(listed) > len(halves)
 
 

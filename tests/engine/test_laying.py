@@ -158,3 +158,38 @@ def test_a_piece_too_wide_for_folded_cloth_is_laid_on_a_single_layer():
     pieces = [Item("front", inches(7), inches(15), 1, on_fold=True),
               Item("skirt", inches(40), inches(10), 2)]  # fmt: skip
     assert lay("cloth", inches(44), pieces, ORDER).used == inches(25)
+
+
+LEFT_FRONT = ((0.0, 0.0), (100.0, 0.0), (60.0, 80.0), (0.0, 80.0))
+RIGHT_FRONT = ((100.0, 0.0), (0.0, 0.0), (40.0, 80.0), (100.0, 80.0))
+
+
+def front(**fields):
+    return Item("front", millimetres(100), millimetres(80), 1, outline=LEFT_FRONT, **fields)
+
+
+def test_of_a_pair_on_a_single_layer_one_is_turned_over():
+    layout = lay("cloth", WIDTH, [front(pair=True)] * 2, ORDER)
+    assert [laid.item.outline for laid in layout.laid] == [LEFT_FRONT, RIGHT_FRONT]
+    assert [laid.item.turned_over for laid in layout.laid] == [False, True]
+
+
+def test_what_is_no_pair_is_cut_alike():
+    layout = lay("cloth", WIDTH, [front()] * 3, ORDER)
+    assert {laid.item.outline for laid in layout.laid} == {LEFT_FRONT}
+
+
+def test_a_pair_cut_through_two_layers_needs_no_turning():
+    back = Item("back", inches(18), inches(6), 2, on_fold=True)
+    layout = lay("cloth", WIDTH, [back, back, front(pair=True), front(pair=True)], ORDER)
+    assert layout.folded
+    assert [laid.item.outline for laid in layout.laid if laid.item.name == "front"] == [LEFT_FRONT]
+
+
+@given(st.integers(1, 6), st.integers(1, 6))
+def test_pairs_of_several_blocks_laid_together_are_pairs_again(first, second):
+    apart = [lay("cloth", WIDTH, [front(pair=True)] * 2 * each, ORDER) for each in (first, second)]
+    (layout,) = together(apart)
+    turned = [laid.item.turned_over for laid in layout.laid]
+    assert sum(turned) * 2 == len(turned) == 2 * (first + second)
+    assert {laid.item.number for laid in layout.laid} == {1}

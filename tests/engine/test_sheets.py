@@ -103,8 +103,33 @@ def test_a_piece_on_the_fold_is_cut_everywhere_but_there():
     assert cut == ((0.0, 200.0), (90.0, 200.0), (90.0, 20.0), (0.0, 0.0))
     (sewn,) = strokes(sheet, Line.STITCH)
     assert sewn == ((0.0, 190.0), (80.0, 190.0), (80.0, 30.0), (0.0, 10.0))
-    assert "half of it" in words(sheet) and "lies on the fold" in words(sheet)
+    assert "half of it" in words(sheet) and "is the middle of the piece" in words(sheet)
     assert "seams and turned edges lie on the dashed one" in words(sheet)
+
+
+def test_of_a_pair_the_sheet_says_and_shows_that_one_is_mirrored():
+    sheet = printed(piece(outline=((0, 0), (200, 0), (200, 150)), pair=True))
+    assert "Cut 2 from lawn, one the mirror image of the other: turn this paper over" in words(
+        sheet
+    )
+    (drawing,) = sheet.drawings
+    _, printed_one, mirrored = [each for each in drawing.shapes if isinstance(each, Area)]
+    one, other = (signed_area(each.points) for each in (printed_one, mirrored))
+    assert one == pytest.approx(-other) and one != 0
+    (note,) = [each.text.template for each in drawing.shapes if isinstance(each, Note)]
+    assert note == "front: cut 2, one mirrored"
+
+
+def signed_area(points):
+    """Below 0 where the corners stand the other way round."""
+    return sum(x1 * y2 - x2 * y1 for (x1, y1), (x2, y2) in pairwise((*points, points[0]))) / 2
+
+
+def test_a_slit_is_drawn_and_named():
+    sheet = printed(piece(grain=Grain.STRAIGHT, slit=((0.0, 5.0), (40.0, 5.0))))
+    assert ((5.0, 0.0), (5.0, 40.0)) in strokes(sheet, Line.CUT)
+    notes = [each.text.template for each in sheet.drawings[0].shapes if isinstance(each, Note)]
+    assert "slit" in notes
 
 
 def test_a_notch_runs_from_the_cut_line_to_the_seam():
@@ -154,11 +179,13 @@ def test_the_size_of_a_garment_is_on_its_pages():
 
 
 def test_alike_tells_apart_what_differs_in_grain_or_seam():
-    every = [piece(), piece("b", grain=Grain.BIAS), piece("c", seam_outline=TRIANGLE), piece("d")]
+    every = [piece(), piece("b", grain=Grain.BIAS), piece("c", seam_outline=TRIANGLE), piece("d"),
+             piece("e", slit=((0.0, 5.0), (40.0, 5.0)))]  # fmt: skip
     assert [[each.name for each in group] for group in alike(every)] == [
         ["front", "d"],
         ["b"],
         ["c"],
+        ["e"],
     ]
 
 
@@ -212,8 +239,9 @@ def test_a_name_that_says_the_title_is_not_headed_by_it_twice():
 def test_the_words_on_a_piece_stand_on_it(key):
     """Whole, however narrow it is: nobody writes over the edge of a collar."""
     for drawing in pieces_sheet(work(key), Tape()).drawings:
-        (face,) = [each for each in drawing.shapes if isinstance(each, Area)]
+        face, *small = [each for each in drawing.shapes if isinstance(each, Area)]
         cloth = Polygon(face.points).buffer(0)
+        assert all(cloth.contains(Polygon(each.points)) for each in small)
         notes = [each for each in drawing.shapes if isinstance(each, Note)]
         assert "".join(each.text.template for each in notes).count("cut") >= 1
         for words in inked(notes, Tape()):

@@ -73,6 +73,17 @@ def point_along(line: Sequence[Point], distance: float) -> Point:
     return line[-1]
 
 
+def beyond(line: Line, distance: float) -> Line:
+    """The rest of a line from the point so far along it; its last stretch where it is shorter."""
+    left = distance
+    for number, (start, end) in enumerate(pairwise(line), 1):
+        step = run((start, end))
+        if left < step or number == len(line) - 1:
+            return (point_along((start, end), min(left, step / 2)), *line[number:])
+        left -= step
+    return line
+
+
 def shifted(line: Sequence[Point], across: float = 0.0, down: float = 0.0) -> Line:
     """A line moved to another place."""
     return tuple((snapped(x + across), snapped(y + down)) for x, y in line)

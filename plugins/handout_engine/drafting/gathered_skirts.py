@@ -3,18 +3,25 @@
 from __future__ import annotations
 
 from collections.abc import Mapping
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from fractions import Fraction
+from typing import ClassVar
 
-from handout_engine.drafting.block import BlockInputs
 from handout_engine.drafting.curves import shifted
 from handout_engine.drafting.drafts import FOLD, Draft, Edge
 from handout_engine.drafting.pieces import Cutting, note_piece
-from handout_engine.drafting.skirts import flared_side
+from handout_engine.drafting.skirts import flared_side, side_notch
+from handout_engine.drafting.turned_hems import (
+    Half,
+    LowerEdge,
+    TurnedHemInputs,
+    note_facings,
+    note_lower_edge,
+)
 from handout_engine.drafting.yokes import PLAIN, WORKED, Yoke
 from handout_engine.geometry.points import snapped
-from handout_engine.inputs import SEWING, Asked, choice, count, length, length_by_choice, ratio
-from handout_engine.lengths import Length, from_float, millimetres
+from handout_engine.inputs import Asked, choice, count, length, length_by_choice, ratio
+from handout_engine.lengths import Length, from_float, inches, millimetres
 from handout_engine.refusals import RefusalError
 from handout_engine.saying import Amount, Tape
 from handout_engine.sources import DRAWN, PRACTICE
@@ -27,8 +34,10 @@ LEAST_SIDE = millimetres(50)
 
 
 @dataclass(frozen=True, kw_only=True)
-class SkirtInputs(BlockInputs):
+class SkirtInputs(TurnedHemInputs):
     """The inputs of a garment whose skirt is sewn to its yoke."""
+
+    usual_hem: ClassVar[Length] = inches(2)
 
     skirt_fullness: Fraction = ratio(
         Asked("skirt fullness", "Width of the skirt's top for each length of yoke seam.",
@@ -75,14 +84,9 @@ class SkirtInputs(BlockInputs):
         "3 cm",
         ("0 cm", "20 cm"),
     )  # fmt: skip
-    hem: Length = length(
-        Asked("hem", "Turned up at the lower edge, its turning under included.", SEWING, PRACTICE),
-        "2 in",
-        ("1/8 in", "6 in"),
-    )
     hem_trim: Length = length(
         Asked("trim at the hem", "How far a ruffle or band will reach beyond the skirt, which is "
-              "cut so much shorter; write its seam allowance as the hem then."),
+              "cut so much shorter."),
         "0 cm",
         ("0 cm", "30 cm"),
     )  # fmt: skip
@@ -108,12 +112,17 @@ def note_skirt(sheet: Worksheet, garment: SkirtInputs, yoke: Yoke, cloth: str) -
     """
     low = _note_low(sheet, garment)
     _note_tops(sheet, garment)
+    tops = [sheet[top].mm / 2 for top in ("skirt_top", "skirt_back_top")]
+    halves = [_half(garment, yoke, top, low) for top in tops]
+    lower = note_lower_edge(sheet, garment, halves, trimmed=bool(garment.hem_trim))
     front, back = (
-        _draft(garment, name, yoke, (sheet[top].mm / 2, low))
-        for name, top in (("skirt front", "skirt_top"), ("skirt back", "skirt_back_top"))
+        _draft(garment, name, yoke, (top, half, lower))
+        for name, top, half in zip(("skirt front", "skirt back"), tops, halves, strict=True)
     )
     note_piece(sheet, front, Cutting(cloth, worked=garment.skirt != PLAIN))
-    note_piece(sheet, back, Cutting(cloth, worked=garment.skirt == WORKED))
+    note_piece(sheet, _with_slit(sheet, back), Cutting(cloth, worked=garment.skirt == WORKED))
+    if lower.faced:
+        note_facings(sheet, halves, cloth)
     if garment.taken_in == TUCKED:
         sheet.note("skirt_panel_width", "panel for the skirt front, its tucks stitched",
                    sheet["skirt_front_across"].length - 2 * garment.tuck_depth * garment.tucks,
@@ -186,24 +195,39 @@ def _note_tucks(sheet: Worksheet, garment: SkirtInputs) -> None:
         )
 
 
-def _draft(garment: SkirtInputs, name: str, yoke: Yoke, size: tuple[float, float]) -> Draft:
-    """Half of front or back; `size` is half its top's width and the level of its hem."""
-    half, low = size
+def _half(garment: SkirtInputs, yoke: Yoke, top: float, low: float) -> Half:
+    """Side and hem of front or back, from half its top's width and the level of its hem."""
+    underarm = shifted(yoke.below, top - yoke.end[0])[-1]
+    return Half(*flared_side(underarm, low, float(garment.flare)))
+
+
+def _draft(
+    garment: SkirtInputs, name: str, yoke: Yoke, parts: tuple[float, Half, LowerEdge]
+) -> Draft:
+    """Half of front or back, from half its top's width, its side and hem, and what is cut there."""
+    half, sewn, lower = parts
     more, (_, level) = half - yoke.end[0], yoke.end
     armhole = shifted(yoke.below, more)
-    side, hem = flared_side(armhole[-1], low, float(garment.flare))
     seam, top = float(garment.seam_allowance), (0.0, level)
     edges = (
         Edge("top", (top, armhole[0]), seam),
         Edge("armhole", armhole, seam),
-        Edge("side", side, seam),
-        Edge("hem", hem, float(garment.hem)),
-        Edge(FOLD, (hem[-1], top)),
+        Edge("side", sewn.side, seam),
+        lower.edge(sewn.hem),
+        Edge(FOLD, (sewn.hem[-1], top)),
     )
-    fold = "At its lower edge the dashed line is the fold of the hem."
     return Draft(
         name,
         edges,
-        notches=((snapped(half / 2), level),),
-        remark="" if garment.hem_trim else fold,
+        notches=((snapped(half / 2), level), side_notch(sewn.side)),
+        remark="At its lower edge the dashed line is the fold of the hem." * lower.turned_up,
     )
+
+
+def _with_slit(sheet: Worksheet, back: Draft) -> Draft:
+    """The skirt back with the slit for its placket, which lies in one half of it."""
+    (_, level), seam = back.edges[0].points[0], sheet["seam_allowance"].mm
+    across, raw = sheet["slit_aside"].mm, level - seam
+    slit = ((across, snapped(raw)), (across, snapped(raw + sheet["placket_slit"].mm)))
+    only = "The slit for the placket is cut in one half only, the one that will lie beneath."
+    return replace(back, slit=slit, remark=" ".join(filter(None, (back.remark, only))))

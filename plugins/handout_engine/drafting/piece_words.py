@@ -51,10 +51,11 @@ def _room(outline: Sequence[Point], share: float) -> tuple[float, Point]:
 
 
 def _span(outline: Sequence[Point], level: float) -> tuple[float, float]:
-    """From where to where a piece reaches at a level."""
-    across = [
+    """From where to where a piece reaches at a level; where it is in parts there, the widest."""
+    across = sorted(
         x1 + (x2 - x1) * (level - y1) / (y2 - y1)
         for (x1, y1), (x2, y2) in sides(outline)
         if min(y1, y2) <= level < max(y1, y2)
-    ]
-    return min(across), max(across)
+    )
+    parts = zip(across[::2], across[1::2], strict=True)
+    return max(parts, key=lambda part: part[1] - part[0])

@@ -12,6 +12,7 @@ from handout_engine.drawing.scene import (
     Area,
     Dimension,
     Line,
+    Note,
     Point,
     Scene,
     Shape,
@@ -29,13 +30,17 @@ from handout_engine.workings import Picture, Piece
 from handout_engine.worksheet import Worksheet
 
 TALLEST = 300.0
+HALF_DRAWN = "Half of it is drawn; the line of long dashes and dots is its middle."
 NOTCH = 4.0
 """How far the tick of a notch reaches to both sides of the seam, in mm."""
 
 
 @dataclass(frozen=True)
 class Cutting:
-    """What a drafted piece is cut from, and how many; `worked` cloth is made up first."""
+    """What a drafted piece is cut from, and how many; `worked` cloth is made up first.
+
+    What a garment has two of it has on its left and on its right, so two are a pair.
+    """
 
     cloth: str
     count: int = 1
@@ -76,6 +81,8 @@ def note_piece(sheet: Worksheet, draft: Draft, cutting: Cutting) -> Piece:
         seam_outline=turned(draft.seam_outline),
         notches=turned(draft.notches),
         worked=cutting.worked,
+        pair=cutting.count > 1 and not draft.on_fold,
+        slit=turned(draft.slit),
     )
     sheet.pieces.append(piece)
     sheet.pictures.append(_picture(draft, wide, long, name))
@@ -83,7 +90,7 @@ def note_piece(sheet: Worksheet, draft: Draft, cutting: Cutting) -> Piece:
 
 
 def _picture(draft: Draft, wide: Value, long: Value, name: str) -> Picture:
-    on_fold = " The line of long dashes and dots lies on the fold." if draft.on_fold else ""
+    on_fold = f" {HALF_DRAWN}" if draft.on_fold else ""
     more = f" {draft.remark}" if draft.remark else ""
     words = (
         f"{draft.name.capitalize()}: cut on the thick line, sewn on the dashed one.{on_fold}{more}"
@@ -110,6 +117,7 @@ def _shapes(draft: Draft, wide: Value, long: Value) -> list[Shape]:
         *_border(draft),
     ]
     shapes.extend(Stroke(_tick(draft, notch), Line.CUT) for notch in draft.notches)
+    shapes.extend(_slit(draft))
     shapes.append(grain_arrow(outline))
     shapes.append(name_note(outline, draft.name, TALLEST))
     shapes.append(Dimension((left, bottom), (right, bottom), wide, Side.BELOW))
@@ -128,6 +136,16 @@ def _border(draft: Draft) -> list[Shape]:
     )
     around = (*outline[number + 1 :], *outline[: number + 1])
     return [Stroke(around, Line.CUT), Stroke((around[-1], around[0]), Line.FOLD)]
+
+
+def _slit(draft: Draft) -> list[Shape]:
+    """The line of a slit, a stop across its closed end, and its name."""
+    if not draft.slit:
+        return []
+    x, low = draft.slit[-1]
+    stop = ((snapped(x - NOTCH), low), (snapped(x + NOTCH), low))
+    name = Note((snapped(x + 2 * NOTCH), low), sentence("slit"), anchor="start")
+    return [Stroke(draft.slit, Line.CUT), Stroke(stop, Line.CUT), name]
 
 
 def _tick(draft: Draft, notch: Point) -> tuple[Point, Point]:

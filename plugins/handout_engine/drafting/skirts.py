@@ -1,10 +1,10 @@
-"""Flared sides and the hems that meet them square."""
+"""Flared sides, their notches, and the hems that meet them square."""
 
 from __future__ import annotations
 
 from math import hypot
 
-from handout_engine.drafting.curves import Line, round_corner
+from handout_engine.drafting.curves import Line, point_along, round_corner, run
 from handout_engine.geometry.points import Point, snapped
 
 
@@ -24,3 +24,8 @@ def flared_side(top: Point, low: float, flare: float) -> tuple[Line, Line]:
     meet = (max(0.0, end[0] - down * (low - end[1]) / across), snapped(low))
     hem = round_corner(end, meet, (0.0, snapped(low)), 2 / 3)
     return (top, end), hem
+
+
+def side_notch(side: Line) -> Point:
+    """The notch half way down a side seam, where that of front and that of back meet."""
+    return point_along(side, run(side) / 2)

@@ -56,7 +56,8 @@ def _piece(laid: Laid, small: bool) -> Iterable[Shape]:
     left, top = float(laid.left), float(laid.top)
     across, along = float(laid.item.across), float(laid.item.along)
     shape = tuple((left + x, top + y) for x, y in laid.item.outline)
-    yield Area(shape or rectangle(left, top, across, along), Tone.SECOND)
+    tone = Tone.WRONG if laid.item.turned_over else Tone.SECOND
+    yield Area(shape or rectangle(left, top, across, along), tone)
     if laid.item.opened:
         middle = left + across / 2
         yield Stroke(((middle, top), (middle, top + along)), Line.FOLD)

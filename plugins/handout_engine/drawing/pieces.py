@@ -9,7 +9,7 @@ from math import sqrt
 
 from handout_engine.drawing.ink import TEXT
 from handout_engine.drawing.lettering import width, wrapped
-from handout_engine.drawing.scene import Area, Line, Note, Point, Shape, Stroke
+from handout_engine.drawing.scene import Area, Line, Note, Point, Shape, Stroke, Tone
 from handout_engine.geometry.points import snapped
 from handout_engine.geometry.polygons import contains, distance_to_outline, extents, sides
 from handout_engine.values import sentence
@@ -29,6 +29,8 @@ MOST_CORNERS = 120
 LINE_HEIGHT = 5.0
 WORDS_IN_ROOM, NARROWEST, ARROW_ROOM = 1.4, 12.0, 3.0
 """How wide words are for each mm of room round them, how wide at least, and from the arrow."""
+SMALL_PAIR, SMALL_GAP = 16.0, 2.0
+"""How large the two of a pair are drawn in small, at most, and how far from their middle, in mm."""
 FAR = 20.0
 """So far apart, words on a piece cannot meet."""
 SAME = 1e-6
@@ -60,6 +62,10 @@ def piece_shapes(piece: Piece, words: Sequence[str]) -> tuple[Shape, ...]:
     if fold is not None:
         shapes += _on_fold(outline, fold, place[0])
     shapes += [_notch(outline, notch) for notch in on_paper(piece, piece.notches)]
+    if piece.slit:
+        shapes += _slit(on_paper(piece, piece.slit))
+    if piece.pair:
+        shapes += _in_small(outline, place, words)
     return (*shapes, *_words_and_grain(piece, place, words))
 
 
@@ -137,7 +143,7 @@ def _on_fold(outline: Sequence[Point], fold: tuple[int, float], words: Point) ->
         yield Stroke(((low, level), (high, level)), Line.FOLD)
         inward = level <= (top + bottom) / 2
         at, anchor = (middle, level + (4 if inward else -2)), "middle"
-    yield Note(at, sentence("on the fold"), anchor=anchor)
+    yield Note(at, sentence("fold line"), anchor=anchor)
 
 
 def _notch(outline: Sequence[Point], notch: Point) -> Stroke:
@@ -151,6 +157,14 @@ def _notch(outline: Sequence[Point], notch: Point) -> Stroke:
     inner = [(foot[0] - way * TICK * down, foot[1] + way * TICK * across) for way in (1, -1)]
     inside = next((each for each in inner if contains(outline, each)), inner[0])
     return Stroke((foot, inside), Line.CUT)
+
+
+def _slit(line: Sequence[Point]) -> Iterable[Shape]:
+    """The line of a slit, a stop across its closed end, and its name."""
+    x, low = line[-1]
+    yield Stroke(tuple(line), Line.CUT)
+    yield Stroke(((x - TICK, low), (x + TICK, low)), Line.CUT)
+    yield Note((x + TICK, low + LINE_HEIGHT), sentence("slit"), anchor="start")
 
 
 def _foot(point: Point, start: Point, end: Point) -> Point:
@@ -167,13 +181,36 @@ def _apart(one: Point, other: Point) -> float:
     return sqrt(across * across + down * down)
 
 
+def _lines_of(words: Sequence[str], room: float) -> list[str]:
+    """The words on a piece, broken to fit in."""
+    across = max(NARROWEST, WORDS_IN_ROOM * room)
+    return [line for text in words for line in wrapped(text, across, TEXT)]
+
+
+def _in_small(
+    outline: Sequence[Point], place: tuple[Point, float], words: Sequence[str]
+) -> Iterable[Shape]:
+    """Both pieces of a pair below the words: the one printed, and its mirror image, hatched."""
+    (x, y), room = place
+    (left, top), (right, bottom) = extents(outline)
+    down = y + (len(_lines_of(words, room)) + 1) / 2 * LINE_HEIGHT
+    scale = min(SMALL_PAIR, room) / max(bottom - top, right - left)
+    if y + room < down + scale * (bottom - top):
+        return
+    for way, tone in ((-1, Tone.RIGHT), (1, Tone.WRONG)):
+        small = tuple(
+            (x + way * (SMALL_GAP + scale * (right - across)), down + scale * (level - top))
+            for across, level in outline
+        )
+        yield Area(small, tone, Line.THIN)
+
+
 def _words_and_grain(
     piece: Piece, place: tuple[Point, float], words: Sequence[str]
 ) -> Iterable[Shape]:
-    """The grain arrow where there is most room, and beside it the words, broken to fit in."""
+    """The grain arrow where there is most room, and beside it the words."""
     (x, y), room = place
-    across = max(NARROWEST, WORDS_IN_ROOM * room)
-    lines = [line for text in words for line in wrapped(text, across, TEXT)]
+    lines = _lines_of(words, room)
     left = x - (max(width(line, TEXT) for line in lines) + ARROW_ROOM) / 2
     along = (ROOT, ROOT) if piece.grain is Grain.BIAS else (0.0, 1.0)
     half = max(2 * HEAD, min(LONGEST_GRAIN / 2, 0.8 * room))

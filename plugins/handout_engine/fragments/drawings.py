@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Sequence
+from collections.abc import Iterable, Sequence
 from xml.etree.ElementTree import Element
 
 from handout_engine.drawing.cloth_layout import layout_scene
@@ -14,6 +14,15 @@ from handout_engine.saying import Tape
 from handout_engine.sheets import picture_sheet, too_large_picture
 from handout_engine.values import sentence
 from handout_engine.workings import Picture, Working
+
+FOLDED = (
+    "The cloth is folded lengthwise, right sides together: a fold line lies at the fold, and all "
+    "else is cut through both layers, which makes pairs."
+)
+SINGLE = "Cut from a single layer; what has a fold line is cut whole."
+TURNED_OVER = (
+    "What is hatched is turned over, the paper face down: the mirror image that makes its pair."
+)
 
 
 def finished(working: Working, tape: Tape, identity: str) -> Element | None:
@@ -46,13 +55,22 @@ def layout_figures(every: Sequence[Layout], tape: Tape, identity: str) -> Elemen
 def _layout_picture(layout: Layout, number: int) -> Picture:
     names = dict.fromkeys((laid.item.number, laid.item.name) for laid in layout.laid)
     named = ", ".join(f"{key}: {name}" for key, name in sorted(names))
-    whole = any(laid.item.opened for laid in layout.laid)
-    how = " Cut from a single layer; what has a fold line is cut whole." if whole else ""
     caption = sentence(
-        f"Layout on the {layout.cloth}, {{width}} between the selvages: {named}.{how}",
+        f"Layout on the {layout.cloth}, {{width}} between the selvages: {named}."
+        f"{''.join(_how_it_is_cut(layout))}",
         width=layout.width * 2 if layout.folded else layout.width,
     )
     return Picture(f"layout-{number}", caption, layout_scene(layout))
+
+
+def _how_it_is_cut(layout: Layout) -> Iterable[str]:
+    """Sentences on folded or single cloth, and on pairs: pages say nowhere else which it is."""
+    if layout.folded:
+        yield " " + FOLDED
+    elif any(laid.item.opened for laid in layout.laid):
+        yield " " + SINGLE
+    if any(laid.item.turned_over for laid in layout.laid):
+        yield " " + TURNED_OVER
 
 
 def _of(working: Working, picture: Picture, tape: Tape, identity: str) -> Element:

@@ -200,5 +200,7 @@ def _how(piece: Piece, cloths: Mapping[str, str]) -> str:
     cloth = cloths.get(piece.cloth, piece.cloth)
     ways = [f"from the worked {cloth}" if piece.worked else cloth]
     if piece.outline:
-        ways.append("half its outline, on the fold" if piece.on_fold else "by its outline")
+        ways.append("half its outline, to the fold line" if piece.on_fold else "by its outline")
+    if piece.pair:
+        ways.append("a pair, one the mirror image of the other")
     return "; ".join(ways)

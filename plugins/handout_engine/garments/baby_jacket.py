@@ -26,12 +26,19 @@ from handout_engine.drafting.front_facings import (
 )
 from handout_engine.drafting.pieces import Cutting, note_piece
 from handout_engine.drafting.skirts import flared_side
+from handout_engine.drafting.turned_hems import (
+    Half,
+    LowerEdge,
+    TurnedHemInputs,
+    deepest,
+    note_lower_edge,
+)
 from handout_engine.drawing.jackets import Jacket as Drawn
 from handout_engine.drawing.jackets import finished_scene
 from handout_engine.geometry.points import snapped
 from handout_engine.inputs import SEWING, Asked, length, optional_length, ratio
 from handout_engine.jacket_steps import add_steps, add_supplies
-from handout_engine.lengths import Length, from_float, millimetres
+from handout_engine.lengths import Length, from_float, inches, millimetres
 from handout_engine.refusals import RefusalError
 from handout_engine.saying import Tape
 from handout_engine.sources import DRAWN, GIVEN, PRACTICE
@@ -46,7 +53,7 @@ LEAST_BESIDE = millimetres(5)
 
 
 @dataclass(frozen=True, kw_only=True)
-class BabyJacket(ButtonInputs, FacingInputs, CutOnSleeveInputs):
+class BabyJacket(ButtonInputs, FacingInputs, CutOnSleeveInputs, TurnedHemInputs):
     """A jacket for over a dress or romper, from flannel, pique or other firm cloth."""
 
     title: ClassVar[str] = "Baby jacket"
@@ -56,6 +63,7 @@ class BabyJacket(ButtonInputs, FacingInputs, CutOnSleeveInputs):
         "or pique."
     )
     eases: ClassVar[tuple[str, str]] = ("14 cm", "12 cm")
+    usual_hem: ClassVar[Length] = inches(1)
 
     crown_rump: Length = measured("crown_rump")
     hip_share: Fraction = ratio(
@@ -75,11 +83,6 @@ class BabyJacket(ButtonInputs, FacingInputs, CutOnSleeveInputs):
         "1 cm",
         ("0 cm", "15 cm"),
     )  # fmt: skip
-    hem: Length = length(
-        Asked("hem", "Turned up at the lower edge, its turning under included.", SEWING, PRACTICE),
-        "1 in",
-        ("1/4 in", "3 in"),
-    )
     sleeve_hem: Length = length(
         Asked("sleeve hem", "Turned up at the sleeve's end, its turning under included.", SEWING,
               PRACTICE),
@@ -97,10 +100,14 @@ class BabyJacket(ButtonInputs, FacingInputs, CutOnSleeveInputs):
         side, hem = _note_side(sheet, self, block, low)
         sleeve = note_cut_on_sleeve(sheet, self, block, side)
         _note_front(sheet, self, hem)
+        half = Half(sleeve.side, hem)
+        lower = note_lower_edge(sheet, self, (half, half), trimmed=False)
+        if lower.faced:
+            _refuse_facing(sheet, self, half)
         beyond = float(sheet["beyond_centre"].length)
-        front = _draft(self, (block, sleeve, hem), beyond)
+        front = _draft(self, (block, sleeve, half), lower, beyond)
         note_piece(sheet, front, Cutting(CLOTH, 2))
-        note_piece(sheet, _draft(self, (block, sleeve, hem), None), Cutting(CLOTH))
+        note_piece(sheet, _draft(self, (block, sleeve, half), lower, None), Cutting(CLOTH))
         edge = FrontEdge(beyond, low, float(self.seam_allowance))
         note_piece(sheet, front_facing(self, block, edge), Cutting(CLOTH, 2))
         note_piece(sheet, back_facing(self, block, edge.seam), Cutting(CLOTH))
@@ -170,32 +177,50 @@ def _note_front(sheet: Worksheet, jacket: BabyJacket, hem: Line) -> None:
                from_float(4 * run(hem)) + overlap.length, "", basis=DRAWN)  # fmt: skip
 
 
+def _refuse_facing(sheet: Worksheet, jacket: BabyJacket, half: Half) -> None:
+    """Refuse a lower edge that cannot be turned up: the front facings leave a facing no place."""
+    hem = sheet["hem_depth"].length
+    most = deepest((half, half), hem, jacket.hem_easing)
+    less = f"hem at most {TAPE.no_more(most)}, or " if most else ""
+    raise RefusalError(
+        f"the lower edge curves too much for a hem {TAPE.both(hem)} deep, whose raw edge could not "
+        f"be eased in; give {less}flare less",
+        "hem" if less and jacket.hem else "flare",
+    )
+
+
 def _draft(
-    jacket: BabyJacket, parts: tuple[BodyBlock, CutOnSleeve, Line], beyond: float | None
+    jacket: BabyJacket,
+    parts: tuple[BodyBlock, CutOnSleeve, Half],
+    lower: LowerEdge,
+    beyond: float | None,
 ) -> Draft:
-    """A front, reaching beyond its centre, or with `beyond` None half of the back on the fold."""
-    block, sleeve, hem = parts
+    """A front, reaching beyond its centre, or with `beyond` None half of the back to its fold."""
+    block, sleeve, hem = parts[0], parts[1], parts[2].hem
     seam = float(jacket.seam_allowance)
     edges = (
         Edge("over the arm", sleeve.over, seam),
-        Edge("sleeve end", sleeve.end, float(jacket.sleeve_hem)),
+        Edge("sleeve end", sleeve.end, float(jacket.sleeve_hem), turned_up=True),
         Edge("under the arm", sleeve.under, seam),
         Edge("side", sleeve.side, seam),
     )
     notches = (block.shoulder, sleeve.side[0])
     if beyond is None:
         neck = block.back_neckline
-        lower = (Edge("hem", hem, float(jacket.hem)), Edge(FOLD, (hem[-1], neck[0])))
-        return Draft("jacket back", (Edge("neck", neck, seam), *edges, *lower), notches)
+        fold = Edge(FOLD, (hem[-1], neck[0]))
+        whole = (Edge("neck", neck, seam), *edges, lower.edge(hem), fold)
+        return Draft("jacket back", whole, notches)
     centre, out = block.front_neckline[0], snapped(-beyond)
     neck = ((out, centre[1]), *block.front_neckline)
-    lower = (
-        Edge("hem", (*hem, (out, hem[-1][1])), float(jacket.hem)),
-        Edge("front", ((out, hem[-1][1]), neck[0]), seam),
+    corner = (out, hem[-1][1])
+    around = (
+        Edge("neck", neck, seam),
+        *edges,
+        lower.edge(hem),
+        Edge("hem beyond the centre", (hem[-1], corner), lower.allowance, turned_up=True),
+        Edge("front", (corner, neck[0]), seam),
     )
-    return Draft(
-        "jacket front", (Edge("neck", neck, seam), *edges, *lower), (*notches, centre, hem[-1])
-    )
+    return Draft("jacket front", around, (*notches, centre, hem[-1]))
 
 
 def _finished(sheet: Worksheet, front: Draft, block: BodyBlock) -> Picture:

@@ -15,7 +15,7 @@ from handout_engine.cautions import (
 from handout_engine.cloth import note_cloth
 from handout_engine.drawing.bibs import Bib as Drawn
 from handout_engine.drawing.bibs import cut_scene, finished_scene
-from handout_engine.gathering_steps import add_washing_step
+from handout_engine.garment_steps import add_cloth_step, add_stay_step
 from handout_engine.geometry.bibs import BibShape
 from handout_engine.geometry.points import snapped
 from handout_engine.geometry.polygons import extents, perimeter
@@ -108,12 +108,13 @@ def _add_sample(sheet: Worksheet) -> None:
 
 
 def _add_steps(sheet: Worksheet, bib: Bib) -> None:
-    add_washing_step(sheet)
+    add_cloth_step(sheet)
     sheet.step(
         "Print or draw the outline, and cut it once in the front cloth and once in the backing, "
         "lengthwise grain down the middle.",
         "from strap to lower edge it is {cut_height}, across the front {cut_width}.",
     )
+    add_stay_step(sheet, "the neck of both layers")
     sheet.step("Embroider or trim the front while it is flat.")
     if bib.edge == BOUND:
         sheet.step("Lay the two layers wrong sides together, baste round close to the edge, and "

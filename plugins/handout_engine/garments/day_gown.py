@@ -146,7 +146,7 @@ def _note_length(sheet: Worksheet, gown: DayGown) -> None:
 
 
 def _add_steps(sheet: Worksheet) -> None:
-    add_cutting_steps(sheet, ", and two sleeves")
+    add_cutting_steps(sheet, ", and a pair of sleeves")
     add_placket_step(sheet)
     add_facing_step(sheet)
     add_yoke_seam_steps(sheet)
@@ -155,7 +155,8 @@ def _add_steps(sheet: Worksheet) -> None:
     add_sleeve_end_step(sheet)
     sheet.step(
         "Sew each side seam and the seam under its arm in one, {seam_allowance} from the edge, "
-        "armhole seam on armhole seam, and finish them.",
+        "armhole seam on armhole seam and notch on notch, and overcast the edges together; in "
+        "sheer cloth make French seams of them.",
         "the sleeve's end is {sleeve_edge} round, and a fist passes.",
     )
     add_neck_step(sheet)

@@ -22,6 +22,7 @@ from handout_engine.drafting.curves import Line, run, split_at_level
 from handout_engine.drafting.drafts import FOLD, Draft, Edge
 from handout_engine.drafting.pieces import Cutting, note_piece
 from handout_engine.drafting.seats import Seat, SeatInputs, note_seat
+from handout_engine.drafting.skirts import side_notch
 from handout_engine.drawing.rompers import Romper as Drawn
 from handout_engine.drawing.rompers import finished_scene
 from handout_engine.geometry.points import snapped
@@ -198,7 +199,8 @@ def _draft(romper: Romper, name: str, parts: tuple[BodyBlock, Seat]) -> Draft:
     seam = float(romper.seam_allowance)
     end = (leg[-1][0], snapped(leg[-1][1] + float(romper.fastener / 2 + romper.clearance)))
     centre: Line = ((0.0, end[1]), neck[0])
-    notches = [_upper_armhole(romper, block)[-1], leg[-1]]
+    side = (block.underarm, seat.side_end)
+    notches = [_upper_armhole(romper, block)[-1], side_notch(side), leg[-1]]
     if front:
         notches.append((0.0, snapped(neck[0][1] + float(romper.opening))))
     return Draft(
@@ -207,7 +209,7 @@ def _draft(romper: Romper, name: str, parts: tuple[BodyBlock, Seat]) -> Draft:
             Edge("neck", neck, seam),
             Edge("shoulder", (block.neck_point, block.shoulder), seam),
             Edge("armhole", block.armhole, seam),
-            Edge("side", (block.underarm, seat.side_end), seam),
+            Edge("side", side, seam),
             Edge("leg", leg, seam),
             Edge("leg, beyond the crotch line", (leg[-1], end), seam),
             Edge("crotch", (end, centre[0]), seam),

@@ -8,51 +8,48 @@ from fractions import Fraction
 from typing import ClassVar
 
 from handout_engine.bodies import measured
-from handout_engine.cautions import (
-    BUTTONS_AS_SMALL_PARTS,
-    GARMENT_IS_DAYWEAR,
-    LONG_HEM,
-    MEASURE_THE_BABY,
-    PINS_AND_IRON,
-    THIN_COTTON,
-)
 from handout_engine.cloth import note_cloth
-from handout_engine.drafting.block import BlockInputs, BodyBlock, note_block
+from handout_engine.drafting.block import BodyBlock, note_block
 from handout_engine.drafting.clearances import (
     head_room,
     least_opening,
     note_head_clearance,
     opening,
 )
-from handout_engine.drafting.curves import Line, shifted
+from handout_engine.drafting.curves import shifted
 from handout_engine.drafting.drafts import FOLD, Draft, Edge
 from handout_engine.drafting.pieces import Cutting, note_piece
-from handout_engine.drafting.skirts import flared_side
+from handout_engine.drafting.skirts import flared_side, side_notch
+from handout_engine.drafting.turned_hems import (
+    Half,
+    LowerEdge,
+    TurnedHemInputs,
+    note_facings,
+    note_lower_edge,
+)
 from handout_engine.drawing.garment_views import View, scene
 from handout_engine.drawing.scene import Dimension, Side
 from handout_engine.drawing.scene import Line as Kind
-from handout_engine.garment_steps import add_shoulder_step, add_side_step, add_slit_step
-from handout_engine.gathering_steps import add_washing_step
+from handout_engine.geometry.points import snapped
 from handout_engine.inputs import SEWING, Asked, choice, length, optional_length, ratio
-from handout_engine.lengths import Length, from_float, millimetres
+from handout_engine.lengths import Length, from_float, inches, millimetres
 from handout_engine.refusals import RefusalError
 from handout_engine.saying import Amount, Tape
+from handout_engine.slip_steps import BOUND, PLAIN, TRIMMED, WORKED, add_steps, add_supplies
 from handout_engine.sources import DRAWN, GIVEN, PRACTICE
 from handout_engine.values import Value, sentence
-from handout_engine.workings import BINDINGS, Picture, Seam, Supply, Working
+from handout_engine.workings import Grain, Picture, Piece, Seam, Working
 from handout_engine.worksheet import Worksheet
 
 CLOTH = "cloth"
-BOUND, TRIMMED = "bound", "trimmed"
-PLAIN, WORKED = "plain", "worked"
 TAPE = Tape(finest=32)
-TO_THE_FOOT = Fraction(3, 4)
-"""Of her length, from the neck point to the sole of a baby's foot at the least; an estimate."""
 LEAST_SIDE = millimetres(30)
+SLIT_FACING, BELOW_SLIT = millimetres(60), millimetres(30)
+"""How wide the facing of the slit is cut, and how far it goes on below: common practice."""
 
 
 @dataclass(frozen=True, kw_only=True)
-class Slip(BlockInputs):
+class Slip(TurnedHemInputs):
     """A slip to wear under a dress or gown."""
 
     title: ClassVar[str] = "Slip"
@@ -61,6 +58,7 @@ class Slip(BlockInputs):
         "A sleeveless slip widening to the hem, for under a dress or a christening gown."
     )
     eases: ClassVar[tuple[str, str]] = ("8 cm", "6 cm")
+    usual_hem: ClassVar[Length] = inches("5/4")
 
     head: Length = measured("head")
     back_waist: Length = measured("back_waist")
@@ -104,12 +102,6 @@ class Slip(BlockInputs):
     )  # fmt: skip
     opening: Length = opening()
     head_room: Length = head_room()
-    hem: Length = length(
-        Asked("hem", "Turned up at the lower edge, its turning under included; where a trim is "
-              "sewn on, the allowance that it takes.", SEWING, PRACTICE),
-        "1 1/4 in",
-        ("1/8 in", "6 in"),
-    )  # fmt: skip
 
     @property
     def usual(self) -> Mapping[str, Amount]:
@@ -127,17 +119,22 @@ class Slip(BlockInputs):
         note_head_clearance(sheet, self.opening)
         _note_reach(sheet, self)
         low = _note_cloth_reach(sheet, self, block)
-        front, back = (_draft(self, name, line, block, low)
-                       for name, line in (("slip front", block.front_neckline),
-                                          ("slip back", block.back_neckline)))  # fmt: skip
+        half = Half(*flared_side(block.underarm, low, float(self.flare)))
+        lower = note_lower_edge(sheet, self, (half, half), trimmed=bool(self.hem_trim))
+        front, back = (_draft(self, name, block, (half, lower))
+                       for name in ("slip front", "slip back"))  # fmt: skip
         note_piece(sheet, front, Cutting(CLOTH, worked=self.front == WORKED))
         note_piece(sheet, back, Cutting(CLOTH))
+        if lower.faced:
+            note_facings(sheet, (half, half), CLOTH)
+        if self.opening:
+            _add_slit_facing(sheet, self)
         hem = 2 * (front.edge("hem").length + back.edge("hem").length)
         sheet.note("hem_edge", "once round the finished hem", from_float(hem), "", basis=DRAWN)
         note_cloth(sheet, CLOTH, self.cloth())
         sheet.seams.append(Seam("shoulders and sides", self.seam_allowance))
-        _add_supplies(sheet)
-        _add_steps(sheet)
+        add_supplies(sheet)
+        add_steps(sheet)
         sheet.pictures.insert(0, _finished(sheet, front, block))
         return sheet.finish()
 
@@ -170,70 +167,41 @@ def _note_cloth_reach(sheet: Worksheet, slip: Slip, block: BodyBlock) -> float:
     return float(bare)
 
 
-def _draft(slip: Slip, name: str, neckline: Line, block: BodyBlock, low: float) -> Draft:
+def _draft(slip: Slip, name: str, block: BodyBlock, parts: tuple[Half, LowerEdge]) -> Draft:
     """Front or back, half of it, from its neckline round to the fold."""
-    side, hem = flared_side(block.underarm, low, float(slip.flare))
-    seam = float(slip.seam_allowance)
+    half, lower = parts
+    front = name.endswith("front")
+    neckline = block.front_neckline if front else block.back_neckline
+    seam, centre = float(slip.seam_allowance), neckline[0]
+    slit = () if front or not slip.opening else (
+        (0.0, snapped(centre[1] - seam)), (0.0, snapped(centre[1] + float(slip.opening)))
+    )  # fmt: skip
     return Draft(
         name,
         (
             Edge("neck", neckline, seam),
             Edge("shoulder", (block.neck_point, block.shoulder), seam),
             Edge("armhole", block.armhole, seam),
-            Edge("side", side, seam),
-            Edge("hem", hem, float(slip.hem)),
-            Edge(FOLD, (hem[-1], neckline[0])),
+            Edge("side", half.side, seam),
+            lower.edge(half.hem),
+            Edge(FOLD, (half.hem[-1], centre)),
         ),
+        notches=(side_notch(half.side),),
+        remark="At its lower edge the dashed line is the fold of the hem." * lower.turned_up,
+        slit=slit,
     )
 
 
-def _add_supplies(sheet: Worksheet) -> None:
-    where = "for the neck, {neck_edge}"
-    if sheet["armholes"].amount == BOUND:
-        where += ", and two armholes, {armhole_edge} each"
-    edges = {name: sheet[name] for name in ("neck_edge", "armhole_edge")}
-    sheet.supplies.append(Supply("bias binding", None, sentence(where, **edges), unless=BINDINGS))
-    sheet.have("one small flat button", "fine thread to match")
-    sheet.cautions.extend((PINS_AND_IRON, GARMENT_IS_DAYWEAR, MEASURE_THE_BABY, THIN_COTTON,
-                           BUTTONS_AS_SMALL_PARTS))  # fmt: skip
-    if sheet["finished_length"].length > sheet["body_length"].length * TO_THE_FOOT:
-        sheet.cautions.append(LONG_HEM)
-
-
-BINDING = (
-    "To bind, first trim the allowance of {seam_allowance} away, down to the seam line; to face, "
-    "sew the facing on that line. In one of the two ways finish"
-)
-EDGES = "finished, the neck measures {neck_edge} and each armhole {armhole_edge}."
-
-
-def _add_steps(sheet: Worksheet) -> None:
-    add_washing_step(sheet)
-    if sheet["front"].amount == WORKED:
-        sheet.step(
-            "Make up the cloth of the front first, at least {slip_front_across} wide and "
-            "{slip_front_length} long, its middle marked, and fold it there to cut the front."
-        )
-    sheet.step(
-        "Cut front and back on the fold. Mark the centre back from the neck down by {opening}, "
-        "and the hem line {hem} above the cut edge."
-    )
-    add_slit_step(sheet)
-    add_shoulder_step(sheet)
-    add_side_step(sheet, "the hem line measures {hem_edge} once round.")
-    if sheet["armholes"].amount == BOUND:
-        sheet.step(f"{BINDING} the neck and both armholes.", EDGES)
-    else:
-        sheet.step("Sew their trim to both armholes, {armhole_edge} each.")
-        sheet.step(f"{BINDING} the neck.", "finished, the neck measures {neck_edge}.")
-    if sheet["hem_trim"].length:
-        sheet.step("Sew the trim to the hem line, once round; it takes the allowance of {hem}.",
-                   "with its trim the slip is {finished_length} from the neck point.")  # fmt: skip
-    else:
-        sheet.step("Turn the hem up by {hem}, its raw edge turned under, and sew it by hand.",
-                   "from the neck point to the hem it is {finished_length}.")  # fmt: skip
-    sheet.step("Work a thread loop at the back of the neck and sew the button on.",
-               "buttoned up, the neck measures {neck_edge}; open, {opened_neck}.")  # fmt: skip
+def _add_slit_facing(sheet: Worksheet, slip: Slip) -> None:
+    """The facing of the slit, so that its edges meet: a rectangle on the straight grain."""
+    wide = sheet.note("slit_facing_width", "facing of the slit, cut width", SLIT_FACING, "",
+                      basis=PRACTICE)  # fmt: skip
+    below = sheet.note("slit_facing_below", "facing of the slit, below its end", BELOW_SLIT, "",
+                       basis=PRACTICE)  # fmt: skip
+    long = sheet.note("slit_facing_length", "facing of the slit, cut length",
+                      slip.seam_allowance + slip.opening + below.length,
+                      "{seam_allowance} + {opening} + {slit_facing_below}")  # fmt: skip
+    sheet.pieces.append(Piece("slit facing", CLOTH, 1, wide, long, Grain.STRAIGHT))
 
 
 def _finished(sheet: Worksheet, front: Draft, block: BodyBlock) -> Picture:

@@ -207,8 +207,8 @@ def test_the_pieces_of_both_forms_have_one_edge_or_two():
     one, two = (work("collar", form=form) for form in ("one piece", "two pieces"))
     assert length(one, "piece_edge") == length(one, "collar_edge")
     assert length(two, "piece_edge") * 2 == length(two, "collar_edge")
-    assert any("centre front on the fold" in step for step in steps(one))
-    assert any("a left and a right one" in step for step in steps(two))
+    assert any("once each, whole, its fold line in the middle" in step for step in steps(one))
+    assert any("a left one, and a right one" in step for step in steps(two))
 
 
 @pytest.mark.parametrize(

@@ -81,8 +81,8 @@ def test_the_sides_are_sewn_after_the_sleeves_and_the_neck_after_the_shoulders()
     places = [
         next(number for number, step in enumerate(said) if step.startswith(words))
         for words in ("On the skirt back mark the slit", "Pin the skirt front", "Sew the shoulder",
-                      "Lay each sleeve", "Sew each side seam", "Fold the facings in", "Turn 2 in",
-                      "Lay the centre backs")
+                      "Lay each sleeve", "Sew each side seam", "Fold the facings in",
+                      "The raw lower edge", "Lay the centre backs")
     ]  # fmt: skip
     assert places == sorted(places)
 

@@ -6,6 +6,7 @@ shapely, an independent library of polygons.
 
 from __future__ import annotations
 
+import re
 from collections import Counter
 from collections.abc import Mapping
 from functools import cache
@@ -14,11 +15,15 @@ from itertools import combinations, pairwise
 import pytest
 from hypothesis import Phase, given, settings
 from hypothesis import strategies as st
-from shapely import LinearRing, Point, Polygon, box
+from shapely import LinearRing, LineString, Point, Polygon, box
+from shapely.affinity import scale
 
+from drafted_pieces import drafted
 from handout_engine import garments
 from handout_engine.blocks import read_block
 from handout_engine.bodies import LENGTHS, MEASURES
+from handout_engine.drafting.drafts import Draft
+from handout_engine.fragments import block
 from handout_engine.garment import Garment
 from handout_engine.inputs import BODY, declared_inputs
 from handout_engine.kinds import Raw
@@ -27,9 +32,11 @@ from handout_engine.lengths import ZERO, Length
 from handout_engine.pages import work_page
 from handout_engine.refusals import RefusalError
 from handout_engine.saying import Tape
+from handout_engine.sheets import pieces_sheet
 from handout_engine.technique import make
 from handout_engine.workings import Piece, Working
 from measured_babies import babies
+from worked import steps
 from written_inputs import amounts
 
 KEYS = garments.keys()
@@ -42,7 +49,18 @@ BY_LEFTOVER = {"placket_edge"}
 SHORTER_FROM = {("day-gown", "finished_length"): "80"}
 """A gown reaches beyond the feet until she walks; from that size on it ends at her ankles."""
 
+SIDED = {
+    "slip": ("slip front", "slip back"),
+    "romper": ("romper front", "romper back"),
+    "summer-dress": ("skirt front", "skirt back"),
+    "day-gown": ("skirt front", "skirt back"),
+    "baby-jacket": ("jacket front", "jacket back"),
+}
+"""The garments with side seams: their front and their back."""
+FINISHES = ("vercast", "French seam", "fell it down", "Bind the edge")
+
 every_garment = pytest.mark.parametrize("key", KEYS)
+at_four_sizes = pytest.mark.parametrize("size", ["50", "62", "74", "98"])
 at_every_size = pytest.mark.parametrize("size", SIZES)
 
 
@@ -122,6 +140,27 @@ def check_all_are_laid(working: Working, layout: Layout) -> None:
                 assert shape(each).area == pytest.approx(whole, abs=1.0)
 
 
+def one_of_each_pair_lies_turned_over(working: Working) -> None:
+    """On single cloth two of a pair lie as mirror images, which their signed areas tell."""
+    pairs = {piece.name: piece for piece in working.pieces if piece.pair}
+    for layout in working.layouts:
+        for name in pairs:
+            laid = [each.item.outline for each in layout.laid if each.item.name == name]
+            ways = [LinearRing(outline).is_ccw for outline in laid]
+            assert layout.folded or ways.count(True) == ways.count(False), name
+    for piece in working.pieces:
+        alone = piece.count == 1 or piece.pair or not piece.outline
+        assert alone or lies_alike_turned_over(piece), f"{piece.name} has no left and right"
+
+
+def lies_alike_turned_over(piece: Piece) -> bool:
+    """Whether an outline is its own mirror image, so that it needs no turning."""
+    one = polygon(piece)
+    middle = piece.width.length.mm / 2
+    other = scale(one, 1, -1, origin=(0, float(middle)))
+    return bool(one.symmetric_difference(other).area < 0.001 * one.area)
+
+
 def every_cloth_that_is_cut_is_laid_out(working: Working) -> None:
     """Unless all that is cut from it is worked first."""
     cut = {piece.cloth for piece in working.pieces if not piece.worked}
@@ -132,6 +171,7 @@ CHECKS = (
     every_piece_is_sewn_inside_the_line_it_is_cut_on,
     the_cloth_holds_every_piece_whole,
     every_cloth_that_is_cut_is_laid_out,
+    one_of_each_pair_lies_turned_over,
 )
 
 
@@ -277,3 +317,88 @@ def test_a_few_inputs_at_their_bounds_are_drafted_or_refused(key: str, data: st.
     below = [name for name, value in working.values.items()
              if isinstance(value.amount, Length) and value.amount < ZERO]  # fmt: skip
     assert not below
+
+
+def page_of(key: str, size: str) -> str:
+    """All that a page says of a garment, as one text."""
+    parts = ("cuts", "layout", "drawing", "finished", "steps", "supplies", "sample", "numbers")
+    return " ".join(block(sized(key, size), parts, Tape(), "b0", key).itertext())
+
+
+@every_garment
+@at_four_sizes
+def test_no_page_cuts_on_the_fold_what_lies_on_a_single_layer(key, size):
+    """Only the layout knows how the cloth lies; all else speaks of the fold line of a piece."""
+    said = page_of(key, size)
+    sheet = pieces_sheet(sized(key, size), Tape())
+    labels = [line for each in sheet.drawings for line in each.label.lines] if sheet else []
+    assert "Length(" not in said, "a figure is printed that nobody has named"
+    assert not ("single layer" in said and "on the fold" in " ".join((said, *labels)))
+
+
+@every_garment
+@at_four_sizes
+def test_pairs_are_called_mirrored_in_cut_list_layout_and_sheet(key, size):
+    working = sized(key, size)
+    pairs = [piece for piece in working.pieces if piece.pair]
+    said = page_of(key, size)
+    assert said.count("a pair, one the mirror image of the other") >= len(pairs)
+    if pairs and not any(layout.folded for layout in working.layouts):
+        assert "the mirror image that makes its pair" in said
+    for piece in pairs:
+        sheet = pieces_sheet(working, Tape())
+        assert sheet is not None
+        (label,) = [each.label for each in sheet.drawings if piece.name in each.label.heading]
+        assert "one the mirror image of the other" in " ".join(label.lines)
+
+
+@every_garment
+@at_four_sizes
+def test_cloth_is_made_ready_edges_are_stayed_and_seams_finished_by_name(key, size):
+    first, *others = steps(sized(key, size))
+    assert all(word in first for word in ("Wash", "Straighten", "Press"))
+    assert any(step.startswith("Stay-stitch") for step in others)
+    assert any(word in step for step in others for word in FINISHES)
+    for step in others:
+        assert not re.search(r"finish (them|the seam|it)\b(?! as)", step), step
+
+
+@pytest.mark.parametrize("key", SIDED)
+@at_four_sizes
+def test_side_seams_have_notches_that_meet(key, size):
+    """Front and back have a notch as far from the lower end of the side, on the seam."""
+    drafts = {draft.name: draft for draft in drafted(key, size=size)[1]}
+    front, back = (notches_of_the_side(drafts[name]) for name in SIDED[key])
+    assert front == back and front
+
+
+def notches_of_the_side(draft: Draft) -> list[float]:
+    """How far down the side seam each of its notches lies."""
+    side = LineString(draft.edge("side").points)
+    on_it = [Point(notch) for notch in draft.notches if side.distance(Point(notch)) < SLACK]
+    return [round(side.project(notch), 2) for notch in on_it]
+
+
+@pytest.mark.parametrize("key", ["day-gown", "summer-dress"])
+@at_four_sizes
+def test_skirt_front_and_back_have_a_sheet_each_and_the_back_its_slit(key, size):
+    working = sized(key, size)
+    sheet = pieces_sheet(working, Tape())
+    assert sheet is not None
+    headings = [each.label.heading for each in sheet.drawings]
+    assert {"skirt front", "skirt back"} <= {each.split(": ")[-1] for each in headings}
+    front, back = (next(piece for piece in working.pieces if piece.name == name)
+                   for name in ("skirt front", "skirt back"))  # fmt: skip
+    assert front.slit == ()
+    (top, aside), (low, same) = back.slit
+    assert aside == same == pytest.approx(working.values["slit_aside"].mm)
+    assert (top, low) == (0, pytest.approx(working.values["placket_slit"].mm))
+
+
+@every_garment
+@at_four_sizes
+def test_a_thread_loop_closes_only_edges_that_meet(key, size):
+    """What laps has a button and its hole, or a press fastener."""
+    said = " ".join(steps(sized(key, size)))
+    if "thread loop" in said:
+        assert "edges meet" in said and "placket" not in said and "lap" not in said.split()

@@ -20,6 +20,7 @@ BABY = {
     "size": "62", "neck": "20 cm", "chest": "40 cm", "shoulder_breadth": "20 cm", "head": "42 cm",
     "back_waist": "18 cm",
 }  # fmt: skip
+TRIM = {"hem_trim": "6 cm"}
 
 
 def test_for_a_baby_of_62_cm_by_hand():
@@ -99,7 +100,7 @@ def test_the_cut_line_is_the_offset_that_another_library_draws(baby, allowance):
                        hem=millimetres(allowance))  # fmt: skip
     except RefusalError:
         return
-    for piece in working.pieces:
+    for piece in (each for each in working.pieces if each.outline):
         cut, seam = (unfolded(each) for each in (piece.outline, piece.seam_outline))
         grown = seam.buffer(allowance, join_style="mitre", mitre_limit=3)
         assert grown.symmetric_difference(cut).area < 0.004 * cut.area
@@ -125,7 +126,7 @@ def test_its_pieces_grow_with_the_size():
 
 
 def test_a_trim_shortens_the_cloth_and_leaves_the_slip_as_long():
-    plain, trimmed = work("slip", **BABY), work("slip", **BABY, hem_trim="6 cm")
+    plain, trimmed = (work("slip", **BABY, hem="1/4 in", **trim) for trim in ({}, TRIM))
     assert length(plain, "finished_length") == length(trimmed, "finished_length")
     assert length(trimmed, "cloth_length").mm == length(plain, "cloth_length").mm - 60
     less = length(plain, "slip_front_length") - length(trimmed, "slip_front_length")
@@ -137,9 +138,12 @@ def test_a_trim_shortens_the_cloth_and_leaves_the_slip_as_long():
 
 def test_a_front_that_is_made_up_first_is_not_bought_as_cloth():
     plain, made_up = work("slip"), work("slip", front="worked")
-    assert [each.worked for each in made_up.pieces] == [True, False]
+    assert [each.name for each in made_up.pieces if each.worked] == ["slip front"]
     assert length(made_up, "cloth_to_buy") <= length(plain, "cloth_to_buy")
-    assert {each.item.name for each in made_up.layouts[0].laid} == {"slip back"}
+    assert {each.item.name for each in made_up.layouts[0].laid} == {
+        "slip back",
+        "slit facing",
+    }
     made = [number for number, step in enumerate(steps(made_up)) if "Make up the cloth" in step]
     cut = [number for number, step in enumerate(steps(made_up)) if "Cut front and back" in step]
     assert [number + 1 for number in made] == cut

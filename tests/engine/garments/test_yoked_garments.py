@@ -114,7 +114,8 @@ def test_outlines_are_whole_and_hold_their_seams_and_allowances(key, data):
     for draft in drafted.drafts:
         cut = Polygon(draft.cut_outline)
         for edge in draft.edges:
-            if edge.allowance:
+            # what is turned up mirrors the piece above its fold (test_turned_hems)
+            if edge.allowance and not edge.turned_up:
                 strip = LineString(edge.points).buffer(edge.allowance, cap_style="flat")
                 assert strip.difference(cut).area < 1.0, (draft.name, edge.name)
         # a notch lies on the line that is sewn

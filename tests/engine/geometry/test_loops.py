@@ -6,7 +6,7 @@ from random import Random
 import pytest
 from shapely import LinearRing, Polygon
 
-from handout_engine.drafting.drafts import outside
+from handout_engine.drafting.allowances import outside
 from handout_engine.geometry.loops import without_loops
 from random_outlines import star
 
