@@ -6,7 +6,8 @@ from collections.abc import Mapping
 from dataclasses import dataclass
 from fractions import Fraction
 
-from handout_engine.drafting.block import BlockInputs
+from handout_engine.drafting.block import BlockInputs, note_armhole
+from handout_engine.drafting.body_block import BodyBlock
 from handout_engine.drafting.curves import shifted
 from handout_engine.drafting.drafts import FOLD, Draft, Edge
 from handout_engine.drafting.pieces import Cutting, note_piece
@@ -99,6 +100,15 @@ class Skirt:
 
     front: Draft
     back: Draft
+
+
+def note_skirt_armhole(sheet: Worksheet, garment: SkirtInputs, block: BodyBlock) -> BodyBlock:
+    """Note the armhole's length and return the block with it, square to the skirt's flared side.
+
+    Speaks of `finished_length`, the value that says where the hem is.
+    """
+    low = sheet["finished_length"].length - garment.hem_trim
+    return note_armhole(sheet, block, (float(garment.flare), float(low) - block.depth))
 
 
 def note_skirt(sheet: Worksheet, garment: SkirtInputs, yoke: Yoke, cloth: str) -> Skirt:

@@ -17,7 +17,8 @@ from handout_engine.cautions import (
     THIN_COTTON,
 )
 from handout_engine.cloth import note_cloth
-from handout_engine.drafting.block import BlockInputs, BodyBlock, note_block
+from handout_engine.drafting.block import SleevelessInputs, note_armhole, note_block
+from handout_engine.drafting.body_block import BodyBlock
 from handout_engine.drafting.clearances import (
     head_room,
     least_opening,
@@ -52,7 +53,7 @@ LEAST_SIDE = millimetres(30)
 
 
 @dataclass(frozen=True, kw_only=True)
-class Slip(BlockInputs):
+class Slip(SleevelessInputs):
     """A slip to wear under a dress or gown."""
 
     title: ClassVar[str] = "Slip"
@@ -127,6 +128,7 @@ class Slip(BlockInputs):
         note_head_clearance(sheet, self.opening)
         _note_reach(sheet, self)
         low = _note_cloth_reach(sheet, self, block)
+        block = note_armhole(sheet, block, (float(self.flare), low - block.depth))
         front, back = (_draft(self, name, line, block, low)
                        for name, line in (("slip front", block.front_neckline),
                                           ("slip back", block.back_neckline)))  # fmt: skip
