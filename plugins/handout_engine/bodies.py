@@ -65,6 +65,8 @@ MEASURES: Mapping[str, Measure] = {
     "hand_length": Measure("hand", "From the wrist to the tip of the longest finger.",
                            ("4 cm", "15 cm"), _SNYDER),
     "thigh": Measure("thigh", "Round the middle of the thigh.", ("12 cm", "42 cm"), _SNYDER),
+    "upper_thigh": Measure("upper thigh", "Round the top of the thigh, in the fold of the groin.",
+                           ("13 cm", "46 cm"), ESTIMATE),
     "calf": Measure("calf", "Round the thickest part of the calf.", ("9 cm", "30 cm"), _SNYDER),
     "ankle": Measure("ankle", "Round the ankle.", ("7 cm", "22 cm"), _SNYDER),
     "foot_length": Measure("foot", "From the heel to the tip of the longest toe.",

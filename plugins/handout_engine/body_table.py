@@ -2,10 +2,11 @@
 
 A size is the body length in cm. Head comes from the CDC growth charts of 2000, the girths and
 lengths from the means of Snyder and others (1977), smoothed as a quadratic in body length
-(upper arm to wrist and thigh: a straight line). Neck, wrist and back waist are estimates by fixed
-ratios at two to three and a half years, since no measured infants were found: neck the mean of
-0.481 of the head and 0.469 of the chest (from size 86 up to 2 mm more, to meet the necks measured
-at that age), wrist 0.713 of the forearm, back waist 0.4246 of the crown-rump length.
+(upper arm to wrist and thigh: a straight line). Neck, wrist, back waist and upper thigh are
+estimates by fixed ratios at two to three and a half years, since no measured infants were found:
+neck the mean of 0.481 of the head and 0.469 of the chest (from size 86 up to 2 mm more, to meet the
+necks measured at that age), wrist 0.713 of the forearm, back waist 0.4246 of the crown-rump length,
+upper thigh 0.563 of the hip.
 """
 
 from __future__ import annotations
@@ -34,6 +35,7 @@ CENTIMETRES: Mapping[str, tuple[str, ...]] = {
     "wrist": _row("7.8 8.6 9.1 9.7 10.2 10.6 10.9 11.1 11.3"),
     "hand_length": _row("6.0 6.7 7.4 8.1 8.7 9.3 9.9 10.5 11.0"),
     "thigh": _row("16.2 17.8 19.5 21.2 22.9 24.5 26.2 27.9 29.5"),
+    "upper_thigh": _row("19.0 20.9 22.7 24.3 25.7 27.0 28.0 28.9 29.7"),
     "calf": _row("12.1 13.8 15.3 16.6 17.8 18.8 19.7 20.4 21.0"),
     "ankle": _row("9.3 10.3 11.3 12.1 12.9 13.6 14.2 14.7 15.1"),
     "foot_length": _row("7.1 8.0 9.0 10.0 11.1 12.1 13.2 14.3 15.5"),
@@ -55,9 +57,10 @@ WEAK_POINTS = (
     "place.",
     "The smallest babies measured were about 56 cm long: at size 50 every girth and length but the "
     "head is the curve carried on.",
-    "No measured infant's neck, wrist or back waist was found: these are estimates by the "
-    "proportions of children of two to four and a half years. Measure them where they matter.",
-    "The thigh from size 86 on is carried on from infants: older children were measured higher up.",
+    "No measured infant's neck, wrist, back waist or upper thigh was found: these are estimates by "
+    "the proportions of children of two to four and a half years. Measure them where they matter.",
+    "The thigh, round its middle, is carried on from infants from size 86 on: older children were "
+    "measured at the top of it, round the upper thigh.",
     "Seats vary most: the babies of 6 to 8 months measured 45.7 cm round the hip, those of 9 to 11 "
     "months 44.8 cm, and the curve lies up to 2.4 cm from a mean. Whether a nappy was on is not "
     "known; measure the seat without one.",

@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Sequence
 from dataclasses import dataclass
 
-from handout_engine.drafting.block import BodyBlock
+from handout_engine.drafting.body_block import BodyBlock
 from handout_engine.drafting.curves import bend
 from handout_engine.drafting.gathered_skirts import TUCKED, Skirt
 from handout_engine.drafting.yokes import Yoke

@@ -138,7 +138,14 @@ def add_yoke_seam_steps(sheet: Worksheet) -> None:
 def add_set_in_step(sheet: Worksheet) -> None:
     """The sleeves, set in while the sides are open."""
     gathered = sheet["sleeve_head"].amount != 1
-    how = "draw up the gathers of its head" if gathered else "ease its cap in, without a pleat"
+    how = "ease its cap in, without a pleat"
+    if gathered:
+        how = "draw up the gathers of its head"
+        sheet.step(
+            "Run two gathering rows along the cap of each sleeve, between its two outer notches. "
+            "Mark the armhole, front and back, {head_plain} from the side, for where they begin.",
+            "from either notch to the seam line under the arm the cap is {head_plain} long.",
+        )
     sheet.step(
         "Lay each sleeve to its armhole, right sides together, the notch of its cap on the "
         f"shoulder seam, and {how}. Sew, {{seam_allowance}} from the edge, and overcast the "
@@ -149,7 +156,8 @@ def add_set_in_step(sheet: Worksheet) -> None:
 
 def add_sleeve_end_step(sheet: Worksheet) -> None:
     """The sleeve ends, finished while the sleeves lie flat."""
-    drawn = "" if sheet["sleeve_fullness"].amount == 1 else "draw it up and "
+    full = sheet["sleeve_end_width"].length > sheet["sleeve_edge"].length
+    drawn = "draw it up and " if full else ""
     if sheet["sleeve_trim"].length:
         how = f"{drawn}sew its band or ruffle to it, {{sleeve_trim}} deep when finished"
     elif drawn:

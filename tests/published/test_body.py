@@ -153,7 +153,8 @@ def test_the_arm_is_near_what_its_three_parts_leave():
 
 def test_the_estimates_are_the_ratios_that_they_are_said_to_be():
     """Snyder and others 1977, at 2.0-3.5 years: neck 23.8 to head 49.5 and chest 50.7; wrist 11.2
-    to forearm 15.7; from the notch of the breastbone (72.4) to the waist (49.3) to crown-rump 54.4.
+    to forearm 15.7; from the notch of the breastbone (72.4) to the waist (49.3) to crown-rump 54.4;
+    upper thigh 29.1 to hip 51.7.
     Within 0.1 cm; the neck from size 86 on within 0.2 cm, where it meets the necks that were
     measured."""
     for size in SIZES:
@@ -163,14 +164,35 @@ def test_the_estimates_are_the_ratios_that_they_are_said_to_be():
         assert centimetres("wrist", size) == pytest.approx(wrist, abs=0.1)
         waist = 0.4246 * centimetres("crown_rump", size)
         assert centimetres("back_waist", size) == pytest.approx(waist, abs=0.1)
+        thigh = 0.563 * centimetres("hip", size)
+        assert centimetres("upper_thigh", size) == pytest.approx(thigh, abs=0.1)
     assert pytest.approx((0.481, 0.469), abs=5e-4) == (23.8 / 49.5, 23.8 / 50.7)
     assert pytest.approx((0.713, 0.4246), abs=5e-4) == (11.2 / 15.7, (72.4 - 49.3) / 54.4)
+    assert pytest.approx(0.563, abs=5e-4) == 29.1 / 51.7
 
 
 def test_the_estimated_neck_meets_the_necks_that_were_measured():
     """Snyder and others 1977, neck [201]: 23.8 cm at 2.0-3.5 years; within 0.1 cm."""
     told = float(figure("neck", Length(Fraction("934")))) / 10
     assert told == pytest.approx(23.8, abs=0.1)
+
+
+def test_the_estimated_upper_thigh_meets_the_thighs_that_were_measured():
+    """Snyder and others 1977, upper thigh [381]: 29.1 cm at 2.0-3.5 years; within 0.1 cm. The 30.9
+    of 3.5-4.5 years, at 101.4 cm, lies beyond the table: at its end there is less than that."""
+    told = float(figure("upper_thigh", Length(Fraction("934")))) / 10
+    assert told == pytest.approx(29.1, abs=0.1)
+    assert centimetres("upper_thigh", 98) < 30.9
+
+
+@pytest.mark.parametrize(
+    ("size", "most"), [(74, 26.7), (80, 28.3), (86, 29.5), (92, 29.8), (98, 31.4)]
+)
+def test_upper_thighs_go_into_garments_that_are_to_fit_tightly(size, most):
+    """16 CFR 1615.1(o)(1): the most that a tight garment of 9-12, 12-18, 18-24 months, 2 and 3 may
+    measure round the thigh, 1 inch below the crotch; up to a tenth more than the body's. Which
+    length of body goes with each is a reading of ours, no source."""
+    assert 0.9 * most <= centimetres("upper_thigh", size) <= most
 
 
 @pytest.mark.parametrize("name", MEASURES)
@@ -201,7 +223,8 @@ def test_the_head_is_wider_than_the_chest_up_to_74_and_narrower_from_80(size):
 def test_one_part_of_the_body_is_wider_than_another(size):
     for narrow, wide in (
         ("waist", "chest"), ("wrist", "forearm"), ("neck", "head"), ("ankle", "calf"),
-        ("calf", "thigh"), ("back_waist", "crown_rump"), ("upper_arm", "thigh"),
+        ("calf", "thigh"), ("thigh", "upper_thigh"), ("upper_thigh", "hip"),
+        ("back_waist", "crown_rump"), ("upper_arm", "thigh"),
     ):  # fmt: skip
         assert centimetres(narrow, size) < centimetres(wide, size), (narrow, wide)
     assert centimetres("crown_rump", size) < size

@@ -7,16 +7,20 @@ differ in the depth of the neck only. The factors are common practice, and input
 from __future__ import annotations
 
 from collections.abc import Mapping
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from fractions import Fraction
-from functools import cached_property
-from math import fsum, hypot
+from math import atan, pi
 from typing import ClassVar
 
 from handout_engine.bodies import LENGTHS, measured
-from handout_engine.drafting.curves import Line, bend, run, solved
+from handout_engine.drafting.body_block import TIGHTEST, BodyBlock
+from handout_engine.drafting.curves import (
+    radius,
+    run,
+    solved,
+)
 from handout_engine.garment import Garment
-from handout_engine.geometry.points import Point, snapped
+from handout_engine.geometry.points import Point
 from handout_engine.inputs import SEWING, Asked, length, length_by_choice, ratio
 from handout_engine.lengths import Length, from_float, millimetres
 from handout_engine.reading import read_length
@@ -26,18 +30,21 @@ from handout_engine.sources import DRAWN, PRACTICE
 from handout_engine.worksheet import Worksheet
 
 TAPE = Tape(finest=32)
-ROUND = 0.55
-"""How far the guide of a curve reaches towards its corner: near to a quarter of an ellipse."""
 DEEPEST = Fraction(5, 2)
 """The deepest neck, for each unit of half its width: a deeper one can hardly be bound or faced."""
 LEAST_SHOULDER = millimetres(20)
+SPARE = 1.02
+"""What the radius is drawn larger by, since a row of points turns a little tighter."""
+MOST_LEAN = 35 * pi / 180
+"""An armhole follows a side that leans to its square so far; beyond, it would hang below it."""
 
 
 @dataclass(frozen=True, kw_only=True)
 class BlockInputs(Garment):
     """The inputs of every garment that is drafted on the body block.
 
-    `eases` of a garment are its usual chest ease up to size 56, and above.
+    `eases` of a garment are its usual chest ease at size 50, and from size 68 on; between the
+    two it changes evenly, so that no garment is narrower for a longer baby.
     """
 
     eases: ClassVar[tuple[str, str]] = ("10 cm", "8 cm")
@@ -94,71 +101,25 @@ class BlockInputs(Garment):
         """The table's figures, and the ease and the drop of the shoulder for the body length."""
         usual = super().usual
         body = self.body_length or LENGTHS[self.size]
-        small, other = self.eases
+        small, other = map(read_length, self.eases)
+        grown = min(Fraction(1), (body - LENGTHS["50"]) / (LENGTHS["68"] - LENGTHS["50"]))
         return {
             **usual,
-            "chest_ease": read_length(small if body <= LENGTHS["56"] else other),
+            "chest_ease": small + (other - small) * grown,
             "shoulder_drop": millimetres(15) + (body - LENGTHS["50"]) * Fraction(5, 480),
         }
 
 
-@dataclass(frozen=True)
-class BodyBlock:
-    """The corners of the block in mm; the lines between them are made from these."""
+@dataclass(frozen=True, kw_only=True)
+class SleevelessInputs(BlockInputs):
+    """The inputs of a garment without sleeves, whose armhole lies higher."""
 
-    quarter: float
-    neck_half: float
-    front_neck: float
-    back_neck: float
-    shoulder: Point
-    depth: float
-
-    @property
-    def neck_point(self) -> Point:
-        """Where the neck meets the shoulder."""
-        return (self.neck_half, 0.0)
-
-    @property
-    def underarm(self) -> Point:
-        """Where the armhole meets the side."""
-        return (self.quarter, self.depth)
-
-    @cached_property
-    def front_neckline(self) -> Line:
-        """From the centre front to the neck point."""
-        return self._neckline(self.front_neck)
-
-    @cached_property
-    def back_neckline(self) -> Line:
-        """From the centre back to the neck point."""
-        return self._neckline(self.back_neck)
-
-    def _neckline(self, depth: float) -> Line:
-        """Level at the fold and square to the shoulder, so that front and back join smoothly."""
-        (half, _), (end, drop) = self.neck_point, self.shoulder
-        along = hypot(end - half, drop)
-        aside, down = -drop / along, (end - half) / along
-        reach = ROUND * depth
-        return bend(
-            (0.0, depth),
-            (ROUND * half, depth),
-            (half + aside * reach, down * reach),
-            self.neck_point,
-        )
-
-    @cached_property
-    def armhole(self) -> Line:
-        """From the end of the shoulder down to the underarm; square to both seams there."""
-        (x, y), (side, low) = self.shoulder, self.underarm
-        down = (low - y) * ROUND
-        slope = y / (x - self.neck_half)
-        towards = (x - slope * down, y + down)
-        return bend(self.shoulder, towards, (side - (side - x) * 0.85, low), self.underarm)
-
-    @property
-    def neckline(self) -> float:
-        """Once round the neck."""
-        return snapped(2 * fsum((run(self.front_neckline), run(self.back_neckline))))
+    armhole_ease: Length = length(
+        Asked("armhole ease", "Added to a quarter of the chest for the depth of the armhole, "
+              "1 cm less than where a sleeve is set in.", basis=PRACTICE),
+        "5 mm",
+        ("0 cm", "8 cm"),
+    )  # fmt: skip
 
 
 def note_block(sheet: Worksheet, garment: BlockInputs) -> BodyBlock:
@@ -188,12 +149,48 @@ def note_block(sheet: Worksheet, garment: BlockInputs) -> BodyBlock:
         float(garment.back_neck_depth),
         (end.mm, float(garment.shoulder_drop)),
         depth.mm,
+        _tightest(garment),
     )
+    _refuse_tight_neck(garment, block)
     along = from_float(run((block.neck_point, block.shoulder)))
     sheet.note("shoulder_seam", "shoulder seam", along, "", basis=DRAWN)
-    sheet.note("armhole_edge", "one armhole, front and back", from_float(2 * run(block.armhole)),
-               "", basis=DRAWN, saying=Saying.NEAREST)  # fmt: skip
     return block
+
+
+def note_armhole(sheet: Worksheet, block: BodyBlock, side: Point = (0.0, 1.0)) -> BodyBlock:
+    """Note the armhole's length and return the block with it, square to the side seam.
+
+    `side` is how far the side runs outward and down, so that the armhole runs on without a notch
+    where front and back are joined there.
+    """
+    across, down = side
+    lean = atan(across / down) if down > 0 else 0.0
+    leaning = replace(block, lean=max(-MOST_LEAN, min(MOST_LEAN, lean)))
+    sheet.note("armhole_edge", "one armhole, front and back", from_float(2 * run(leaning.armhole)),
+               "", basis=DRAWN)  # fmt: skip
+    return leaning
+
+
+def _tightest(garment: BlockInputs) -> float:
+    return SPARE * max(TIGHTEST, float(garment.seam_allowance))
+
+
+def _refuse_tight_neck(garment: BlockInputs, block: BodyBlock) -> None:
+    """Refuse a back neck that turns tighter than a baby's should, or its allowance can follow."""
+    tightest = from_float(radius(block.back_neckline))
+    if float(tightest) < TIGHTEST:
+        raise RefusalError(
+            f"the back neck would turn with a radius of only {TAPE.both(tightest)} at its lowest "
+            "point; give back_neck_depth less, or neck_ease more",
+            "back_neck_depth",
+        )
+    if tightest < garment.seam_allowance:
+        raise RefusalError(
+            f"seam_allowance {TAPE.say(garment.seam_allowance)} does not follow the back neck, "
+            f"which turns with a radius of {TAPE.both(tightest)}; use at most "
+            f"{TAPE.no_more(tightest)}, or give back_neck_depth less",
+            "seam_allowance",
+        )
 
 
 def _neck_half(garment: BlockInputs, neck: float) -> Length:
@@ -206,7 +203,7 @@ def _neck_half(garment: BlockInputs, neck: float) -> Length:
 
     def around(half: float) -> float:
         drop, back = float(garment.neck_drop), float(garment.back_neck_depth)
-        return BodyBlock(0, half, half + drop, back, shoulder, 0).neckline
+        return BodyBlock(0, half, half + drop, back, shoulder, 0, _tightest(garment)).neckline
 
     try:
         return from_float(solved(around, neck, 1.0, shoulder[0] - 1.0))

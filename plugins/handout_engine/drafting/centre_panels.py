@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from handout_engine.drafting.block import BodyBlock
+from handout_engine.drafting.body_block import BodyBlock
 from handout_engine.drafting.curves import split_at_level
 from handout_engine.lengths import from_float
 from handout_engine.sources import DRAWN

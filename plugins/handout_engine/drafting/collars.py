@@ -13,7 +13,7 @@ from functools import cached_property
 from itertools import pairwise
 from math import fsum, hypot, sqrt
 
-from handout_engine.drafting.block import ROUND, BodyBlock
+from handout_engine.drafting.body_block import ROUND, BodyBlock
 from handout_engine.drafting.curves import Line, bend, point_along, run, solved
 from handout_engine.drafting.drafts import FOLD, Draft, Edge
 from handout_engine.geometry.points import Point, snapped

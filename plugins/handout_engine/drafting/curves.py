@@ -7,7 +7,7 @@ from __future__ import annotations
 
 from collections.abc import Callable, Sequence
 from itertools import pairwise
-from math import fsum, hypot
+from math import cos, fsum, hypot, inf, sin
 
 from handout_engine.geometry.points import Point, snapped
 
@@ -98,14 +98,53 @@ def _part_way(start: Point, goal: Point, share: float) -> Point:
     return start[0] + (goal[0] - start[0]) * share, start[1] + (goal[1] - start[1]) * share
 
 
-def solved(length: Callable[[float], float], wanted: float, low: float, high: float) -> float:
+def straight_and_arc(start: Point, end: Point, turn: float) -> Line:
+    """A level line from `start`, and an arc that rises from it to `end`, turning by that angle."""
+    rise = start[1] - end[1]
+    around = rise / (1 - cos(turn))
+    level = end[0] - around * sin(turn)
+    whole = level + around * turn
+    points = [start]
+    for step in range(1, STEPS):
+        so_far = whole * step / STEPS - level
+        angle = max(0.0, so_far) / around
+        x = level + min(0.0, so_far) + around * sin(angle)
+        points.append((snapped(x), snapped(start[1] - around * (1 - cos(angle)))))
+    return (*points, end)
+
+
+def between(one: Line, other: Line, share: float) -> Line:
+    """The line so far on the way from one line to another, which has as many points."""
+    parts = (_part_way(start, goal, share) for start, goal in zip(one, other, strict=True))
+    return tuple((snapped(x), snapped(y)) for x, y in parts)
+
+
+def radius(line: Sequence[Point]) -> float:
+    """The radius of a line's tightest turn: of the circle through three neighbouring points."""
+    tightest = inf
+    for first, (x, y), last in zip(line, line[1:], line[2:], strict=False):
+        before, after = (x - first[0], y - first[1]), (last[0] - x, last[1] - y)
+        turned = abs(before[0] * after[1] - before[1] * after[0])
+        if turned:
+            across = hypot(last[0] - first[0], last[1] - first[1])
+            tightest = min(tightest, hypot(*before) * hypot(*after) * across / (2 * turned))
+    return tightest
+
+
+def solved(
+    length: Callable[[float], float],
+    wanted: float,
+    low: float,
+    high: float,
+    halvings: int = HALVINGS,
+) -> float:
     """The number between two others at which a length that grows with it is the wanted one.
 
     Raises ValueError when it is shorter than wanted at the higher, or longer at the lower.
     """
     if not length(low) <= wanted <= length(high):
         raise ValueError(f"no number from {low} to {high} gives {wanted}")
-    for _ in range(HALVINGS):
+    for _ in range(halvings):
         middle = (low + high) / 2
         low, high = (middle, high) if length(middle) < wanted else (low, middle)
     return snapped((low + high) / 2)

@@ -5,11 +5,11 @@ from __future__ import annotations
 from collections.abc import Mapping
 from dataclasses import dataclass
 from fractions import Fraction
-from math import hypot, sqrt
+from math import atan2, cos, hypot, sin, sqrt
 
 from handout_engine.bodies import LENGTHS
 from handout_engine.drafting.arms import ArmInputs, note_sleeve_edge, sleeve_trim
-from handout_engine.drafting.block import ROUND, BodyBlock
+from handout_engine.drafting.body_block import ROUND, BodyBlock
 from handout_engine.drafting.curves import Line, point_along, round_corner, run
 from handout_engine.geometry.points import Point, snapped
 from handout_engine.inputs import Asked, length, length_by_choice
@@ -20,6 +20,8 @@ from handout_engine.sources import DRAWN, PRACTICE
 from handout_engine.worksheet import Worksheet
 
 TAPE = Tape(finest=32)
+TRIALS = 12
+"""How often the slope of a sleeve's end is improved; each time it is nearly right already."""
 LEAST_STRAIGHT = millimetres(10)
 """What is left straight at least of the seams on both sides of the curve under the arm."""
 
@@ -113,8 +115,7 @@ def note_cut_on_sleeve(
     long = hypot(end_x - x, end_y - y)
     across, down = (end_x - x) / long, (end_y - y) / long
     tip = (snapped(end_x + across * reach.mm), snapped(end_y + down * reach.mm))
-    half = edge.mm / 2
-    inner = (snapped(tip[0] - down * half), snapped(tip[1] + across * half))
+    inner = _inner_end(tip, (across, down), edge.mm / 2, side[0])
     over = (block.neck_point, block.shoulder, tip)
     sheet.note("over_arm", "from the neck point over shoulder and arm to the sleeve's end",
                from_float(run(over)), "", basis=DRAWN)  # fmt: skip
@@ -124,6 +125,23 @@ def note_cut_on_sleeve(
     sheet.note("under_arm", "seam under the arm and down the side, to the hem line", under, "",
                basis=DRAWN)  # fmt: skip
     return sleeve
+
+
+def _inner_end(tip: Point, along: Point, half: float, corner: Point) -> Point:
+    """The end of the sleeve under the arm: `half` from its tip over the arm.
+
+    The sleeve tapers towards it from the corner under the arm. Both ends of that line take a half
+    of what its two seams are out of parallel, so that it runs on where front and back are joined.
+    """
+    across, down = along
+    inner = tip
+    turn = 0.0
+    for _ in range(TRIALS):
+        out, in_ = half * sin(turn), half * cos(turn)
+        inner = (tip[0] - down * in_ + across * out, tip[1] + across * in_ + down * out)
+        x, y = inner[0] - corner[0], inner[1] - corner[1]
+        turn = atan2(down * x - across * y, across * x + down * y) / 2
+    return snapped(inner[0]), snapped(inner[1])
 
 
 def _check_curve(garment: CutOnSleeveInputs, seams: tuple[float, float]) -> None:

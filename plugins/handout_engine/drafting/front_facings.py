@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from dataclasses import dataclass
 
-from handout_engine.drafting.block import BodyBlock
+from handout_engine.drafting.body_block import BodyBlock
 from handout_engine.drafting.curves import Line, bend, point_along
 from handout_engine.drafting.drafts import FOLD, Draft, Edge
 from handout_engine.geometry.points import Point, snapped

@@ -7,6 +7,8 @@ from dataclasses import dataclass, replace
 from fractions import Fraction
 from typing import ClassVar
 
+from handout_engine.drafting.block import note_armhole
+from handout_engine.drafting.body_block import BodyBlock
 from handout_engine.drafting.curves import shifted
 from handout_engine.drafting.drafts import FOLD, Draft, Edge
 from handout_engine.drafting.pieces import Cutting, note_piece
@@ -103,6 +105,15 @@ class Skirt:
 
     front: Draft
     back: Draft
+
+
+def note_skirt_armhole(sheet: Worksheet, garment: SkirtInputs, block: BodyBlock) -> BodyBlock:
+    """Note the armhole's length and return the block with it, square to the skirt's flared side.
+
+    Speaks of `finished_length`, the value that says where the hem is.
+    """
+    low = sheet["finished_length"].length - garment.hem_trim
+    return note_armhole(sheet, block, (float(garment.flare), float(low) - block.depth))
 
 
 def note_skirt(sheet: Worksheet, garment: SkirtInputs, yoke: Yoke, cloth: str) -> Skirt:

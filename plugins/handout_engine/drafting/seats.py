@@ -12,7 +12,8 @@ from fractions import Fraction
 from functools import cached_property
 
 from handout_engine.bodies import LENGTHS, measured
-from handout_engine.drafting.block import BlockInputs, BodyBlock
+from handout_engine.drafting.block import BlockInputs
+from handout_engine.drafting.body_block import BodyBlock
 from handout_engine.drafting.curves import Line, bend, run, solved
 from handout_engine.geometry.points import Point
 from handout_engine.inputs import Asked, choice, length, length_by_choice, ratio
@@ -26,6 +27,7 @@ TAPE = Tape(finest=32)
 THIN, CLOTH_NAPPY = "thin", "cloth"
 LOOP_EASES = {THIN: millimetres(50), CLOTH_NAPPY: millimetres(80)}
 SEAT_EASES = {THIN: millimetres(120), CLOTH_NAPPY: millimetres(160)}
+LEG_EASES = {THIN: millimetres(55), CLOTH_NAPPY: millimetres(75)}
 CROTCHES = {THIN: (millimetres(80), millimetres(90)),
             CLOTH_NAPPY: (millimetres(100), millimetres(120))}  # fmt: skip
 FRONT_HOLLOW, BACK_HOLLOW = 0.5, 0.25
@@ -39,7 +41,7 @@ class SeatInputs(BlockInputs):
 
     crown_rump: Length = measured("crown_rump")
     hip: Length = measured("hip")
-    thigh: Length = measured("thigh")
+    upper_thigh: Length = measured("upper_thigh")
     nappy: str = choice(
         Asked("nappy", "What is worn under it: a thin nappy, or a thick one of folded cloth."),
         THIN,
@@ -72,11 +74,12 @@ class SeatInputs(BlockInputs):
         "8 to 9 cm, over a cloth nappy 10 to 12 cm",
         ("4 cm", "16 cm"),
     )
-    leg_ease: Length = length(
-        Asked("leg ease", "Added to the thigh for the finished edge of the leg.", basis=PRACTICE),
-        "3 cm",
+    leg_ease: Length = length_by_choice(
+        Asked("leg ease", "Added to the upper thigh for the finished edge of the leg.",
+              basis=PRACTICE),
+        "5.5 cm, over a cloth nappy 7.5 cm",
         ("1 cm", "15 cm"),
-    )
+    )  # fmt: skip
     leg_fullness: Fraction = ratio(
         Asked("fullness at the leg", "How often the curve of the leg goes into its band.",
               basis=PRACTICE),
@@ -94,6 +97,7 @@ class SeatInputs(BlockInputs):
             **super().usual,
             "loop_ease": LOOP_EASES[self.nappy],
             "seat_ease": SEAT_EASES[self.nappy],
+            "leg_ease": LEG_EASES[self.nappy],
             "crotch_width": least + (most - least) * grown,
         }
 
@@ -138,8 +142,9 @@ def note_seat(sheet: Worksheet, garment: SeatInputs, block: BodyBlock) -> Seat:
                          "{finished_seat} / 4")  # fmt: skip
     sheet.note("seat_across", "across the seat, laid flat", around.length / 2,
                "{finished_seat} / 2")  # fmt: skip
-    edge = sheet.note("leg_edge", "finished edge of one leg", garment.thigh + garment.leg_ease,
-                      "{thigh} + {leg_ease}")  # fmt: skip
+    edge = sheet.note("leg_edge", "finished edge of one leg",
+                      garment.upper_thigh + garment.leg_ease,
+                      "{upper_thigh} + {leg_ease}")  # fmt: skip
     cut = sheet.note("leg_cut_edge", "one leg before it is gathered",
                      edge.length * garment.leg_fullness, "{leg_edge} × {leg_fullness}")  # fmt: skip
     if garment.crotch_width / 2 + millimetres(20) > quarter.length:

@@ -12,7 +12,8 @@ from fractions import Fraction
 from math import ceil
 
 from handout_engine.bodies import measured
-from handout_engine.drafting.block import BlockInputs, BodyBlock
+from handout_engine.drafting.block import BlockInputs
+from handout_engine.drafting.body_block import BodyBlock
 from handout_engine.drafting.centre_panels import note_centre_panel
 from handout_engine.drafting.clearances import (
     STEP,

@@ -9,7 +9,8 @@ from typing import ClassVar
 from handout_engine.bodies import measured
 from handout_engine.buttons import ButtonInputs, note_extension
 from handout_engine.cloth import note_cloth
-from handout_engine.drafting.block import BodyBlock, note_block
+from handout_engine.drafting.block import note_block
+from handout_engine.drafting.body_block import BodyBlock
 from handout_engine.drafting.curves import Line, run
 from handout_engine.drafting.cut_on_sleeves import (
     CutOnSleeve,
@@ -94,8 +95,6 @@ class BabyJacket(ButtonInputs, FacingInputs, CutOnSleeveInputs, TurnedHemInputs)
         """Outlines, edges, pieces, cloth and steps; raises RefusalError."""
         sheet = Worksheet(self)
         block = note_block(sheet, self)
-        # The block's armhole is not cut: the sleeve goes on from the shoulder.
-        del sheet.values["armhole_edge"]
         low = _note_reach(sheet, self)
         side, hem = _note_side(sheet, self, block, low)
         sleeve = note_cut_on_sleeve(sheet, self, block, side)

@@ -9,7 +9,8 @@ from typing import ClassVar
 from handout_engine.bodies import LENGTHS
 from handout_engine.cloth import note_cloth
 from handout_engine.collar_steps import add_sample, add_steps, add_supplies
-from handout_engine.drafting.block import BlockInputs, BodyBlock, note_block
+from handout_engine.drafting.block import BlockInputs, note_armhole, note_block
+from handout_engine.drafting.body_block import BodyBlock
 from handout_engine.drafting.collars import JoinedNeck, collar_draft, sewn_edge
 from handout_engine.drafting.curves import Line, run
 from handout_engine.drafting.drafts import FOLD, Draft
@@ -86,7 +87,7 @@ class Collar(BlockInputs):
     def work(self) -> Working:
         """Outlines, edges, pieces, cloth and steps; raises RefusalError."""
         sheet = Worksheet(self)
-        block = note_block(sheet, self)
+        block = note_armhole(sheet, note_block(sheet, self))
         depth = _note_depth(sheet, self)
         rounding = _note_rounding(sheet, self, depth)
         neck = _note_neck(sheet, self, block)

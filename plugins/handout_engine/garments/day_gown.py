@@ -11,7 +11,7 @@ from handout_engine.bodies import LENGTHS
 from handout_engine.cautions import LONG_HEM
 from handout_engine.cloth import note_cloth
 from handout_engine.drafting.block import note_block
-from handout_engine.drafting.gathered_skirts import SkirtInputs, note_skirt
+from handout_engine.drafting.gathered_skirts import SkirtInputs, note_skirt, note_skirt_armhole
 from handout_engine.drafting.pieces import Cutting, note_piece
 from handout_engine.drafting.sleeves import SleeveInputs, note_sleeve
 from handout_engine.drafting.yokes import YokeInputs, note_yoke
@@ -109,6 +109,7 @@ class DayGown(SleeveInputs, YokeInputs, SkirtInputs):
         sheet = Worksheet(self)
         block = note_block(sheet, self)
         _note_length(sheet, self)
+        block = note_skirt_armhole(sheet, self, block)
         yoke = note_yoke(sheet, self, block, CLOTH)
         skirt = note_skirt(sheet, self, yoke, CLOTH)
         note_piece(sheet, note_sleeve(sheet, self, block), Cutting(CLOTH, 2))

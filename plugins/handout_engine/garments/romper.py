@@ -11,7 +11,8 @@ from typing import ClassVar
 from handout_engine.bodies import measured
 from handout_engine.buttons import ButtonInputs, note_extension
 from handout_engine.cloth import note_cloth
-from handout_engine.drafting.block import BodyBlock, note_block
+from handout_engine.drafting.block import SleevelessInputs, note_armhole, note_block
+from handout_engine.drafting.body_block import BodyBlock
 from handout_engine.drafting.clearances import (
     STEP,
     head_room,
@@ -51,7 +52,7 @@ LEAST_BESIDE = millimetres(5)
 
 
 @dataclass(frozen=True, kw_only=True)
-class Romper(ButtonInputs, SeatInputs):
+class Romper(ButtonInputs, SleevelessInputs, SeatInputs):
     """A sleeveless romper that buttons in front and opens at the crotch."""
 
     title: ClassVar[str] = "Romper"
@@ -113,6 +114,8 @@ class Romper(ButtonInputs, SeatInputs):
         block = note_block(sheet, self)
         note_head_clearance(sheet, self.opening)
         seat = note_seat(sheet, self, block)
+        (side, low), (end, bottom) = block.underarm, seat.side_end
+        block = note_armhole(sheet, block, (end - side, bottom - low))
         _note_armhole(sheet, self, block)
         _note_front(sheet, self)
         _note_crotch(sheet, self)

@@ -9,7 +9,8 @@ from typing import ClassVar
 
 from handout_engine.bodies import measured
 from handout_engine.cloth import note_cloth
-from handout_engine.drafting.block import BodyBlock, note_block
+from handout_engine.drafting.block import SleevelessInputs, note_armhole, note_block
+from handout_engine.drafting.body_block import BodyBlock
 from handout_engine.drafting.clearances import (
     head_room,
     least_opening,
@@ -49,7 +50,7 @@ SLIT_FACING, BELOW_SLIT = millimetres(60), millimetres(30)
 
 
 @dataclass(frozen=True, kw_only=True)
-class Slip(TurnedHemInputs):
+class Slip(SleevelessInputs, TurnedHemInputs):
     """A slip to wear under a dress or gown."""
 
     title: ClassVar[str] = "Slip"
@@ -119,6 +120,7 @@ class Slip(TurnedHemInputs):
         note_head_clearance(sheet, self.opening)
         _note_reach(sheet, self)
         low = _note_cloth_reach(sheet, self, block)
+        block = note_armhole(sheet, block, (float(self.flare), low - block.depth))
         half = Half(*flared_side(block.underarm, low, float(self.flare)))
         lower = note_lower_edge(sheet, self, (half, half), trimmed=bool(self.hem_trim))
         front, back = (_draft(self, name, block, (half, lower))

@@ -8,8 +8,8 @@ from typing import ClassVar
 
 from handout_engine.bodies import measured
 from handout_engine.cloth import note_cloth
-from handout_engine.drafting.block import note_block
-from handout_engine.drafting.gathered_skirts import SkirtInputs, note_skirt
+from handout_engine.drafting.block import SleevelessInputs, note_block
+from handout_engine.drafting.gathered_skirts import SkirtInputs, note_skirt, note_skirt_armhole
 from handout_engine.drafting.yokes import YokeInputs, note_yoke
 from handout_engine.garment_steps import add_shoulder_step, add_side_step
 from handout_engine.inputs import Asked, optional_length, ratio
@@ -34,7 +34,7 @@ CLOTH = "cloth"
 
 
 @dataclass(frozen=True, kw_only=True)
-class SummerDress(YokeInputs, SkirtInputs):
+class SummerDress(SleevelessInputs, YokeInputs, SkirtInputs):
     """A sleeveless dress with a yoke."""
 
     title: ClassVar[str] = "Summer dress"
@@ -46,6 +46,12 @@ class SummerDress(YokeInputs, SkirtInputs):
     eases: ClassVar[tuple[str, str]] = ("10 cm", "8 cm")
 
     back_waist: Length = measured("back_waist")
+    yoke_share: Fraction = ratio(
+        Asked("yoke share", "Depth of the yoke for each unit of the armhole's depth, which is less "
+              "than that of a sleeve.", basis=PRACTICE),
+        "0.75",
+        ("0.5", "0.9"),
+    )  # fmt: skip
     knee_share: Fraction = ratio(
         Asked("share below the waist", "From the waist down, for each unit of body length.",
               basis=PRACTICE),
@@ -63,6 +69,7 @@ class SummerDress(YokeInputs, SkirtInputs):
         sheet = Worksheet(self)
         block = note_block(sheet, self)
         _note_length(sheet, self)
+        block = note_skirt_armhole(sheet, self, block)
         yoke = note_yoke(sheet, self, block, CLOTH)
         skirt = note_skirt(sheet, self, yoke, CLOTH)
         note_cloth(sheet, CLOTH, self.cloth())

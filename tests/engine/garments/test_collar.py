@@ -10,7 +10,7 @@ from hypothesis import strategies as st
 from shapely.geometry import LineString, Polygon
 from shapely.geometry import Point as ShapelyPoint
 
-from handout_engine.drafting.block import BodyBlock
+from handout_engine.drafting.body_block import BodyBlock
 from handout_engine.drafting.collars import JoinedNeck, collar_draft
 from handout_engine.drafting.curves import run
 from handout_engine.garments.collar import Collar
@@ -215,8 +215,8 @@ def test_the_pieces_of_both_forms_have_one_edge_or_two():
     ("written", "sentence"),
     [
         ({"size": "62", "depth": "5 cm"},
-         "depth 1 31/32 in (50 mm) covers more than 0.8 of the shoulder seam, 1 11/16 in (43 mm); "
-         "use at most 1 11/32 in (34 mm), or depth_share more"),
+         "depth 1 31/32 in (50 mm) covers more than 0.8 of the shoulder seam, 1 23/32 in (44 mm); "
+         "use at most 1 3/8 in (34 mm), or depth_share more"),
         ({"size": "98", "rounding": "6 cm"},
          "rounding 2 3/8 in is more than the collar is deep; use at most 1 15/16 in (50 mm)"),
     ],

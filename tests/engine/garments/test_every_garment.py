@@ -8,9 +8,10 @@ from __future__ import annotations
 
 import re
 from collections import Counter
-from collections.abc import Mapping
+from collections.abc import Mapping, Sequence
 from functools import cache
 from itertools import combinations, pairwise
+from unittest.mock import patch
 
 import pytest
 from hypothesis import Phase, given, settings
@@ -19,16 +20,18 @@ from shapely import LinearRing, LineString, Point, Polygon, box
 from shapely.affinity import scale
 
 from drafted_pieces import drafted
-from handout_engine import garments
+from handout_engine import garments, laying
 from handout_engine.blocks import read_block
 from handout_engine.bodies import LENGTHS, MEASURES
+from handout_engine.drafting import drafts
+from handout_engine.drafting.block import BlockInputs
 from handout_engine.drafting.drafts import Draft
 from handout_engine.fragments import block
 from handout_engine.garment import Garment
 from handout_engine.inputs import BODY, declared_inputs
 from handout_engine.kinds import Raw
 from handout_engine.laying import Laid, Layout
-from handout_engine.lengths import ZERO, Length
+from handout_engine.lengths import ZERO, Length, millimetres
 from handout_engine.pages import work_page
 from handout_engine.refusals import RefusalError
 from handout_engine.saying import Tape
@@ -41,6 +44,9 @@ from written_inputs import amounts
 
 KEYS = garments.keys()
 SIZES = tuple(LENGTHS)
+SIZES_IN_MM = [int(size) * 10 for size in SIZES]
+STEADY = 60
+"""Examples of a property in the ordinary profile; the long search has more."""
 SLACK = 1e-3
 """So many mm, or square mm, coordinates may be off, which are kept to a millionth of a mm."""
 
@@ -218,6 +224,52 @@ def test_no_edge_shrinks_as_the_size_grows(key):
             before, after = (sized(key, size).values.get(name) for size in (small, large))
             if before is not None and after is not None:
                 assert before.length <= after.length, f"{name} from {small} to {large}"
+
+
+@every_garment
+def test_no_finished_measure_falls_as_the_body_grows(key):
+    """By steps of 1 mm round every size, and from size to size; all of 1 mm in the long search."""
+    thorough = settings.default.max_examples > STEADY
+    beside = {at + each for at in SIZES_IN_MM for each in (-1, 0, 1)}
+    some = sorted(beside & set(range(500, 981)))
+    made = {tall: finished(key, tall) for tall in (range(500, 981) if thorough else some)}
+    for small, large in pairwise(made):
+        for name in made[small].keys() & made[large].keys() - BY_LEFTOVER:
+            walks = SHORTER_FROM.get((key, name))
+            if walks is None or not small < int(walks) * 10 <= large:
+                assert made[small][name] <= made[large][name], f"{name} from {small} to {large} mm"
+
+
+def finished(key: str, tall: int) -> Mapping[str, Length]:
+    """What a garment measures when it is made, for a body length in mm.
+
+    No finished measure hangs on allowances or on how pieces lie, which take the most time.
+    """
+    with (
+        patch.object(drafts, "outside", lambda outline, *_: outline),
+        patch.object(laying, "_laid", nothing_laid),
+    ):
+        working = make(garments.find(key), {"body_length": millimetres(tall)}).work()
+    return {name: value.length for name, value in working.values.items()
+            if name.endswith("_edge") or name.startswith("finished_")}  # fmt: skip
+
+
+def nothing_laid(
+    cloth: str, width: Length, _: Sequence[laying.Item], order: laying.Order, *, folded: bool
+) -> Layout:
+    return Layout(cloth, width, ZERO, (), order, folded)
+
+
+@pytest.mark.parametrize("key", [each for each in KEYS
+                                 if issubclass(garments.find(each), BlockInputs)])  # fmt: skip
+def test_the_chest_of_no_garment_falls_by_any_millimetre(key):
+    """Every body length there is: its ease is taken off evenly, and never faster than she grows."""
+    chests = [
+        garment.chest + garment.chest_ease
+        for garment in (make(garments.find(key), {"body_length": millimetres(tall)})
+                        for tall in range(500, 981))
+    ]  # fmt: skip
+    assert all(small <= large for small, large in pairwise(chests))
 
 
 @every_garment

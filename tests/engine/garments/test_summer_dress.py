@@ -8,24 +8,24 @@ from worked import length, refusal, said, steps, work
 
 
 def test_size_74_by_hand():
-    # chest 451 + 80; neck 215 + 30; a quarter of 451 and 15
+    # chest 451 + 80; neck 215 + 30; a quarter of 451 and, without sleeves, 5
     working = work("summer-dress", size="74")
     assert length(working, "finished_chest") == millimetres(531)
     assert length(working, "neck_edge") == millimetres(245)
-    assert length(working, "armhole_depth") == millimetres("127.75")
-    # seven tenths of that; the back neck is 10 deep
-    assert length(working, "yoke_depth") == millimetres("89.425")
-    assert length(working, "back_edge") == millimetres("79.425")
+    assert length(working, "armhole_depth") == millimetres("117.75")
+    # three quarters of that; the back neck is 10 deep
+    assert length(working, "yoke_depth") == millimetres("88.3125")
+    assert length(working, "back_edge") == millimetres("78.3125")
     # back waist 203 and three tenths of 740
     assert length(working, "finished_length") == millimetres(425)
-    assert length(working, "skirt_reach") == millimetres("335.575")
+    assert length(working, "skirt_reach") == millimetres("336.6875")
     # a button of 3/8 in with 1/4 in on both its sides: 7/8 in, 22.225
     assert said(working, "lap") == "7/8 in"
     assert length(working, "neck_run") == millimetres("267.225")
-    # the head needs (455 + 20 - 245) / 2 = 115; yoke, lap and 10 are 111.65, up to 115
+    # the head needs (455 + 20 - 245) / 2 = 115; yoke, lap and 10 are 110.54, up to 115
     assert length(working, "opening") == millimetres(115)
-    assert length(working, "placket_edge") == millimetres("35.575")
-    assert length(working, "placket_slit") == millimetres("41.925")
+    assert length(working, "placket_edge") == millimetres("36.6875")
+    assert length(working, "placket_slit") == millimetres("43.0375")
     # twofold fullness; the slit lies half the lap, twice, beside the centre
     assert length(working, "skirt_top") == 2 * length(working, "yoke_edge")
     assert said(working, "slit_aside") == "7/8 in"
@@ -45,7 +45,7 @@ def test_a_length_of_ones_own_goes_before_the_knee():
 
 def test_a_skirt_that_its_trim_leaves_nothing_of_is_refused():
     assert refusal("summer-dress", size="50", reach="25 cm", hem_trim="12 cm") == (
-        "the skirt's side seam would be 1 3/16 in (30 mm) long, less than 1 31/32 in (50 mm); make "
+        "the skirt's side seam would be 1 9/16 in (40 mm) long, less than 1 31/32 in (50 mm); make "
         "the garment longer, or hem_trim smaller"
     )
 

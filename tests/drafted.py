@@ -1,0 +1,52 @@
+"""Drafts of a garment as it drew them, and its corners as they are when the seam is sewn."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+from math import atan2, degrees
+from unittest.mock import patch
+
+from handout_engine.drafting import pieces
+from handout_engine.drafting.drafts import FOLD, Draft, Edge
+from handout_engine.kinds import Raw
+from handout_engine.workings import Working
+from worked import work
+
+SEAMS = {
+    "shoulder", "side", "underarm", "underarm, other side", "over the arm", "under the arm",
+}  # fmt: skip
+"""The edges that are sewn to their like, so that what meets them there becomes one edge."""
+INSIDE = {"inner edge"}
+"""An edge of a facing that lies free inside the garment: where its halves join is not seen."""
+
+
+def drafted(key: str, **written: Raw) -> tuple[Working, tuple[Draft, ...]]:
+    """A garment's working and every piece that it drafted for it."""
+    found: list[Draft] = []
+    draw = pieces.draft_scene
+
+    def noting(draft, *sizes):
+        found.append(draft)
+        return draw(draft, *sizes)
+
+    with patch.object(pieces, "draft_scene", noting):
+        working = work(key, **written)
+    return working, tuple(found)
+
+
+def corners_at_seams(draft: Draft) -> Iterator[tuple[str, float]]:
+    """Each corner between a seam and an edge that crosses it, with its angle inside, degrees."""
+    around = (*draft.edges, draft.edges[0])
+    for edge, after in zip(draft.edges, around[1:], strict=True):
+        sewn = edge.name in SEAMS, after.name in SEAMS
+        if any(sewn) and not all(sewn) and not {FOLD, *INSIDE} & {edge.name, after.name}:
+            yield f"{draft.name}, {edge.name} and {after.name}", corner(edge, after)
+
+
+def corner(edge: Edge, after: Edge) -> float:
+    """The angle inside a piece where one edge, drawn clockwise, goes over into the next."""
+    (x1, y1), (x, y) = edge.points[-2:]
+    x2, y2 = after.points[1]
+    back, on = (x1 - x, y1 - y), (x2 - x, y2 - y)
+    turn = degrees(atan2(on[0] * back[1] - on[1] * back[0], on[0] * back[0] + on[1] * back[1]))
+    return turn % 360
