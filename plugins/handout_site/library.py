@@ -8,9 +8,12 @@ from dataclasses import dataclass
 from pathlib import Path
 from typing import Any
 
+from handout_engine.refusals import quoted
 from handout_site.plain_text import as_read
+from handout_site.slips import Slip, SlipsError
 
 SECTION = "handouts"
+NO_NAME = "the file's name cannot be read as text; name it in letters, digits and hyphens"
 _HEADING = re.compile(r"^#\s+(.+?)\s*#*\s*$", re.MULTILINE)
 
 
@@ -33,10 +36,24 @@ class Entry:
 
 
 def entries(folder: Path) -> tuple[Entry, ...]:
-    """All Markdown files below a folder, in order of name."""
+    """All Markdown files below a folder, in order of name.
+
+    Raises SlipsError for files whose names are no text, so that no address can be made of them.
+    """
     found = (path for path in folder.rglob("*.md") if path.is_file())
-    named = (Entry(path.relative_to(folder).with_suffix("").as_posix(), path) for path in found)
+    named = [Entry(path.relative_to(folder).with_suffix("").as_posix(), path) for path in found]
+    odd = [Slip(quoted(each.address), 1, NO_NAME) for each in named if not _is_text(each.name)]
+    if odd:
+        raise SlipsError(odd)
     return tuple(sorted(named, key=lambda entry: entry.name))
+
+
+def _is_text(name: str) -> bool:
+    try:
+        name.encode()
+    except UnicodeEncodeError:
+        return False
+    return True
 
 
 def handout_names(every: Iterable[Entry]) -> tuple[str, ...]:

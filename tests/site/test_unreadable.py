@@ -26,6 +26,14 @@ def test_a_page_of_the_site_that_is_not_utf8_is_refused(tmp_path: Path):
     assert slips_of(site) == ["site_src/pages/index.md:1: the file cannot be read as text"]
 
 
+def test_a_handout_whose_name_is_no_text_is_refused(tmp_path: Path):
+    site = site_of(tmp_path, {"ruffles/caf\udce9.md": "# Caf\u00e9\n"})
+    assert slips_of(site) == [
+        "handouts/ruffles/caf?.md:1: the file's name cannot be read as text; name it in letters, "
+        "digits and hyphens"
+    ]
+
+
 def test_check_refuses_it_too(tmp_path: Path, monkeypatch):
     monkeypatch.chdir(tmp_path)
     Path("try.md").write_bytes(LATIN)
