@@ -221,11 +221,13 @@ def _spread(flat: FlatSleeve, share: float, end: float, edge: Length) -> SleeveH
         good, bad = (middle, bad) if _wearable(flat.spread(share, middle)) else (good, middle)
     fullness, narrow = from_float(2 * good) / edge, end < good
     word, whole = ("at least", ceil) if narrow else ("at most", floor)
-    other = "gathers at the head" if narrow else "a longer sleeve"
+    other = "a longer sleeve"
+    if narrow:
+        other = "fewer gathers at the head" if flat.fullness > 1 else "more sleeve_end_ease"
     raise RefusalError(
         f"the end of the sleeve, {TAPE.both(from_float(2 * end))} wide, is too "
         f"{'narrow' if narrow else 'wide'} for a sleeve of its length; give sleeve_fullness "
-        f"{word} {decimal(fullness, 2, whole)}, or {'fewer ' if narrow else ''}{other}",
+        f"{word} {decimal(fullness, 2, whole)}, or {other}",
         "sleeve_fullness",
     )
 

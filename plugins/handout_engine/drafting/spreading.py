@@ -125,6 +125,8 @@ class FlatSleeve:
         return solved(self.height, room, FLATTEST, STEEPEST, halvings=COARSE)
 
     def _least_rise(self, end: float, height: float) -> float:
+        """What is left for the top to be raised where slices that overlap raise the cap as well."""
+
         def reached(rise: float) -> float:
             return self._to_end(FLATTEST, rise, end).height
 
