@@ -26,6 +26,7 @@ from mkdocs.structure.files import File, Files
 from mkdocs.structure.nav import Navigation
 from mkdocs.structure.pages import Page
 
+from handout_engine.made_to import made_to
 from handout_engine.markup import element, html
 from handout_site import checks, course_menu, library, pictures, practice, reference
 from handout_site.closing import with_closing_parts
@@ -170,8 +171,9 @@ class HandoutsPlugin(BasePlugin[HandoutsConfig]):
         self.handout = read_handout(text, shown, terms, first_line(whole, markdown))
         if sized:
             sized.mark(page)
-        elif self.handout.page.garment and self.scenario.made_to:
-            page.meta["size"] = self.scenario.made_to
+            self.handout.sizes = sized.addresses
+        made = made_to(self.handout.page)
+        page.meta["size"] = made.words if made else ""
         self.handout.slips.extend(front_matter_slips(whole, shown))
         self.pdfs = self.sheets.add(self.handout.page, page.file, files, config)
         drawing = pictures.picture_of(self.handout.page) if self.painter else None
@@ -187,7 +189,7 @@ class HandoutsPlugin(BasePlugin[HandoutsConfig]):
             return html
         sized = self.sized.get(page.file.src_uri)
         if sized and not sized.is_own and self.handout.page.problems:
-            return sized.with_choice(sized.impossible(str(page.title), self.handout))
+            return sized.with_choice(sized.impossible(str(page.title), self.handout), None)
         found = put_in(html, self._made)
         shown = published_only(found.html, {entry.name for entry in self.entries})
         shown = with_pdfs(shown, self.pdfs)
@@ -199,7 +201,7 @@ class HandoutsPlugin(BasePlugin[HandoutsConfig]):
         shown = self.paper.take(page, shown, computed=self.handout.has_blocks)
         if self.runtime is not None:
             shown = with_form(shown, self.handout, self.scenario, self.runtime, page.file.url)
-        return sized.with_choice(shown) if sized else shown
+        return sized.with_choice(shown, made_to(self.handout.page)) if sized else shown
 
     def on_env(self, env: Any, config: MkDocsConfig, files: Files) -> None:  # noqa: ANN401
         """Before anything is written: fail with all slips, or show them where they are."""

@@ -43,7 +43,10 @@ NOT_TAKEN = (
 
 @dataclass
 class Handout:
-    """A page worked out: the result of each fence, by its number, and what must be mended."""
+    """A page worked out: the result of each fence, by its number, and what must be mended.
+
+    `sizes` are the addresses of its pages at all its sizes, where it has several.
+    """
 
     file: str
     page: Page
@@ -53,6 +56,7 @@ class Handout:
     numbers: dict[tuple[str, ...], list[int]] = field(default_factory=dict)
     blocks: dict[int, int] = field(default_factory=dict)
     faulty: dict[int, str] = field(default_factory=dict)
+    sizes: Mapping[str, str] = field(default_factory=dict)
 
     @property
     def has_blocks(self) -> bool:

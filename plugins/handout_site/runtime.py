@@ -34,6 +34,7 @@ READER_FILES = (
     "address.js",
     "engine.js",
     "keep.js",
+    "naming.js",
     "sheet.js",
     "true_scale.js",
     "worker.js",

@@ -75,13 +75,6 @@ class Scenario:
         return () if self.fit else self.sizes
 
     @property
-    def made_to(self) -> str:
-        """The size and measures that everything is made to, as a printed page says them."""
-        own = "her own measures" if set(self.fit) - {SIZE} else ""
-        size = self.fit.get(SIZE, "")
-        return ", ".join(filter(None, (size, own))) if size else ""
-
-    @property
     def terms(self) -> Terms:
         """What its pages are worked out with."""
         return Terms(self.tape, self.inputs, self.fit)
