@@ -49,6 +49,7 @@ from handout_site.sheets import Sheets, with_pdfs
 from handout_site.size_pages import SizePage, size_pages
 from handout_site.slips import Slip, SlipsError
 from handout_site.source_files import is_text, shown_path
+from handout_site.theme_names import with_names
 
 log = logging.getLogger("mkdocs.plugins.handouts")
 
@@ -211,6 +212,18 @@ class HandoutsPlugin(BasePlugin[HandoutsConfig]):
         self.paper.bind(files)
         for slip in sorted(set(self.slips)):
             log.error(str(slip))
+
+    def on_post_page(self, output: str, page: Page, config: MkDocsConfig) -> str:
+        """Name the theme's regions."""
+        del page, config
+        return with_names(output)
+
+    def on_post_template(
+        self, output_content: str, template_name: str, config: MkDocsConfig
+    ) -> str:
+        """Name the theme's regions on pages that are no handouts, too."""
+        del config
+        return with_names(output_content) if template_name.endswith(".html") else output_content
 
     def on_post_build(self, config: MkDocsConfig) -> None:
         """Write what the reader's browser runs, and the headers to publish the site with."""
