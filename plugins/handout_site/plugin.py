@@ -218,12 +218,10 @@ class HandoutsPlugin(BasePlugin[HandoutsConfig]):
         del page, config
         return with_names(output)
 
-    def on_post_template(
-        self, output_content: str, template_name: str, config: MkDocsConfig
-    ) -> str:
+    def on_post_template(self, output: str, /, *, template_name: str, config: MkDocsConfig) -> str:
         """Name the theme's regions on pages that are no handouts, too."""
         del config
-        return with_names(output_content) if template_name.endswith(".html") else output_content
+        return with_names(output) if template_name.endswith(".html") else output
 
     def on_post_build(self, config: MkDocsConfig) -> None:
         """Write what the reader's browser runs, and the headers to publish the site with."""
