@@ -48,6 +48,9 @@ TYPED = {
         "an inch": "a rule of the eye",
     },
     "tucks/graduated-tucks.md": {"an eighth of an inch": "the least that is seen"},
+    "projects/tucked-summer-dress.md": {
+        "1/2 in": "what to write for a variation", "1 in": "the same", "1/4 in": "the same",
+    },
     "tucks/tuck-set.md": {"0 in": "what to write for a variation"},
     "tucks/twin-needle-clearance.md": {
         "2.5 mm": "how the figures on a package are read", "0.8 mm": "the same",
