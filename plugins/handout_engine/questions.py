@@ -148,7 +148,7 @@ class Asked:
             if (problem.block, problem.field) == (block.name, asked.name)
         ]
         sent = self.written.get(block.name, {}).get(asked.name, text)
-        left_empty = self._left_empty(block, asked)
+        left_empty = self._left_empty(block, asked, text)
         return Question(
             name=f"{block.name}.{asked.name}",
             label=asked.label,
@@ -183,13 +183,13 @@ class Asked:
         working = self.page.workings.get(match["block"]) if match else None
         return working.named.get(match["value"]) if match and working else None
 
-    def _left_empty(self, block: Block, asked: Input) -> str:
+    def _left_empty(self, block: Block, asked: Input, text: str) -> str:
         """What is reckoned with while a control is empty, where that hangs on the others."""
         technique = self.page.techniques.get(block.name)
         if asked.default is not None or technique is None or asked.name not in technique.usual:
             return ""
         try:
-            empty = replace(technique, **{asked.name: None})
+            empty = replace(technique, **{asked.name: None}) if text.strip() else technique
         except RefusalError:
             return ""
         return _said(getattr(empty, asked.name), asked.kind.saying, self.told.tape)
