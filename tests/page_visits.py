@@ -51,6 +51,27 @@ TOO_WIDE = """() => {
     .map((element) => element.tagName + "." + element.getAttribute("class"));
   return root.scrollWidth > root.clientWidth ? ["the page", ...names] : names;
 }"""
+REGIONS = """() => {
+  const roles = { nav: "navigation", main: "main", aside: "complementary" };
+  const text = (ids) => ids.split(" ").map((id) => document.getElementById(id)?.textContent ?? "");
+  const seen = [...document.querySelectorAll(
+    "nav, main, aside, [role=region], [role=navigation], [role=search], section[aria-label]"
+  )].filter((each) => each.checkVisibility({ visibilityProperty: true }));
+  const names = seen.map((each) => {
+    const label = each.getAttribute("aria-label");
+    const name = label ?? text(each.getAttribute("aria-labelledby") ?? "").join(" ");
+    const role = each.getAttribute("role") ?? roles[each.localName] ?? "region";
+    return `${role}: ${name.trim().replace(/\\s+/g, " ")}`;
+  });
+  return names.filter((name, number) => names.indexOf(name) !== number);
+}"""
+"""Landmarks in sight that have the role and the name of another."""
+FIGURES = """() => [...document.querySelectorAll("figure")].flatMap((each) =>
+  [...each.children]
+    .filter((child) => child.localName !== "svg")
+    .filter((child) => child.localName !== "figcaption" || child !== each.lastElementChild)
+    .map((child) => child.outerHTML))"""
+"""What stands in a figure and is neither its drawing nor the caption at its end."""
 TO_PRINT = """() => [...document.querySelectorAll(
   ".part-cuts :is(th[scope=row], td), .cautions li"
 )].map((element) => ({
@@ -72,6 +93,8 @@ class Visit:
     grounds: dict[str, str] = field(default_factory=dict)
     drawings: dict[str, list[dict[str, Any]]] = field(default_factory=dict)
     to_print: list[dict[str, Any]] = field(default_factory=list)
+    regions: dict[str, list[str]] = field(default_factory=dict)
+    figures: list[str] = field(default_factory=list)
 
 
 class Visitor:
@@ -104,6 +127,8 @@ class Visitor:
         for name, size in (("wide", WIDE), ("narrow", NARROW)):
             page.set_viewport_size(size)  # type: ignore[arg-type]
             noted.too_wide[name] = page.evaluate(TOO_WIDE)
+            noted.regions[name] = page.evaluate(REGIONS)
+        noted.figures = page.evaluate(FIGURES)
         page.set_viewport_size(WIDE)  # type: ignore[arg-type]
         for name, scheme in (("light", "default"), ("dark", "slate")):
             page.emulate_media(color_scheme=name)

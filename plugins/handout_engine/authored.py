@@ -29,8 +29,9 @@ Choices = Mapping[str, Mapping[str, str]]
 class Authored:
     """The blocks of a page, each with its name, and what else the page is worked out with.
 
-    `inlines` are the references of its inline values. `tape` and `paper` are the publisher's, or
-    those that a reader has chosen.
+    `inlines` are the references of its inline values, `pages` the addresses of the handout at each
+    of its sizes, by size. `tape` and `paper` are the publisher's, or those that a reader has
+    chosen.
     """
 
     blocks: tuple[Block, ...]
@@ -38,6 +39,7 @@ class Authored:
     paper: Paper = "a4"
     defaults: Mapping[str, str] = field(default_factory=dict)
     inlines: tuple[str, ...] = ()
+    pages: Mapping[str, str] = field(default_factory=dict)
 
     def questions(self, block: Block) -> dict[str, Input]:
         """The inputs a reader may change in a block; none in a block that only shows parts.
@@ -52,6 +54,17 @@ class Authored:
     def written(self, block: Block, asked: Input) -> Written | None:
         """What an input holds before a reader changes it; None when it is left out."""
         return block.fields.get(asked.name, self.defaults.get(asked.name, asked.default))
+
+    def with_units(self, choices: Choices) -> Choices:
+        """A reader's choices, every bare length with the unit of the system that she has chosen."""
+        asked = {block.name: self.questions(block) for block in self.blocks if block.technique}
+        return {
+            block: {
+                name: asked[block][name].kind.with_units(text, self.tape.first)
+                for name, text in texts.items()
+            }
+            for block, texts in choices.items()
+        }
 
     def work(self, choices: Choices) -> Page:
         """The page worked out with a reader's choices; unknown blocks and fields do nothing."""
@@ -72,11 +85,15 @@ class Authored:
 
 
 def authored(
-    page: Page, paper: Paper, defaults: Mapping[str, str], inlines: Sequence[Inline]
+    page: Page,
+    paper: Paper,
+    defaults: Mapping[str, str],
+    inlines: Sequence[Inline],
+    pages: Mapping[str, str] | None = None,
 ) -> Authored:
     """The page that the site has worked out, as it is handed to the reader's browser."""
     references = tuple(dict.fromkeys(inline.reference for inline in inlines))
-    return Authored(page.blocks, page.tape, paper, dict(defaults), references)
+    return Authored(page.blocks, page.tape, paper, dict(defaults), references, dict(pages or {}))
 
 
 def to_json(page: Authored) -> str:
@@ -87,6 +104,7 @@ def to_json(page: Authored) -> str:
         "tape": {"first": page.tape.first, "finest": page.tape.finest},
         "paper": page.paper,
         "defaults": page.defaults,
+        "pages": page.pages,
     }
     text = json.dumps(written, separators=(",", ":"), sort_keys=True)
     return text.replace("&", "\\u0026").replace("<", "\\u003c").replace(">", "\\u003e")
@@ -110,6 +128,7 @@ def from_plain(plain: Mapping[str, Any]) -> Authored:
         paper=read_paper(plain["paper"], PAPERS[0]),
         defaults=plain["defaults"],
         inlines=tuple(plain["inlines"]),
+        pages=plain["pages"],
     )
 
 

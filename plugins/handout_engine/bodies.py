@@ -15,6 +15,7 @@ from handout_engine.inputs import BODY, Asked, choice, length_by_choice
 from handout_engine.kinds import LengthKind
 from handout_engine.lengths import Length
 from handout_engine.reading import read_length
+from handout_engine.saying import decimal
 from handout_engine.sources import ESTIMATE, Basis, published
 
 SIZE, BODY_LENGTH = "size", "body_length"
@@ -113,6 +114,22 @@ def figure(name: str, length: Length) -> Length:
     Raises ValueError beyond the table, which nothing is known of.
     """
     return Length(_between([Fraction(each) * 10 for each in CENTIMETRES[name]], length))
+
+
+def size_of(length: Length) -> str:
+    """The size that a body length names; empty between two sizes."""
+    return next((size for size, named in LENGTHS.items() if named == length), "")
+
+
+def size_below(length: Length) -> str:
+    """The size of a body length: the greatest that is no longer; the least for a shorter one."""
+    within = [size for size, named in LENGTHS.items() if named.mm <= length.mm]
+    return within[-1] if within else next(iter(LENGTHS))
+
+
+def length_in_words(length: Length) -> str:
+    """A body length in centimetres, as sizes are named: `70.5 cm`."""
+    return f"{decimal(length.mm / 10, 1)} cm"
 
 
 def months(sex: str, length: Length) -> Fraction:

@@ -6,9 +6,13 @@ and field, her tape and her paper:
     {"page": {...}, "choices": {"sleeve": {"band": "3/8 in"}}, "tape": {"first": "metric"},
      "paper": "letter"}
 
+A length without a unit is one of the tape's first system, in inches or centimetres; the form says
+back what it was read as.
+
 The answer always holds the form, the line that says what was chosen, and the problems. Only when
-there are none does it hold the page: the fragments in order of the blocks, the inline values, and
-the addresses of true-scale sheets, under which the fragments link to them. So a page never shows
+there are none does it hold the page: the fragments in order of the blocks, the inline values, the
+addresses of true-scale sheets, under which the fragments link to them, and whom it is made to: in
+words, and as the row of sizes with what a page of another size takes along. So a page never shows
 the half of an answer.
 
 A question with such an address as its `sheet` is answered with that sheet alone, as an HTML
@@ -24,6 +28,8 @@ from typing import Any
 
 from handout_engine.authored import Authored, Choices, from_plain, read_paper, read_tape
 from handout_engine.fragments.form import chosen, form
+from handout_engine.fragments.size_choice import size_choice
+from handout_engine.made_to import made_to
 from handout_engine.markup import html
 from handout_engine.pages import Page
 from handout_engine.problems import Problem
@@ -37,16 +43,17 @@ def answer(question: str) -> str:
     """Work a page out anew; raises ValueError, KeyError or TypeError for a malformed question."""
     asked = json.loads(question)
     own = from_plain(asked["page"])
-    choices = known_choices(own, asked.get("choices"))
     told = replace(
         own,
         tape=read_tape(asked.get("tape"), own.tape),
         paper=read_paper(asked.get("paper"), own.paper),
     )
+    written = known_choices(own, asked.get("choices"))
+    choices = told.with_units(written)
     page = told.work(choices)
     if "sheet" in asked:
         return json.dumps({"sheet": _sheet(page, asked["sheet"], told.paper)})
-    read = Asked(own, told, choices, page)
+    read = Asked(own, told, choices, page, written)
     said: dict[str, Any] = {
         "form": html(form(read)),
         "chosen": html(chosen(read)),
@@ -56,7 +63,17 @@ def answer(question: str) -> str:
         said["fragments"] = [page.fragment(number) for number in range(len(page.blocks))]
         said["values"] = {reference: page.inline(reference) for reference in own.inlines}
         said["sheets"] = list(page.sheets())
+        said.update(_sizes(read))
     return json.dumps(said, separators=(",", ":"))
+
+
+def _sizes(read: Asked) -> dict[str, Any]:
+    """All that names a size beside the blocks: nothing of it on a page without a garment."""
+    made = made_to(read.page)
+    if made is None:
+        return {}
+    sizes = html(size_choice(read.own.pages, made)) if read.own.pages else ""
+    return {"made_to": made.words, "sizes": sizes, "taken_along": read.taken_along()}
 
 
 def _sheet(page: Page, address: object, paper: str) -> str | None:

@@ -10,7 +10,14 @@ from __future__ import annotations
 from collections.abc import Mapping
 from dataclasses import dataclass
 
-from handout_engine.bodies import LENGTHS, MEASURES, body_length, figure, size_choice
+from handout_engine.bodies import (
+    LENGTHS,
+    MEASURES,
+    body_length,
+    figure,
+    size_below,
+    size_choice,
+)
 from handout_engine.cloth import ClothInputs
 from handout_engine.inputs import declared_inputs
 from handout_engine.lengths import Length
@@ -32,3 +39,7 @@ class Garment(ClothInputs, Technique):
         declared = {each.name for each in declared_inputs(type(self))}
         table = {name: figure(name, length) for name in MEASURES if name in declared}
         return {"body_length": LENGTHS[self.size], **table}
+
+    def noted(self, name: str) -> Amount:
+        """Of a body length that is given, the size is the one below it, whatever was chosen."""
+        return size_below(self.body_length) if name == "size" else super().noted(name)

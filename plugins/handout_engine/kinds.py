@@ -3,16 +3,23 @@
 from __future__ import annotations
 
 from abc import ABC, abstractmethod
-from collections.abc import Sequence
+from collections.abc import Mapping, Sequence
 from dataclasses import dataclass
 from fractions import Fraction
 from math import ceil, floor
 from typing import ClassVar, Generic, TypeVar, cast
 
 from handout_engine.lengths import Length
-from handout_engine.reading import read_angle, read_count, read_length, read_percentage, read_ratio
+from handout_engine.reading import (
+    is_bare,
+    read_angle,
+    read_count,
+    read_length,
+    read_percentage,
+    read_ratio,
+)
 from handout_engine.refusals import RefusalError, near_name, quoted
-from handout_engine.saying import Amount, Rounding, Saying, Tape, exactly
+from handout_engine.saying import Amount, Rounding, Saying, System, Tape, exactly
 from handout_engine.thread_counts import read_thread_count
 
 Raw = Amount | Sequence[Amount]
@@ -32,6 +39,11 @@ class Kind(ABC):
     @abstractmethod
     def bounds(self, tape: Tape) -> str:
         """The bounds in words, for help and for the reference page."""
+
+    def with_units(self, text: str, first: System) -> str:
+        """A text from a form, whose reader has chosen a system, with the units that it lacks."""
+        del first
+        return text
 
 
 @dataclass(frozen=True)
@@ -83,15 +95,20 @@ class Quantity(Kind, Generic[T]):
 
 
 class LengthKind(Quantity[Length]):
-    """A length with its unit."""
+    """A length with its unit; `bare` is that of a number without one, where a system is chosen."""
 
     word = "a length"
     types = (Length,)
+    bare: ClassVar[Mapping[System, str]] = {"inches": "in", "metric": "cm"}
 
     @staticmethod
     def parse(text: str) -> Length:
         """Read a length from text."""
         return read_length(text)
+
+    def with_units(self, text: str, first: System) -> str:
+        """A bare number in inches or centimetres."""
+        return f"{text.strip()} {self.bare[first]}" if is_bare(text) else text
 
     def exactly(self, amount: Length) -> str:
         """A bound in millimetres and their parts, unrounded."""
@@ -102,18 +119,21 @@ class YardageKind(LengthKind):
     """A length in whose steps cloth is sold."""
 
     saying = Saying.STEP
+    bare: ClassVar[Mapping[System, str]] = {"inches": "yd", "metric": "cm"}
 
 
 class FineLengthKind(LengthKind):
     """A length smaller than a tape can measure, such as the width of a stitch."""
 
     saying = Saying.FINE
+    bare: ClassVar[Mapping[System, str]] = {"inches": "mm", "metric": "mm"}
 
 
 class ReelKind(LengthKind):
     """A long length of thread, said in the units that it is wound and sold by."""
 
     saying = Saying.YARDAGE
+    bare: ClassVar[Mapping[System, str]] = {"inches": "yd", "metric": "m"}
 
 
 class RatioKind(Quantity[Fraction]):

@@ -6,11 +6,16 @@ import re
 from abc import abstractmethod
 from collections.abc import Sequence
 from dataclasses import dataclass
+from typing import ClassVar
 
 from handout_engine.kinds import Kind, LengthKind, Raw, seen
 from handout_engine.lengths import Length, NamedLength, Place
+from handout_engine.reading import is_bare
 from handout_engine.refusals import RefusalError, nearest_name, quoted
-from handout_engine.saying import Amount, Tape
+from handout_engine.saying import Amount, System, Tape
+
+NAMED = re.compile(r"(?P<name>[a-z][a-z -]*?) (?P<length>[^a-z].*)")
+"""A name and its width, such as `lace 5/8 in`."""
 
 
 @dataclass(frozen=True)
@@ -20,12 +25,13 @@ class SeveralKind(Kind):
     each: LengthKind
     fewest: int
     most: int
+    separator: ClassVar[str] = ";"
 
-    def parts(self, raw: Raw, separator: str) -> Sequence[Raw]:
+    def parts(self, raw: Raw) -> Sequence[Raw]:
         """The items of a YAML list, of a reference, or of one text; raises RefusalError."""
         found: Sequence[Raw]
         if isinstance(raw, str):
-            found = [part.strip() for part in re.split(separator, raw) if part.strip()]
+            found = self._split(raw)
         elif isinstance(raw, list | tuple):
             found = raw
         else:
@@ -36,19 +42,34 @@ class SeveralKind(Kind):
             )
         return found
 
+    def _split(self, text: str) -> list[str]:
+        return [part.strip() for part in re.split(self.separator, text) if part.strip()]
+
     @abstractmethod
     def read(self, raw: Raw) -> Amount:
         """The items in order."""
+
+    def with_units(self, text: str, first: System) -> str:
+        """Every item with a unit, where none has one: beside a written unit all must be written."""
+        items = self._split(text)
+        whole = [self.item_with_unit(item, first) for item in items]
+        lacking = all(was != now for was, now in zip(items, whole, strict=True))
+        return "; ".join(whole) if items and lacking else text
+
+    def item_with_unit(self, item: str, first: System) -> str:
+        """One item with the unit that it lacks, or as it is."""
+        return self.each.with_units(item, first)
 
 
 class ListKind(SeveralKind):
     """Several lengths in order."""
 
     word = "a list of lengths"
+    separator = r";|,\s+"
 
     def read(self, raw: Raw) -> tuple[Length, ...]:
         """Read a YAML list, or one text with `;` (or a comma and a space) between lengths."""
-        return tuple(self.each.read(part) for part in self.parts(raw, r";|,\s+"))
+        return tuple(self.each.read(part) for part in self.parts(raw))
 
     def bounds(self, tape: Tape) -> str:
         """How many lengths, and the bounds of each."""
@@ -62,7 +83,14 @@ class PlacesKind(SeveralKind):
 
     def read(self, raw: Raw) -> tuple[Place, ...]:
         """Read a YAML list of `across, down`, or one text with `;` between the points."""
-        return tuple(self._place(part) for part in self.parts(raw, ";"))
+        return tuple(self._place(part) for part in self.parts(raw))
+
+    def item_with_unit(self, item: str, first: System) -> str:
+        """Both distances of a point with the unit that they lack."""
+        halves = re.split(r",\s+", item)
+        whole = [self.each.with_units(half, first) for half in halves]
+        lacking = all(was != now for was, now in zip(halves, whole, strict=True))
+        return ", ".join(whole) if lacking else item
 
     def _place(self, part: Raw) -> Place:
         if isinstance(part, Place):
@@ -87,13 +115,20 @@ class NamedLengthsKind(SeveralKind):
 
     def read(self, raw: Raw) -> tuple[NamedLength, ...]:
         """Read a YAML list of `lace 5/8 in`, or one text with `;` between them."""
-        return tuple(self._named(part) for part in self.parts(raw, ";"))
+        return tuple(self._named(part) for part in self.parts(raw))
+
+    def item_with_unit(self, item: str, first: System) -> str:
+        """A name and its width with the unit that it lacks."""
+        match = NAMED.fullmatch(" ".join(item.split()))
+        if match is None or not is_bare(match["length"]):
+            return item
+        return f"{match['name']} {self.each.with_units(match['length'], first)}"
 
     def _named(self, part: Raw) -> NamedLength:
         if isinstance(part, NamedLength):
             return self._checked(part.name, part.length)
         words = " ".join(part.split()) if isinstance(part, str) else ""
-        match = re.fullmatch(r"(?P<name>[a-z][a-z -]*?) (?P<length>[^a-z].*)", words)
+        match = NAMED.fullmatch(words)
         if match is None:
             raise RefusalError(f"{seen(part)} has no name and width; write {self.names[0]} 1/2 in")
         return self._checked(match["name"], match["length"])

@@ -6,13 +6,14 @@ own.
 
 from __future__ import annotations
 
-from collections.abc import Sequence
-from dataclasses import dataclass
+from collections.abc import Iterator, Sequence
+from dataclasses import dataclass, field, replace
 from functools import cached_property
 
 from handout_engine.authored import FINEST, PAPERS, SYSTEMS, Authored, Choices
 from handout_engine.blocks import REFERENCE, Block, Written
-from handout_engine.inputs import Input, declared_inputs
+from handout_engine.bodies import BODY_LENGTH, SIZE
+from handout_engine.inputs import BODY, Input, declared_inputs
 from handout_engine.kinds import ChoiceKind
 from handout_engine.pages import Page
 from handout_engine.problems import Problem
@@ -20,10 +21,13 @@ from handout_engine.reading import UNITS
 from handout_engine.refusals import RefusalError
 from handout_engine.register import find
 from handout_engine.saying import Amount, Saying, Tape
+from handout_engine.sized import OF_THE_BABY
 from handout_engine.values import Value
 
 METRIC = {word for word, factor in UNITS.items() if factor.denominator == 1}
 PAPER_NAMES = {"a4": "A4, 210 × 297 mm", "letter": "Letter, 8 1/2 × 11 in"}
+_ORIGIN = {BODY: "table"}
+"""What an empty box calls the amount in use: a baby's measure comes from the body table."""
 SYSTEM_NAMES = {"inches": "inches, metric beside", "metric": "metric, inches beside"}
 
 
@@ -32,7 +36,8 @@ class Question:
     """One control: its name, what it asks, what it holds, and what is wrong with that.
 
     `usual` is what it holds while nothing is changed. `choices` (value and words of each) is
-    empty where the reader writes a text. `group` is the heading under which it stands.
+    empty where the reader writes a text. `group` is the heading under which it stands. `in_use`
+    says what is reckoned with while it is empty, `read_as` how a number without a unit was read.
     """
 
     name: str
@@ -43,6 +48,8 @@ class Question:
     group: str = ""
     choices: Sequence[tuple[str, str]] = ()
     error: str = ""
+    in_use: str = ""
+    read_as: str = ""
 
     @property
     def identity(self) -> str:
@@ -70,12 +77,14 @@ class Asked:
     """A page with a reader's choices, worked out.
 
     `own` is the page as its author made it, `told` the same with the reader's tape and paper.
+    `written` are her choices as she wrote them, with a unit missing here and there.
     """
 
     own: Authored
     told: Authored
     choices: Choices
     page: Page
+    written: Choices = field(default_factory=dict)
 
     @cached_property
     def sections(self) -> list[Section]:
@@ -95,6 +104,24 @@ class Asked:
         paper = Question("paper", "paper", "What you print on.", own.paper, told.paper,
                          choices=papers)  # fmt: skip
         return Section("settings", "Units and paper", (units, mark, paper))
+
+    def unused(self) -> Iterator[str]:
+        """The questions whose answers go for nothing: a size, where a body length is written."""
+        held = {each.name: each.text for section in self.sections for each in section.questions}
+        for block in self.own.blocks:
+            if held.get(f"{block.name}.{BODY_LENGTH}", "").strip():
+                yield f"{block.name}.{SIZE}"
+
+    def taken_along(self) -> dict[str, str]:
+        """What a page of another size takes along: all that is changed, but nothing of the baby."""
+        garments = {block.name for block in self.own.blocks if block.is_garment}
+        of_the_baby = {f"{block}.{name}" for block in garments for name in OF_THE_BABY}
+        return {
+            question.name: question.text
+            for section in (*self.sections, self.settings())
+            for question in section.questions
+            if question.changed and question.name not in of_the_baby
+        }
 
     def _section(self, block: Block) -> Section:
         technique = find(block.technique)
@@ -121,15 +148,19 @@ class Asked:
             for problem in self.page.problems
             if (problem.block, problem.field) == (block.name, asked.name)
         ]
+        sent = self.written.get(block.name, {}).get(asked.name, text)
+        left_empty = self._left_empty(block, asked, text)
         return Question(
             name=f"{block.name}.{asked.name}",
             label=asked.label,
-            hint=self._hint(asked, written),
+            hint=self._hint(asked, written, left_empty),
             usual=usual,
             text=text,
             group=asked.group,
             choices=_options(asked),
             error=" ".join(errors),
+            in_use=f"{_ORIGIN.get(asked.group, 'usual')}: {left_empty}" if left_empty else "",
+            read_as=f"Read as {text}." if sent.strip() and sent != text else "",
         )
 
     def _usual(self, asked: Input, written: Written | None) -> str:
@@ -153,7 +184,18 @@ class Asked:
         working = self.page.workings.get(match["block"]) if match else None
         return working.named.get(match["value"]) if match and working else None
 
-    def _hint(self, asked: Input, written: Written | None) -> str:
+    def _left_empty(self, block: Block, asked: Input, text: str) -> str:
+        """What is reckoned with while a control is empty, where that hangs on the others."""
+        technique = self.page.techniques.get(block.name)
+        if asked.default is not None or technique is None or asked.name not in technique.usual:
+            return ""
+        try:
+            empty = replace(technique, **{asked.name: None}) if text.strip() else technique
+        except RefusalError:
+            return ""
+        return _said(getattr(empty, asked.name), asked.kind.saying, self.told.tape)
+
+    def _hint(self, asked: Input, written: Written | None, left_empty: str) -> str:
         """The help of an input with its bounds, and what holds when it is left alone."""
         hint = [asked.help]
         if not isinstance(asked.kind, ChoiceKind):
@@ -163,7 +205,8 @@ class Asked:
         if value and isinstance(written, str):
             hint.append(f"Follows “{value.label}” of {written.partition('.')[0].strip()}.")
         if asked.otherwise:
-            hint.append(f"Left empty: {asked.otherwise}.")
+            here = f" (here {left_empty})" if left_empty else ""
+            hint.append(f"Left empty: {asked.otherwise}{here}.")
         return " ".join(hint)
 
 

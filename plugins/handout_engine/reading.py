@@ -23,6 +23,9 @@ VULGAR = {
     "⅞": "7/8",
 }  # fmt: skip
 
+LIGNE = MILLIMETRES_PER_INCH / 40
+"""The fortieth of an inch by which buttons are sized, written `32 L` or `32 ligne`."""
+
 UNITS: dict[str, Fraction] = {
     **dict.fromkeys(("in", "inch", "inches", '"', "″", "”", "''"), MILLIMETRES_PER_INCH),
     **dict.fromkeys(("mm", "millimetre", "millimetres", "millimeter", "millimeters"), Fraction(1)),
@@ -30,7 +33,7 @@ UNITS: dict[str, Fraction] = {
     **dict.fromkeys(("m", "metre", "metres", "meter", "meters"), Fraction(1000)),
     **dict.fromkeys(("ft", "foot", "feet"), 12 * MILLIMETRES_PER_INCH),
     **dict.fromkeys(("yd", "yds", "yard", "yards"), 36 * MILLIMETRES_PER_INCH),
-    **dict.fromkeys(("line", "lines", "ligne", "lignes"), MILLIMETRES_PER_INCH / 40),  # buttons
+    **dict.fromkeys(("line", "lines", "ligne", "lignes", "l"), LIGNE),
 }
 
 _NUMBER = re.compile(
@@ -81,6 +84,14 @@ def _value(found: dict[str, str | None], text: str) -> Fraction:
     return int(found["whole"] or 0) + Fraction(int(found["top"] or found["only_top"] or 0), bottom)
 
 
+def is_bare(text: str) -> bool:
+    """Whether a text is one number of 0 or more and nothing else, so that a unit is missing."""
+    try:
+        return not number_and_rest(text)[1]
+    except RefusalError:
+        return False
+
+
 def read_length(text: str) -> Length:
     """Read a length of 0 or more, with its unit: `1 1/2 in`, `1½"`, `3,8 cm`, `0.25 yd`.
 
@@ -88,8 +99,9 @@ def read_length(text: str) -> Length:
     """
     number, unit = number_and_rest(text)
     if not unit:
+        plain = _tidy(number)
         raise RefusalError(
-            f'"{quoted(text)}" has no unit; write {_tidy(number)} in or {_tidy(number)} mm'
+            f'"{quoted(text)}" has no unit; write {plain} in, {plain} cm or {plain} mm'
         )
     factor = UNITS.get(unit) or UNITS.get(unit.lower())
     if factor is None:

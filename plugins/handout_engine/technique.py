@@ -38,6 +38,11 @@ class Technique(ABC):
         """Inputs that hang on another input, with what each is when it is left out."""
         return {}
 
+    def noted(self, name: str) -> Amount:
+        """An input as its working says it and as references take it."""
+        amount: Amount = getattr(self, name)
+        return amount
+
     @classmethod
     def key(cls) -> str:
         """The name authors write: the module's name with hyphens."""

@@ -54,7 +54,7 @@ class Worksheet:
             each.name: Value(
                 each.name,
                 each.label,
-                getattr(self.technique, each.name),
+                self.technique.noted(each.name),
                 self._basis(each.name, each.basis, defaults),
                 saying=each.kind.saying,
                 group=each.group,

@@ -29,6 +29,7 @@ from mkdocs.structure.nav import Navigation
 from mkdocs.structure.pages import Page
 from mkdocs.utils.templates import TemplateContext
 
+from handout_engine.made_to import made_to
 from handout_site import course_menu, library, pictures, reference
 from handout_site.closing import with_closing_parts
 from handout_site.content_policy import known_scripts, write_headers
@@ -63,6 +64,7 @@ from handout_site.surroundings import (
     refuse_environment,
     theme_has,
 )
+from handout_site.theme_names import with_names
 
 log = logging.getLogger("mkdocs.plugins.handouts")
 
@@ -190,8 +192,9 @@ class HandoutsPlugin(BasePlugin[HandoutsConfig]):
         self.paper.bindery.entitle(page)
         if sized:
             sized.mark(page)
-        elif self.handout.page.garment and self.scenario.made_to:
-            page.meta["size"] = self.scenario.made_to
+            self.handout.sizes = sized.addresses
+        made = made_to(self.handout.page)
+        page.meta["size"] = made.words if made else ""
         if sized is None or sized.is_own:
             self.handout.slips.extend(front.slips)
         self.pdfs = self.sheets.add(self.handout.page, page.file, files, config)
@@ -208,7 +211,7 @@ class HandoutsPlugin(BasePlugin[HandoutsConfig]):
             return html
         sized = self.sized.get(page.file.src_uri)
         if sized and not sized.is_own and self.handout.page.problems:
-            return sized.with_choice(sized.impossible(title_text(page), self.handout))
+            return sized.with_choice(sized.impossible(title_text(page), self.handout), None)
         found = put_in(html, self._made)
         shown = published_only(found.html, {entry.name for entry in self.entries})
         shown = with_pdfs(shown, self.pdfs)
@@ -220,7 +223,7 @@ class HandoutsPlugin(BasePlugin[HandoutsConfig]):
         shown = self.paper.take(page, shown, computed=self.handout.has_blocks)
         if self.runtime is not None:
             shown = with_form(shown, self.handout, self.scenario, self.runtime, page.file.url)
-        return sized.with_choice(shown) if sized else shown
+        return sized.with_choice(shown, made_to(self.handout.page)) if sized else shown
 
     def on_env(self, env: Environment, config: MkDocsConfig, files: Files) -> None:
         """Before anything is written: fail with all slips, or show them where they are."""
@@ -240,6 +243,16 @@ class HandoutsPlugin(BasePlugin[HandoutsConfig]):
         del nav
         self.place = Place(shown_path(page.file, config))
         return context
+
+    def on_post_page(self, output: str, page: Page, config: MkDocsConfig) -> str:
+        """Name the theme's regions."""
+        del page, config
+        return with_names(output)
+
+    def on_post_template(self, output: str, /, *, template_name: str, config: MkDocsConfig) -> str:
+        """Name the theme's regions on pages that are no handouts, too."""
+        del config
+        return with_names(output) if template_name.endswith(".html") else output
 
     def _write(self, config: MkDocsConfig) -> None:
         """Write what the reader's browser runs, and the headers to publish the site with."""

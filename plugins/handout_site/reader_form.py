@@ -33,7 +33,7 @@ def with_form(
 def _form(handout: Handout, scenario: Scenario, runtime: Runtime, url: str) -> str:
     root = "../" * url.count("/")
     paper = read_paper(scenario.paper, PAPERS[0])
-    own = authored(handout.page, paper, handout.inputs, handout.inlines)
+    own = authored(handout.page, paper, handout.inputs, handout.inlines, handout.sizes)
     asked = Asked(own, own, {}, handout.page)
     data = element(
         "script",

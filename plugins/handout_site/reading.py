@@ -41,7 +41,8 @@ NOT_TAKEN = (
 class Handout:
     """A page worked out: the result of each fence, by its number, and what must be mended.
 
-    `inputs` are the defaults it was worked out with.
+    `inputs` are the defaults it was worked out with, `sizes` the addresses of its pages at all its
+    sizes, where it has several.
     """
 
     file: str
@@ -53,6 +54,7 @@ class Handout:
     numbers: dict[tuple[str, ...], list[int]] = field(default_factory=dict)
     blocks: dict[int, int] = field(default_factory=dict)
     faulty: dict[int, str] = field(default_factory=dict)
+    sizes: Mapping[str, str] = field(default_factory=dict)
 
     @property
     def has_blocks(self) -> bool:

@@ -34,11 +34,14 @@ READER_FILES = (
     "address.js",
     "engine.js",
     "keep.js",
+    "naming.js",
     "sheet.js",
     "true_scale.js",
     "worker.js",
 )
 OFFLINE = "offline.js"
+NOT_KEPT = "offline.html"
+"""What the service worker shows without a network where it has not kept a page."""
 
 
 @dataclass(frozen=True)
@@ -99,11 +102,17 @@ def _empty_catalogue(runtime: Runtime) -> str:
 
 
 def _offline_script(runtime: Runtime) -> str:
-    """The service worker, opened by the list of what it keeps; the list is also its version."""
+    """The service worker, opened by what it is given: the list of what it keeps is its version."""
     kept = runtime.reader_files + runtime.python_files
     version = _hash("\n".join(kept).encode())
     script = (ASSETS / OFFLINE).read_text(encoding="utf-8")
-    return f"const VERSION = {json.dumps(version)};\nconst KEPT = {json.dumps(kept)};\n{script}"
+    given = {
+        "VERSION": version,
+        "KEPT": kept,
+        "NOT_KEPT": (ASSETS / NOT_KEPT).read_text(encoding="utf-8"),
+    }
+    lines = (f"const {name} = {json.dumps(value)};\n" for name, value in given.items())
+    return "".join(lines) + script
 
 
 def _copy(source: Path, names: tuple[str, ...], target: Path) -> None:

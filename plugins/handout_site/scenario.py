@@ -75,21 +75,9 @@ class Scenario:
         return () if self.fit else self.sizes
 
     @property
-    def made_to(self) -> str:
-        """The size and measures that everything is made to, as a printed page says them."""
-        return made_to(self.fit)
-
-    @property
     def terms(self) -> Terms:
         """What its pages are worked out with."""
         return Terms(self.tape, self.inputs, self.fit)
-
-
-def made_to(fit: Mapping[str, str]) -> str:
-    """A size, and that there are measures of her own, as a printed page says it."""
-    own = "her own measures" if set(fit) - {SIZE} else ""
-    size = fit.get(SIZE, "")
-    return ", ".join(filter(None, (size, own))) if size else ""
 
 
 def load_scenario(path: Path, shown: str, known: tuple[str, ...]) -> Scenario:

@@ -22,6 +22,7 @@ from mkdocs.utils.meta import get_data
 from handout_engine.blocks import Block, Written
 from handout_engine.bodies import SIZE, USUAL_SIZE
 from handout_engine.inputs import declared_inputs
+from handout_engine.made_to import MadeTo
 from handout_engine.markup import element, html
 from handout_engine.ordering import named
 from handout_engine.register import find, keys
@@ -30,7 +31,7 @@ from handout_site.course_menu import kit_address, kit_title
 from handout_site.course_work import seat_terms
 from handout_site.library import Entry
 from handout_site.reading import Handout, Terms, first_line, made_for, read_blocks
-from handout_site.scenario import Scenario, made_to
+from handout_site.scenario import Scenario
 from handout_site.size_pages import SizePage
 
 _TITLE = re.compile(r"</h1>\s*")
@@ -55,20 +56,26 @@ class SeatPage:
         return False
 
     def mark(self, page: Page) -> None:
-        """Give the page its seat, and the size that is sewn there; searching does not find it."""
+        """Give the page its seat and its title; searching does not find it."""
         page.meta["seat"] = self.seat.name
-        page.meta["size"] = made_to(self.seat.fit)
         page.meta["title"] = f"{page.title}, {escape(self.seat.name)}"
         page.meta["search"] = {"exclude": True}
 
-    def with_choice(self, content: str) -> str:
-        """A page's HTML that says below its title for which seat it is, and leads to the kit."""
+    @property
+    def addresses(self) -> dict[str, str]:
+        """It has no pages at other sizes."""
+        return {}
+
+    def with_choice(self, content: str, shown: MadeTo | None) -> str:
+        """A page's HTML that says below its title for which seat it is, and leads to the kit.
+
+        `shown` is what the page is made to; None where it is not sized, or cannot be made.
+        """
         title = _TITLE.search(content)
         place = title.end() if title else 0
-        size = made_to(self.seat.fit)
         kit = element("a", "Its kit", href=self.kit, class_="screen-only")
         called = element("strong", self.seat.name)
-        told = f": size {size}. " if size else ". "
+        told = f": {shown.words[0].lower()}{shown.words[1:]}. " if shown else ". "
         note = html(element("div", element("p", called, told, kit), class_="of-seat")) + "\n"
         return content[:place] + note + content[place:]
 

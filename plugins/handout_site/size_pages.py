@@ -18,6 +18,7 @@ from mkdocs.structure.pages import Page
 from handout_engine.blocks import GARMENT, Block, read_block
 from handout_engine.bodies import LENGTHS, SIZE, USUAL_SIZE
 from handout_engine.fragments.size_choice import size_choice
+from handout_engine.made_to import MadeTo
 from handout_engine.markup import element, html
 from handout_engine.refusals import RefusalsError
 from handout_site.fences import scan
@@ -49,18 +50,26 @@ class SizePage:
         return terms if self.is_own else replace(terms, fit={SIZE: self.size})
 
     def mark(self, page: Page) -> None:
-        """Give the page its size; only the handout's own page is found by searching."""
-        page.meta["size"] = self.size
+        """Give the page its title; only the handout's own page is found by searching."""
+        page.meta["handout"] = str(page.title)
         if not self.is_own:
             page.meta["title"] = f"{page.title}, size {self.size}"
             page.meta["search"] = {"exclude": True}
 
-    def with_choice(self, content: str) -> str:
-        """A page's HTML with the sizes to choose from below its title."""
-        addresses = {size: f"{name}.html" for size, name in self.names.items()}
+    @property
+    def addresses(self) -> dict[str, str]:
+        """The address of each of its pages from another, by size."""
+        return {size: f"{name}.html" for size, name in self.names.items()}
+
+    def with_choice(self, content: str, shown: MadeTo | None) -> str:
+        """A page's HTML with the sizes to choose from below its title.
+
+        `shown` is what the page is made to; None where it cannot be made in its size.
+        """
         title = _TITLE.search(content)
         place = title.end() if title else 0
-        choice = html(size_choice(addresses, self.size)) + "\n"
+        made = shown or MadeTo(LENGTHS[self.size])
+        choice = html(size_choice(self.addresses, made)) + "\n"
         return content[:place] + choice + content[place:]
 
     def impossible(self, title: str, handout: Handout) -> str:

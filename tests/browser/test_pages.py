@@ -96,6 +96,16 @@ def test_a_page_fits_the_screen(visited: Visited):
         assert page.too_wide == {"wide": [], "narrow": []}, page.address
 
 
+def test_no_two_landmarks_in_sight_have_one_name(visited: Visited):
+    for page in visited.pages:
+        assert page.regions == {"wide": [], "narrow": []}, page.address
+
+
+def test_a_figure_holds_its_drawing_and_its_caption(visited: Visited):
+    for page in visited.pages:
+        assert page.figures == [], page.address
+
+
 @pytest.mark.parametrize("scheme", ["light", "dark"])
 def test_drawings_are_seen_on_their_ground(visited: Visited, built_site: Built, scheme: str):
     blocks = set(with_blocks(built_site))

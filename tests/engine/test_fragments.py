@@ -99,6 +99,15 @@ def test_every_part_of_every_technique_is_well_formed(key):
         check_fragment(block(work(key), PARTS, tape, "b0-x", "x"))
 
 
+@pytest.mark.parametrize("key", register.keys())
+def test_a_figure_is_a_drawing_and_its_caption_and_no_table_is_a_landmark(key):
+    """As HTML has it: the caption first or last, and the link to print the sheet inside it."""
+    made = block(work(key), PARTS, INCHES, "b0-it", "it")
+    for figure in made.iter("figure"):
+        assert [child.tag for child in figure] == ["svg", "figcaption"]
+    assert [each.get("class") for each in made.iter() if each.get("role") == "region"] == []
+
+
 def test_cautions_and_sources_of_a_page_stand_once():
     made = words(page_parts([SLEEVE, SLEEVE, work("gathered-ruffle")], PAGE_PARTS, INCHES))
     for caution in SLEEVE.cautions:

@@ -46,6 +46,8 @@ def refused(read, text):
         ("2 yards", inches(72)),
         ("1 ft", inches(12)),
         ("1,2 m", millimetres(1200)),
+        ("32 L", inches("32/40")),
+        ("32L", inches("32/40")),
         ("1\N{NO-BREAK SPACE}1/2\N{NO-BREAK SPACE}in", inches("3/2")),
     ],
 )
@@ -56,8 +58,8 @@ def test_a_length_is_read_as_a_tape_is(written, length):
 @pytest.mark.parametrize(
     ("written", "sentence"),
     [
-        ("5", '"5" has no unit; write 5 in or 5 mm'),
-        ("1.5", '"1.5" has no unit; write 1 1/2 in or 1 1/2 mm'),
+        ("5", '"5" has no unit; write 5 in, 5 cm or 5 mm'),
+        ("1.5", '"1.5" has no unit; write 1 1/2 in, 1 1/2 cm or 1 1/2 mm'),
         ("5 kg", "kg does not measure length; a length is written in in, mm, cm, m, ft or yd"),
         ("5 s", "s does not measure length; a length is written in in, mm, cm, m, ft or yd"),
         ("5 nan", '"nan" is not a unit; a length is written in in, mm, cm, m, ft or yd'),

@@ -13,7 +13,7 @@ from handout_engine.units import registry
 
 # The inch marks are no words that pint knows.
 MARKS = {'"', "″", "”", "''"}
-BUTTON_LINES = {"ligne", "lignes", "line", "lines"}
+BUTTON_LINES = {"ligne", "lignes", "line", "lines", "l"}
 
 
 def test_the_international_yard_is_0_9144_metres():
@@ -35,6 +35,7 @@ def test_buttons_are_counted_in_fortieths_of_an_inch():
     assert {UNITS[word] for word in BUTTON_LINES} == {Fraction("0.635")}
     assert read_length("16 lines") == millimetres("10.16")
     assert read_length("40 ligne") == inches(1)
+    assert read_length("32 L") == read_length("32L") == read_length("32 ligne")
 
 
 def test_inch_marks_are_inches():

@@ -95,7 +95,10 @@ def test_svg_is_well_formed_and_holds_every_drawing(key: str, tmp_path: Path):
             ("banded-rufle",),
             'banded-rufle: there is no technique "banded-rufle"; did you mean "banded-ruffle"?',
         ),
-        (("banded-ruffle", "edge=9"), 'banded-ruffle: edge: "9" has no unit; write 9 in or 9 mm'),
+        (
+            ("banded-ruffle", "edge=9"),
+            'banded-ruffle: edge: "9" has no unit; write 9 in, 9 cm or 9 mm',
+        ),
         (
             ("banded-ruffle", "edgee=9 in"),
             'banded-ruffle: there is no input "edgee"; did you mean "edge"?',
@@ -121,7 +124,7 @@ def test_wrong_input_is_one_sentence_and_status_1(words: tuple[str, ...], senten
 def test_all_wrong_inputs_are_said_at_once():
     result = run("compute", "banded-ruffle", "edge=9", "band=1/0 in")
     assert result.stderr.splitlines() == [
-        'banded-ruffle: edge: "9" has no unit; write 9 in or 9 mm',
+        'banded-ruffle: edge: "9" has no unit; write 9 in, 9 cm or 9 mm',
         'banded-ruffle: band: "1/0 in" divides by nothing; the lower figure cannot be 0',
     ]
 

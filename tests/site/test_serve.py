@@ -40,7 +40,7 @@ def test_errors_are_shown_in_place_and_above_the_page_and_logged(tmp_path: Path)
     )
     start_serving(site)
     built = served_once(site)
-    sentence = 'gathered-ruffle "wrong": depth: "2" has no unit; write 2 in or 2 mm'
+    sentence = 'gathered-ruffle "wrong": depth: "2" has no unit; write 2 in, 2 cm or 2 mm'
     words = built.words()
     below = words.rpartition("To mend")[2]
     assert "Cut list" in words

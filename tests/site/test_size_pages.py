@@ -69,6 +69,22 @@ def test_the_sizes_are_plain_links_and_the_shown_one_is_marked(built, size):
     assert f'<span aria-current="page">{size}</span>' in choice[0]
 
 
+def title_block(page):
+    return re.search(r'<p class="print-size"[^>]*>(.*?)</p>', page)[1]
+
+
+@pytest.mark.parametrize("size", ["50", "56", "62", "68"])
+def test_the_title_block_says_the_size_of_the_page(built, size):
+    assert title_block(built.page(page_of(size))) == f"Size {size}"
+
+
+def test_the_title_block_of_a_measured_baby_says_so(tmp_path):
+    own = "size: 68\nmeasures:\n  body_length: 70.5 cm\n  chest: 44 cm\n"
+    site = site_of(tmp_path, {"garments/slip.md": SLIP}, scenario=own).build()
+    said = title_block(site.page("handouts/garments/slip.html"))
+    assert said == "Body length 70.5 cm, her own measures"
+
+
 def test_only_the_handouts_own_page_is_in_menu_and_search(built):
     assert "slip-size-62" not in built.page("index.html")
     index = json.loads((built.folder / "search" / "search_index.json").read_text())

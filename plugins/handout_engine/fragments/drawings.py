@@ -75,15 +75,19 @@ def _how_it_is_cut(layout: Layout) -> Iterable[str]:
 
 def _of(working: Working, picture: Picture, tape: Tape, identity: str) -> Element:
     """The figure of a working's picture, with a link to its true-scale sheet if it has one."""
-    figure = _figure(picture, tape, identity)
     sheet = picture_sheet(working, picture, tape)
+    printing = None
     if sheet is not None:
-        figure.append(sheet_link("Print this sheet at true scale", sheet))
+        printing = sheet_link("Print this sheet at true scale", sheet)
     elif picture.sheet is not None:
-        figure.append(element("p", too_large_picture(picture, tape), class_="too-large"))
-    return figure
+        printing = element("p", too_large_picture(picture, tape), class_="too-large")
+    return _figure(picture, tape, identity, printing)
 
 
-def _figure(picture: Picture, tape: Tape, identity: str) -> Element:
+def _figure(
+    picture: Picture, tape: Tape, identity: str, printing: Element | None = None
+) -> Element:
+    """A drawing with its caption, the last thing in a figure: how to print it belongs to it."""
     drawing = svg(picture.scene, tape, f"{identity}-{picture.name}")
-    return element("figure", drawing, element("figcaption", *phrase(picture.caption, tape)))
+    caption = element("figcaption", *phrase(picture.caption, tape), printing)
+    return element("figure", drawing, caption)

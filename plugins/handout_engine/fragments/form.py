@@ -52,12 +52,13 @@ def form(asked: Asked) -> Element:
 def chosen(asked: Asked) -> Element:
     """One line, on screen and in print: whose measures the page shows."""
     sections = asked.sections
+    unused = set(asked.unused())
     changed = [
         f"{question.label} {question.text.strip() or 'left out'}"
         + (f" ({section.name})" if len(sections) > 1 else "")
         for section in sections
         for question in section.questions
-        if question.changed
+        if question.changed and question.name not in unused
     ]
     words = "Worked out with the measures of this page."
     if changed:
@@ -102,9 +103,23 @@ def _field(question: Question) -> Element:
         "div",
         element("label", label, for_=question.identity),
         _control(question),
+        _read_as(question),
         _error(f"{question.identity}-error", question.error),
         element("p", question.hint, id=f"{question.identity}-hint", class_="form-hint"),
         class_="form-field",
+    )
+
+
+def _read_as(question: Question) -> Element | None:
+    """Where it is said back how a number without a unit was read; nothing beside a list."""
+    if question.choices:
+        return None
+    return element(
+        "output",
+        question.read_as,
+        id=f"{question.identity}-read",
+        for_=question.identity,
+        class_="form-read",
     )
 
 
@@ -122,6 +137,8 @@ def _control(question: Question) -> Element:
         "aria_invalid": "true" if question.error else "false",
     }
     if not question.choices:
+        if question.in_use:
+            attributes["placeholder"] = question.in_use
         return element("input", type="text", value=question.text, maxlength=LONGEST,
                        spellcheck="false", autocapitalize="off", enterkeyhint="done",
                        **attributes)  # fmt: skip

@@ -1,20 +1,25 @@
-"""The row of sizes under a sized page's title: plain links, one for each page."""
+"""The row of sizes under a sized page's title: plain links, one for each page, and a guide."""
 
 from __future__ import annotations
 
 from collections.abc import Mapping
 from xml.etree.ElementTree import Element
 
-from handout_engine.bodies import LENGTHS, kilograms, months
+from handout_engine.bodies import LENGTHS, kilograms, length_in_words, months
+from handout_engine.lengths import Length
+from handout_engine.made_to import MadeTo
 from handout_engine.markup import Child, element
 from handout_engine.saying import decimal
 
 
-def size_choice(addresses: Mapping[str, str], shown: str) -> Element:
-    """Links to the pages of all sizes, the shown one marked; `addresses` are by size."""
+def size_choice(addresses: Mapping[str, str], shown: MadeTo) -> Element:
+    """Links to the pages of all sizes, the shown one marked; `addresses` are by size.
+
+    None is marked for a body length between two sizes.
+    """
     links: list[Child] = []
     for size, address in addresses.items():
-        if size == shown:
+        if size == shown.size:
             links.append(element("span", size, aria_current="page"))
         else:
             links.append(element("a", size, href=address))
@@ -28,14 +33,22 @@ def size_choice(addresses: Mapping[str, str], shown: str) -> Element:
     )
 
 
-def about(size: str) -> str:
+def about(shown: MadeTo) -> str:
     """What a size means: body length, and age and weight as a guide only."""
-    length = LENGTHS[size]
+    length = shown.length
     ages = sorted(months(sex, length) for sex in ("girls", "boys"))
     low, high = (decimal(age, 0) for age in ages)
     age = low if low == high else f"{low} to {high}"
     weight = decimal(kilograms(length), 1)
+    called = f"Size {shown.size} is" if shown.size else f"Between sizes {_neighbours(length)} lies"
+    then = "Her own measures go before the table's." if shown.measured else "Measure the baby."
     return (
-        f"Size {size} is a body length of {size} cm: about {age} months and {weight} kg, as a "
-        "guide only. Measure the baby."
+        f"{called} a body length of {length_in_words(length)}: about {age} months and {weight} kg, "
+        f"as a guide only. {then}"
     )
+
+
+def _neighbours(length: Length) -> str:
+    """The sizes below and above a body length that is none of them."""
+    below = [size for size, named in LENGTHS.items() if named.mm < length.mm]
+    return f"{below[-1]} and {list(LENGTHS)[len(below)]}"

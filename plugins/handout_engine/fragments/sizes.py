@@ -50,9 +50,7 @@ def _table(working: Working, changing: Sequence[str], tape: Tape) -> Element:
         element("tbody", *rows),
         class_="handout-table graded",
     )
-    return element(
-        "div", made, class_="table-area", tabindex="0", role="region", aria_label=caption
-    )
+    return element("div", made, class_="table-area", tabindex="0", role="group", aria_label=caption)
 
 
 def _row(name: str, working: Working, tape: Tape) -> Element:

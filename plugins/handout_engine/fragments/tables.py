@@ -22,6 +22,9 @@ Cell = Child | list[Child]
 def table(caption: str, headings: Sequence[str], rows: Iterable[Sequence[Cell]]) -> Element:
     """A table whose first column heads its rows, in an area that scrolls by keyboard.
 
+    The area is a named group and no landmark: a page has many tables of one name, and who goes
+    from landmark to landmark looks for the parts of the page.
+
     It has a class: the theme's script puts tables without one into boxes of its own, and those
     that a reader's change brings would not have them.
     """
@@ -34,9 +37,7 @@ def table(caption: str, headings: Sequence[str], rows: Iterable[Sequence[Cell]])
         element("tbody", *body),
         class_="handout-table",
     )
-    return element(
-        "div", made, class_="table-area", tabindex="0", role="region", aria_label=caption
-    )
+    return element("div", made, class_="table-area", tabindex="0", role="group", aria_label=caption)
 
 
 def _row(cells: Sequence[Cell]) -> Element:

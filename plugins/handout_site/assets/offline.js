@@ -1,5 +1,5 @@
-// Keeps handouts for use without network. The build writes VERSION and KEPT (addresses of files
-// whose names hold a hash of their content) in front of this text.
+// Keeps handouts for use without network. The build writes VERSION, KEPT (addresses of files whose
+// names hold a hash of their content) and NOT_KEPT (the page for what is not kept) before this text.
 //
 // A new version takes over only once all its files are fetched: until then, and while a page of
 // the old one is open, the old one goes on. Nothing is deleted that a kept page still needs.
@@ -96,8 +96,33 @@ async function fromNetworkFirst(event) {
   } catch (error) {
     const there = await caches.match(address);
     if (there) return there;
+    if (reading) return notKept();
     throw error;
   }
+}
+
+// What stands at an address that was never opened while there is no network: which pages are kept.
+async function notKept() {
+  const cache = await caches.open(CACHE);
+  const pages = [];
+  for (const { url } of await cache.keys()) {
+    const title = url.startsWith(ROOT.href) && (await titleOf(await cache.match(url)));
+    if (title) pages.push(`<li><a href="${url}">${title}</a></li>`);
+  }
+  return new Response(NOT_KEPT.replace("<!-- kept pages -->", () => pages.join("")), {
+    status: 503,
+    headers: {
+      "Content-Type": "text/html; charset=utf-8",
+      "Content-Security-Policy": "default-src 'none'; style-src 'unsafe-inline'",
+    },
+  });
+}
+
+// The title of a kept page, escaped as it stands there; nothing for what is no page.
+async function titleOf(response) {
+  if (!response.headers.get("Content-Type")?.startsWith("text/html")) return "";
+  const [, title] = /<title>([^<]*)<\/title>/.exec(await response.text()) ?? [];
+  return title ?? "";
 }
 
 async function put(address, response) {

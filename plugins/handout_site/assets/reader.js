@@ -6,6 +6,7 @@
 import { readAddress, writeAddress } from "./address.js";
 import { Engine } from "./engine.js";
 import { keepForOffline } from "./keep.js";
+import { nameFor } from "./naming.js";
 import { showForm, showProblems, showSheet } from "./sheet.js";
 import { linkSheets } from "./true_scale.js";
 
@@ -71,6 +72,10 @@ async function workOut(choices, remember) {
   }
   const answered = writeAddress(showForm(form, answer.form, sent));
   showSheet(answer);
+  if (answer.made_to) {
+    nameFor(answer.made_to);
+    takeAlong(answer.taken_along);
+  }
   const put = question(choices);
   linkSheets(
     async (sheet) => (await engine.ask({ ...put, sheet })).sheet,
@@ -82,6 +87,13 @@ async function workOut(choices, remember) {
   shown = asked = answered;
   if (!kept) keepForOffline(at("offline.js"));
   kept = true;
+}
+
+// The pages of other sizes are opened with all that she has chosen but the baby.
+function takeAlong(choices) {
+  const address = writeAddress(new Map(Object.entries(choices)));
+  if (!address) return;
+  for (const link of document.querySelectorAll(".size-choice a")) link.search = address;
 }
 
 // Of the choices asked about, those whose control she has not changed since.

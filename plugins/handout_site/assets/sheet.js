@@ -17,7 +17,7 @@ function parsed(html) {
 const shown = new Map(); // what each place of the page holds, as the engine has written it
 
 // Shows all fragments and inline values; parts that the reader has unfolded stay unfolded.
-export function showSheet({ fragments, values, chosen }) {
+export function showSheet({ fragments, values, chosen, sizes }) {
   fragments.forEach((html, number) => {
     if (shown.get(number) === html) return;
     for (const place of document.querySelectorAll(`[data-place="${number}"]`)) {
@@ -30,6 +30,7 @@ export function showSheet({ fragments, values, chosen }) {
     if (html) replace(place, parsed(html));
   }
   document.querySelector(".handout-chosen").replaceWith(parsed(chosen));
+  if (sizes) document.querySelector(".size-choice").replaceWith(parsed(sizes));
 }
 
 function replace(place, fresh) {
@@ -41,7 +42,8 @@ function replace(place, fresh) {
   place.replaceWith(fresh);
 }
 
-// Brings the form in line with the engine's: what controls hold, their hints, and their errors.
+// Brings the form in line with the engine's: what controls hold, what is in use while they are
+// empty, how they were read, their hints, and their errors.
 // `sent` says what each control held when the question was asked: a control that the reader has
 // changed since keeps what she has written. Returns the choices that were answered.
 export function showForm(form, html, sent) {
@@ -50,24 +52,27 @@ export function showForm(form, html, sent) {
   for (const control of fresh.querySelectorAll("[name]")) {
     const own = form.elements.namedItem(control.name);
     own.dataset.usual = control.dataset.usual;
+    if ("placeholder" in control) own.placeholder = control.placeholder;
     if (own.value === sent.get(own.name) && own.value !== control.value) own.value = control.value;
     if (control.value !== control.dataset.usual) choices.set(control.name, control.value);
   }
-  showWords(fresh.querySelectorAll(".form-hint"));
+  showWords(fresh.querySelectorAll(".form-hint, .form-read"));
   showErrors(form, fresh);
   return choices;
 }
 
-// Shows what has to be mended, and what the reader has written (it may have come by an address).
-// All else stays as it was: where a block has failed, the engine does not know what others held.
+// Shows what has to be mended, and what the reader has written (it may have come by an address),
+// as the engine has read it. All else stays as it was: where a block has failed, the engine does not know what others held.
 export function showProblems(form, html, written) {
   const fresh = parsed(html);
   for (const [name, value] of written) {
     const own = form.elements.namedItem(name);
-    own.value = value;
+    const read = fresh.querySelector(`input[name="${name}"]`);
+    own.value = read ? read.value : value;
     // What no list offers cannot be shown in it.
     if (own.selectedIndex === -1) own.value = own.dataset.usual;
   }
+  showWords(fresh.querySelectorAll(".form-read"));
   showErrors(form, fresh);
 }
 

@@ -71,7 +71,7 @@ def _table(caption: str, tape: Tape) -> Element:
     ages = _ages() if tape == METRIC else ()
     table = element("table", element("caption", caption), element("thead", heading),
                     element("tbody", *ages, *body), class_="handout-table graded")  # fmt: skip
-    return element("div", table, class_="table-area", tabindex="0", role="region",
+    return element("div", table, class_="table-area", tabindex="0", role="group",
                    aria_label=caption)  # fmt: skip
 
 

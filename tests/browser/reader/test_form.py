@@ -46,8 +46,8 @@ def test_an_error_stands_beside_its_field_and_the_last_good_sheet_stays(reader: 
     reader.open()
     reader.write("sleeve.band", "3/8 in")
     good, address = reader.article(), reader.query
-    reader.write("sleeve.band", "38", state="mend")
-    expect(reader.error("sleeve.band")).to_have_text('"38" has no unit; write 38 in or 38 mm')
+    reader.write("sleeve.band", "wide", state="mend")
+    expect(reader.error("sleeve.band")).to_have_text('"wide" does not start with a number')
     expect(reader.field("sleeve.band")).to_have_attribute("aria-invalid", "true")
     expect(reader.field("sleeve.band")).to_be_focused()
     assert in_sight(reader, "sleeve.band"), "the form's foot covers the error"
@@ -157,6 +157,32 @@ def test_units_and_fractions_change_what_is_said_and_what_fields_hold(reader: Re
     assert reader.value("sleeve.facing_cut_width") == "2 13/16 in"
     reader.choose("finest", "32")
     assert reader.value("sleeve.facing_cut_width") == "2 25/32 in"
+
+
+def test_a_bare_number_is_read_in_the_chosen_units_and_said_back(reader: ReaderPage) -> None:
+    reader.open()
+    said = reader.page.locator("#my-sleeve-edge-read")
+    expect(said).to_be_empty()
+    reader.write("sleeve.edge", "10")
+    expect(said).to_have_text("Read as 10 in.")
+    expect(reader.field("sleeve.edge")).to_have_value("10 in")
+    assert reader.query == "sleeve.edge=10+in"
+    reader.choose("units", "metric")
+    expect(reader.field("sleeve.edge")).to_have_value("10 in")
+    reader.write("sleeve.edge", "24")
+    expect(said).to_have_text("Read as 24 cm.")
+    reader.choose("units", "inches")
+    expect(reader.field("sleeve.edge")).to_have_value("24 cm")
+    expect(said).to_be_empty()
+
+
+def test_a_bare_number_beside_an_error_keeps_the_unit_it_was_read_in(reader: ReaderPage) -> None:
+    reader.open(query="?units=metric")
+    reader.page.evaluate("""document.querySelector('[name="sleeve.edge"]').value = "24" """)
+    reader.write("sleeve.band", "wide", state="mend")
+    expect(reader.field("sleeve.edge")).to_have_value("24 cm")
+    expect(reader.page.locator("#my-sleeve-edge-read")).to_have_text("Read as 24 cm.")
+    expect(reader.field("sleeve.band")).to_have_value("wide")
 
 
 def test_all_can_be_done_with_the_keyboard(reader: ReaderPage) -> None:

@@ -67,6 +67,19 @@ def test_a_handout_works_without_network_after_one_visit(reader: ReaderPage) -> 
     expect(reader.page.locator(".handout-chosen")).to_contain_text("band 1/2 in")
     background = "getComputedStyle(document.querySelector('.md-header')).position"
     assert reader.page.evaluate(background) == "sticky"
+    # A page that was never opened: what is kept can be reached from it.
+    reader.page.goto(reader.strict.address + PAIR + "?sleeve.edge=10+in")
+    expect(reader.page.locator("h1")).to_have_text("No network")
+    kept_pages = reader.page.locator("li a")
+    expect(kept_pages).to_have_text(["Sleeve ruffle - Heirloom sewing handouts"])
+    assert reader.page.evaluate("getComputedStyle(document.body).maxWidth") != "none"
+    kept_pages.click()
+    expect(reader.page.locator("h1")).to_contain_text("Sleeve ruffle")
+    reader.page.go_back()
+    reader.page.context.set_offline(False)
+    reader.page.get_by_role("link", name="Try again").click()
+    expect(reader.page.locator("h1")).to_contain_text("Two ruffles")
+    assert reader.query == "sleeve.edge=10+in"
     reader.complaints.clear()  # the browser reports each request that found no network
 
 
