@@ -19,7 +19,6 @@ from typing import Any, Literal
 from xml.etree.ElementTree import Element
 
 from jinja2 import Environment
-from markdown import Markdown
 from mkdocs.config.defaults import MkDocsConfig
 from mkdocs.exceptions import Abort, MkDocsException
 from mkdocs.livereload import LiveReloadServer
@@ -30,11 +29,12 @@ from mkdocs.structure.pages import Page
 from mkdocs.utils.templates import TemplateContext
 
 from handout_engine.made_to import made_to
-from handout_site import course_menu, library, pictures, reference
+from handout_site import course_menu, library, reference
 from handout_site.closing import with_closing_parts
 from handout_site.content_policy import known_scripts, write_headers
 from handout_site.course_files import course_files
 from handout_site.escaping import escape_texts, title_text
+from handout_site.extras import Extras, find_extras
 from handout_site.failures import Place, sentence_of, slip_of
 from handout_site.front_matter import read_front_matter
 from handout_site.gallery import published_only
@@ -45,15 +45,12 @@ from handout_site.links import published_links
 from handout_site.menu import filled_menu
 from handout_site.options import HandoutsConfig
 from handout_site.paper import Paper, for_paper
-from handout_site.pdf import find_printer
 from handout_site.placing import place, put_in
 from handout_site.reader_form import with_form
 from handout_site.reading import Handout, first_line, read_handout
-from handout_site.runtime import MISSING, Runtime, find_runtime, publish
 from handout_site.scenario import Scenario
 from handout_site.seat_pages import SeatPage
-from handout_site.sheets import MISSING as NO_PDF
-from handout_site.sheets import Sheets, with_pdfs
+from handout_site.sheets import with_pdfs
 from handout_site.size_pages import SizePage, every_size_page
 from handout_site.slips import Slip, SlipsError, error_box
 from handout_site.source_files import shown_path, unreadable
@@ -84,11 +81,8 @@ class HandoutsPlugin(BasePlugin[HandoutsConfig]):
         self.missing: Collection[str] = ()
         self.slips: list[Slip] = []
         self.handout: Handout | None = None
-        self.runtime: Runtime | None = None
-        self.painter: pictures.Painter | None = None
-        self.drawings: dict[str, str] = {}
         self.sized: dict[str, SizePage | SeatPage] = {}
-        self.sheets = Sheets()
+        self.extras = Extras()
         self.pdfs: dict[str, str] = {}
         self.paper = Paper()
         self.nav: Navigation | None = None
@@ -111,16 +105,8 @@ class HandoutsPlugin(BasePlugin[HandoutsConfig]):
         self.scenario = chosen_scenario(self.config, library.handout_names(every))
         self.entries = library.published(every, self.scenario.handouts)
         self.missing = {entry.address for entry in every if entry not in self.entries}
-        self.runtime = find_runtime(Path(config.config_file_path).parent)
-        if self.runtime is None:
-            log.info(MISSING)
-        self.drawings = {}
-        self.painter = pictures.find_painter() if self.config.pictures else None
-        if self.config.pictures and self.painter is None:
-            log.info(pictures.MISSING)
-        self.sheets = Sheets(self.scenario.paper, find_printer() if self.config.pictures else None)
-        if self.config.pictures and self.sheets.printer is None:
-            log.info(NO_PDF)
+        settings = Path(config.config_file_path).parent
+        self.extras = find_extras(settings, self.scenario.paper, painted=self.config.pictures)
         places = {HANDOUTS_PLACE: library.menu(self.entries), reference.FOLDER: reference.menu(),
                   **course_menu.sections(self.scenario.course)}  # fmt: skip
         config.nav = filled_menu(config.nav, places)
@@ -143,21 +129,21 @@ class HandoutsPlugin(BasePlugin[HandoutsConfig]):
 
     def on_files(self, files: Files, config: MkDocsConfig) -> Files:
         """Add the published handouts to the site's pages."""
-        for entry in self.entries:
-            files.append(File.generated(config, entry.address, abs_src_path=str(entry.path)))
+        added = [
+            File.generated(config, entry.address, abs_src_path=str(entry.path))
+            for entry in self.entries
+        ]
         pages = every_size_page(self.entries, self.scenario.page_sizes, config)
         self.sized.update(pages.sized)
         self.slips.extend(pages.slips)
-        for file in pages.files:
-            files.append(file)
+        added.extend(pages.files)
         if course_menu.has_place(config.nav):
             course = course_files(config, self.scenario, self.entries, pages.sized)
             self.slips.extend(course.slips)
-            for file in course.files:
-                files.append(file)
             self.sized.update(course.seats.added)
             self.paper.bindery.kits = course.seats.kits
-        for file in generated_pages(config, self.entries):
+            added.extend(course.files)
+        for file in (*added, *generated_pages(config, self.entries)):
             files.append(file)
         self.slips.extend(unreadable(files, config))
         return files
@@ -197,11 +183,10 @@ class HandoutsPlugin(BasePlugin[HandoutsConfig]):
         page.meta["size"] = made.words if made else ""
         if sized is None or sized.is_own:
             self.handout.slips.extend(front.slips)
-        self.pdfs = self.sheets.add(self.handout.page, page.file, files, config)
-        drawing = pictures.picture_of(self.handout.page) if self.painter else None
-        if drawing is not None:
-            page.meta["picture"] = pictures.address(drawing)
-            self.drawings[page.meta["picture"]] = drawing
+        self.pdfs = self.extras.sheets.add(self.handout.page, page.file, files, config)
+        picture = self.extras.picture(self.handout.page)
+        if picture is not None:
+            page.meta["picture"] = picture
         return published_links(text, page.file.src_uri, self.missing)
 
     def on_page_content(self, html: str, page: Page, config: MkDocsConfig, files: Files) -> str:
@@ -221,8 +206,10 @@ class HandoutsPlugin(BasePlugin[HandoutsConfig]):
         if self.handout.slips:
             return error_box(map(str, self.handout.slips)) + shown
         shown = self.paper.take(page, shown, computed=self.handout.has_blocks)
-        if self.runtime is not None:
-            shown = with_form(shown, self.handout, self.scenario, self.runtime, page.file.url)
+        if self.extras.runtime is not None:
+            shown = with_form(
+                shown, self.handout, self.scenario, self.extras.runtime, page.file.url
+            )
         return sized.with_choice(shown, made_to(self.handout.page)) if sized else shown
 
     def on_env(self, env: Environment, config: MkDocsConfig, files: Files) -> None:
@@ -257,14 +244,10 @@ class HandoutsPlugin(BasePlugin[HandoutsConfig]):
     def _write(self, config: MkDocsConfig) -> None:
         """Write what the reader's browser runs, and the headers to publish the site with."""
         self.place = Place()
-        if self.runtime is not None:
-            publish(self.runtime, Path(config.site_dir))
-        kept = Path(config.config_file_path).parent / ".cache"
-        self.sheets.write(Path(config.site_dir), kept)
-        if self.painter is not None:
-            pictures.write_pictures(self.drawings, Path(config.site_dir), kept, self.painter)
-        self.paper.write(Path(config.site_dir), kept)
-        write_headers(Path(config.site_dir), self.scripts)
+        site, kept = Path(config.site_dir), Path(config.config_file_path).parent / ".cache"
+        self.extras.write(site, kept)
+        self.paper.write(site, kept)
+        write_headers(site, self.scripts)
 
     def on_build_error(self, error: Exception) -> None:
         """Leave the last site as it is, and say in a sentence what MkDocs would end in a traceback.
@@ -298,17 +281,8 @@ class HandoutsPlugin(BasePlugin[HandoutsConfig]):
             if Path(folder).is_dir():
                 server.watch(str(folder))
 
-    def _fence(
-        self,
-        source: str,
-        language: str,
-        css_class: str,
-        options: dict[str, str],
-        md: Markdown,
-        **kwargs: Any,  # noqa: ANN401
-    ) -> str:
+    def _fence(self, source: str, *_: object, **__: object) -> str:
         """Leave a place for a fence's finished result; it was worked out with its page."""
-        del language, css_class, options, md, kwargs
         return place(self.handout.next_number(source)) if self.handout else ""
 
     def _made(self, number: int) -> str:

@@ -8,7 +8,7 @@ import pypdf
 import pytest
 from click.testing import CliRunner
 
-from handout_site import pdf, plugin, sheets
+from handout_site import extras, pdf, sheets
 from handout_site.console import main
 from small_sites import site_of
 
@@ -79,7 +79,7 @@ def test_two_builds_write_the_same_pdfs_and_the_second_makes_none(tmp_path, monk
         made.append(title)
         return real(title, pages)
 
-    monkeypatch.setattr(plugin, "find_printer", lambda: counting)
+    monkeypatch.setattr(extras, "find_printer", lambda: counting)
     site = site_with_pdfs(tmp_path / "one")
     written = []
     for _ in range(2):
@@ -93,7 +93,7 @@ def test_two_builds_write_the_same_pdfs_and_the_second_makes_none(tmp_path, monk
 
 
 def test_without_libcairo_the_site_says_so_and_no_link_dangles(tmp_path, monkeypatch, caplog):
-    monkeypatch.setattr(plugin, "find_printer", lambda: None)
+    monkeypatch.setattr(extras, "find_printer", lambda: None)
     with caplog.at_level(logging.INFO, logger="mkdocs.plugins.handouts"):
         built = site_with_pdfs(tmp_path).build()
     every = [path for paths in linked(built).values() for path in paths]
