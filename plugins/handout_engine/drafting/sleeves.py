@@ -28,6 +28,8 @@ from handout_engine.worksheet import Worksheet
 TAPE = Tape(finest=32)
 LONG, SHORT = "long", "short"
 END_EASES = {LONG: "5 cm", SHORT: "3.5 cm"}
+FULLNESS = ("1", "3")
+"""The least and the most fullness at the end of a sleeve."""
 LEAST_EASE = millimetres(10)
 """The least that a sleeve's ease may be."""
 LOWEST_CAP = 0.25
@@ -82,7 +84,7 @@ class SleeveInputs(ArmInputs):
         Asked("fullness at the sleeve end", "How often the cut sleeve goes into its end edge.",
               basis=PRACTICE),
         "1 for a long sleeve; a short one is cut straight and drawn up to its end",
-        ("1", "3"),
+        FULLNESS,
     )  # fmt: skip
     sleeve_trim: Length = sleeve_trim()
     short_share: Fraction = ratio(
@@ -224,11 +226,14 @@ def _spread(flat: FlatSleeve, share: float, end: float, edge: Length) -> SleeveH
     other = "a longer sleeve"
     if narrow:
         other = "fewer gathers at the head" if flat.fullness > 1 else "more sleeve_end_ease"
+    least, most = FULLNESS
+    way, field = f"sleeve_fullness {word} {decimal(fullness, 2, whole)}", "sleeve_fullness"
+    if not Fraction(least) <= fullness <= Fraction(most):
+        way, field = f"{'more' if narrow else 'less'} sleeve_end_ease", "sleeve_end_ease"
     raise RefusalError(
         f"the end of the sleeve, {TAPE.both(from_float(2 * end))} wide, is too "
-        f"{'narrow' if narrow else 'wide'} for a sleeve of its length; give sleeve_fullness "
-        f"{word} {decimal(fullness, 2, whole)}, or {other}",
-        "sleeve_fullness",
+        f"{'narrow' if narrow else 'wide'} for a sleeve of its length; give {way}, or {other}",
+        field,
     )
 
 

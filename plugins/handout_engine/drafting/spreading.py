@@ -130,7 +130,7 @@ class FlatSleeve:
         def reached(rise: float) -> float:
             return self._to_end(FLATTEST, rise, end).height
 
-        if reached(0.0) >= height:
+        if self.rise == 0 or reached(0.0) >= height:
             return 0.0
         return solved(reached, height, 0.0, self.rise, halvings=COARSE)
 
@@ -215,14 +215,15 @@ class _Slit:
 
     def spread(self, more: float) -> SleeveHalf:
         """The slices laid apart for the gathers, and at the end by so much more besides."""
-        each = more / self.plain[-1][0]
+        each = more / self.end
         cap, end, lean = [self.raised[0]], [(0.0, self.reach)], 0.0
         for (wide, down), gap, (_, top) in zip(self.steps, self.gaps, self.raised, strict=False):
-            turned = wide * each / (self.reach - top - down / 2)
+            across = wide + gap
+            turned = across * each / (self.reach - top - down / 2)
             along, aside = cos(lean + turned / 2), sin(lean + turned / 2)
-            (x, y), across = cap[-1], wide + gap
+            x, y = cap[-1]
             cap.append((x + across * along + down * aside, y - across * aside + down * along))
-            (x, y), across = end[-1], wide + gap + wide * each
+            (x, y), across = end[-1], across * (1 + each)
             end.append((x + across * along, y - across * aside))
             lean += turned
         cap, end = ([(snapped(x), snapped(y)) for x, y in line] for line in (cap, end))

@@ -30,6 +30,7 @@ SLEEVES = (
     {"sleeve": "short", "sleeve_head": "1.5", "sleeve_fullness": "1.5"},
     {"sleeve_fullness": "1.5"},
     {"sleeve_head": "1.5", "sleeve_fullness": "1.5"},
+    {"sleeve_head": "1.75"},
 )
 EXAMPLES = settings.default.max_examples // 10
 at_three_sizes = pytest.mark.parametrize("size", ["50", "68", "98"])
@@ -161,6 +162,20 @@ def test_the_gathers_of_a_head_lie_between_its_notches():
     assert draft.edge("cap").length == pytest.approx(whole, abs=0.01)
     assert any("between its two outer notches" in step for step in steps(working))
     assert not any("outer notches" in step for step in steps(work("day-gown")))
+
+
+def test_a_narrow_end_that_no_rise_is_left_for_is_drafted_or_refused():
+    """Heads with gathers and no rise, and without gathers: both found by the long search."""
+    for head in ("1", "1.6", "2"):
+        for end in ("0 mm", "3.5 cm"):
+            written = {"size": "50", "sleeve": "short", "sleeve_fullness": "1", "head_rise": "0 mm",
+                       "sleeve_head": head, "sleeve_end_ease": end}  # fmt: skip
+            try:
+                _, draft = sleeve(**written)
+            except RefusalError as refused:
+                assert refused.field
+                continue
+            assert height(draft) > 0
 
 
 @pytest.mark.parametrize(
