@@ -371,6 +371,7 @@ def test_a_few_inputs_at_their_bounds_are_drafted_or_refused(key: str, data: st.
     assert not below
 
 
+@cache
 def page_of(key: str, size: str) -> str:
     """All that a page says of a garment, as one text."""
     parts = ("cuts", "layout", "drawing", "finished", "steps", "supplies", "sample", "numbers")
