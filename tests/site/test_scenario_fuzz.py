@@ -29,7 +29,7 @@ from small_sites import REPOSITORY, Built, SmallSite, site_of
 SEARCHING = settings.default.max_examples > 100
 READ = settings(max_examples=5000 if SEARCHING else settings.default.max_examples)
 """For what is read without building a site."""
-BUILT = settings(max_examples=300 if SEARCHING else 4)
+BUILT = settings(max_examples=300 if SEARCHING else 2)
 """For whole sites, each of many pages."""
 
 RUFFLE = "# Try\n\n```calc\ntechnique: gathered-ruffle\nname: a\nedge: 9 in\nshow: [cuts]\n```\n"
