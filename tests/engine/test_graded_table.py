@@ -115,7 +115,7 @@ def test_every_column_and_row_has_its_head_and_the_area_can_be_scrolled_by_keybo
     for row in made.iter("tr"):
         assert {cell.get("scope") for cell in row if cell.tag == "th"} in ({"col"}, {"row"})
     (area,) = made.findall("div")
-    assert (area.get("tabindex"), area.get("role")) == ("0", "region")
+    assert (area.get("tabindex"), area.get("role")) == ("0", "group")
     assert area.get("aria-label") == "Slip, by size"
 
 
