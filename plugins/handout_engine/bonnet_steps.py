@@ -57,6 +57,7 @@ def add_steps(sheet: Worksheet) -> None:
         "to back, the back {back_cut_width} by {back_cut_height}, the bias strip {binding_cut} by "
         "{binding_length}, and the strap {strap_cut_width} by {strap_cut_length}."
     )
+    sheet.put_by()
     hem = str(sheet["hem"].amount)
     words = hem_step(hem).replace("lower edge", "front edge")
     sheet.step(

@@ -37,6 +37,7 @@ class Worksheet:
     cautions: list[Caution] = field(default_factory=list)
     charts: list[Chart] = field(default_factory=list)
     layouts: list[Layout] = field(default_factory=list)
+    steps_put_by: int = 0
 
     def __post_init__(self) -> None:
         """Note the inputs first."""
@@ -89,6 +90,10 @@ class Worksheet:
         measured = sentence(checkpoint, **known) if checkpoint else None
         self.steps.append(Step(sentence(template, **known), measured))
 
+    def put_by(self) -> None:
+        """Say that after the steps so far the work can be put by until it is called for."""
+        self.steps_put_by = len(self.steps)
+
     def have(self, *notions: str) -> None:
         """Add plain notions to the supplies, each one thing, so that a list names it once."""
         self.supplies.extend(Supply(each) for each in notions)
@@ -109,4 +114,5 @@ class Worksheet:
             cautions=tuple(dict.fromkeys(self.cautions)),
             charts=tuple(self.charts),
             layouts=tuple(self.layouts),
+            put_by=self.steps_put_by,
         )
