@@ -20,6 +20,7 @@ from handout_engine.reading import read_length
 from handout_engine.refusals import RefusalError
 from handout_engine.saying import Amount, Tape
 from handout_engine.sources import DRAWN, PRACTICE
+from handout_engine.ways_out import would_be
 from handout_engine.worksheet import Worksheet
 
 TAPE = Tape(finest=32)
@@ -101,7 +102,7 @@ def note_sleeve(sheet: Worksheet, garment: SleeveInputs, block: BodyBlock) -> Dr
     under = long - cap
     if under < garment.least_underarm:
         raise RefusalError(
-            f"the seam under the arm would be {TAPE.both(under)} long, less than "
+            f"the seam under the arm {would_be(under, 'long')}, less than "
             f"{TAPE.both(garment.least_underarm)}; make sleeve_trim smaller, or "
             "sleeve_ease more for a lower cap",
             "sleeve_trim",

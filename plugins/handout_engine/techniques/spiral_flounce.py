@@ -21,10 +21,13 @@ from handout_engine.saying import Tape
 from handout_engine.sources import DRAWN, PRACTICE
 from handout_engine.technique import Technique
 from handout_engine.values import Value, sentence
+from handout_engine.ways_out import at_most, more_than, ways
 from handout_engine.workings import Grain, Picture, Piece, Seam, Step, Supply, Working
 from handout_engine.worksheet import Worksheet
 
 MOST_TURNS = 12
+HALVINGS = 24
+"""So often is the search for the most turns halved: to a millionth of a turn."""
 QUARTER_TURN = Fraction(1, 4)
 """The line is drawn in quarter turns, so to a whole number of them."""
 
@@ -72,8 +75,8 @@ def _note_spiral(sheet: Worksheet, flounce: SpiralFlounce) -> tuple[Spiral, floa
         tape = Tape(finest=32)
         raise RefusalError(
             f"start {tape.say(flounce.start)} leaves no cloth inside the edge_allowance "
-            f"{tape.say(flounce.edge_allowance)}; use more than "
-            f"{tape.no_less(flounce.edge_allowance)}",
+            f"{tape.say(flounce.edge_allowance)}; use "
+            f"{more_than(flounce, 'start', flounce.edge_allowance)}",
             "start",
         )
     each_end = sheet["join_allowance" if flounce.ends == CLOSED else "end_hem"]
@@ -123,17 +126,19 @@ def _note_fullness(sheet: Worksheet, flounce: SpiralFlounce) -> None:
 def _note_piece(
     sheet: Worksheet, flounce: SpiralFlounce, spiral: Spiral, turns: float, usable: Value
 ) -> None:
-    outer = Spiral(spiral.start + spiral.pitch, spiral.pitch).points(turns)
-    outline = (*outer, *reversed(spiral.points(turns)))
+    outline = _outline(spiral, turns)
     across, along = (from_float(size) for size in extent(outline))
     wide = sheet.note("piece_across", "spiral, across the cloth", across, "", basis=DRAWN)
     high = sheet.note("piece_along", "spiral, along the cloth", along, "", basis=DRAWN)
     if across > usable.length:
         tape = Tape(finest=32)
+        longest = (
+            flounce.edge + _longest_line(flounce, spiral, usable.length) - sheet["seam_line"].length
+        )
+        several = at_most(flounce, "edge", longest, "several spirals, each for at most {} of edge")
         raise RefusalError(
             f"the spiral is {tape.both(across)} across and the cloth only "
-            f"{tape.both(usable.length)} between its selvages; cut two spirals for half of the "
-            f"edge each ({tape.both(flounce.edge / 2)}), or use wider cloth",
+            f"{tape.both(usable.length)} between its selvages; use {ways(several, 'wider cloth')}",
             "edge",
         )
     left, top = (min(each) for each in zip(*outline, strict=True))
@@ -150,6 +155,23 @@ def _sewn_outline(flounce: SpiralFlounce, spiral: Spiral, turns: float) -> tuple
     seam = Spiral(float(flounce.start), spiral.pitch)
     hem = Spiral(float(flounce.start + flounce.depth), spiral.pitch)
     return (*hem.within(turns, inset), *reversed(seam.within(turns, inset)))
+
+
+def _outline(spiral: Spiral, turns: float) -> tuple[Point, ...]:
+    """What is cut: the line so far, and back along the line of the turn before."""
+    outer = Spiral(spiral.start + spiral.pitch, spiral.pitch).points(turns)
+    return (*outer, *reversed(spiral.points(turns)))
+
+
+def _longest_line(flounce: SpiralFlounce, spiral: Spiral, usable: Length) -> Length:
+    """The longest seam line whose spiral is no wider than the cloth; nothing where none is."""
+    seam = Spiral(float(flounce.start), spiral.pitch)
+    low, high = 0.0, float(MOST_TURNS)
+    for _ in range(HALVINGS):
+        middle = (low + high) / 2
+        wide, _ = extent(_outline(spiral, middle))
+        low, high = (middle, high) if wide <= float(usable) else (low, middle)
+    return from_float(seam.length(low))
 
 
 def _add_steps(sheet: Worksheet, flounce: SpiralFlounce) -> None:

@@ -77,7 +77,7 @@ def test_a_start_inside_its_own_allowance_is_refused():
 
 
 def test_a_spiral_wider_than_the_cloth_is_refused_with_a_way_out():
-    assert "cut two spirals for half of the edge each" in refusal(
+    assert "use several spirals, each for at most" in refusal(
         "spiral-flounce", edge="10 yd", depth="6 in"
     )
 
