@@ -15,19 +15,17 @@ from handout_engine.drafting.curves import Line, bend, run, solved
 from handout_engine.drafting.drafts import Draft, Edge
 from handout_engine.geometry.points import mirrored, snapped
 from handout_engine.inputs import Asked, choice, length, length_by_choice, ratio
-from handout_engine.lengths import Length, from_float, millimetres
+from handout_engine.lengths import Length, from_float
 from handout_engine.reading import read_length
 from handout_engine.refusals import RefusalError
 from handout_engine.saying import Amount, Tape
 from handout_engine.sources import DRAWN, PRACTICE
-from handout_engine.ways_out import would_be
+from handout_engine.ways_out import less_than, ways, would_be
 from handout_engine.worksheet import Worksheet
 
 TAPE = Tape(finest=32)
 LONG, SHORT = "long", "short"
 END_EASES = {LONG: "5 cm", SHORT: "3.5 cm"}
-LEAST_EASE = millimetres(10)
-"""The least that a sleeve's ease may be."""
 
 
 @dataclass(frozen=True, kw_only=True)
@@ -117,11 +115,11 @@ def _note_girth(sheet: Worksheet, garment: SleeveInputs, block: BodyBlock) -> Le
     armhole = from_float(2 * run(block.armhole))
     if plain.length >= armhole + garment.cap_ease:
         most = armhole + garment.cap_ease - garment.upper_arm
-        less = f"make sleeve_ease less than {TAPE.both(most)}, or " if most > LEAST_EASE else ""
+        narrower = less_than(garment, "sleeve_ease", most, "a sleeve_ease of less than {}")
         raise RefusalError(
             f"the sleeve, {TAPE.both(plain.length)} round, leaves no cap for an armhole of "
-            f"{TAPE.both(armhole)}; {less}widen the armhole with armhole_ease",
-            "sleeve_ease" if less else "armhole_ease",
+            f"{TAPE.both(armhole)}; use {ways(narrower, 'more armhole_ease')}",
+            "sleeve_ease" if narrower else "armhole_ease",
         )
     return plain.length
 

@@ -45,7 +45,7 @@ def test_a_length_of_ones_own_goes_before_the_knee():
 
 def test_a_skirt_that_its_trim_leaves_nothing_of_is_refused():
     assert refusal("summer-dress", size="50", reach="25 cm", hem_trim="12 cm") == (
-        "the skirt's side seam would be 1 3/16 in (30 mm) long, less than 1 31/32 in (50 mm); make "
+        "the skirt's side seam would be 1 5/32 in (30 mm) long, less than 1 31/32 in (50 mm); make "
         "the garment longer, or hem_trim smaller"
     )
 

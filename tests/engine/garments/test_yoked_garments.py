@@ -221,7 +221,7 @@ def test_a_trim_shortens_the_cloth_and_not_the_garment(key):
          "yoke; use at most 1 21/32 in (42 mm), or a smaller button, or more yoke_share"),
         ({"back_neck_depth": "8 cm", "opening": "30 cm"},
          "the neck would be only 1 11/32 in (34 mm) wide for its depth; use at most 1 21/32 in "
-         "(42 mm), or give neck_ease more"),
+         "(42 mm), or more neck_ease"),
     ],
 )  # fmt: skip
 def test_what_cannot_be_sewn_is_refused_with_the_way_out(key, written, sentence):
