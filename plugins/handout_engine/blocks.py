@@ -7,7 +7,7 @@ from collections.abc import Collection, Iterator, Mapping, Sequence
 from dataclasses import dataclass, field
 
 from handout_engine.bodies import LENGTHS
-from handout_engine.fragments import LIBRARY_PARTS, PAGE_PARTS, PARTS
+from handout_engine.fragments import LIBRARY_PARTS, ONLY_WHEN_ASKED, PAGE_PARTS, PARTS
 from handout_engine.refusals import RefusalError, RefusalsError, nearest_name, quoted
 
 NAME = re.compile(r"[a-z][a-z0-9-]{0,39}")
@@ -106,7 +106,7 @@ def _show(written: Written, of: str, refusals: list[RefusalError]) -> tuple[str,
         if part not in known:
             hint = nearest_name(part, known)
             refusals.append(RefusalError(f'show: there is no part "{quoted(part)}"{hint}', "show"))
-    return tuple(listed) or tuple(part for part in known if part != SIZES)
+    return tuple(listed) or tuple(part for part in known if part not in ONLY_WHEN_ASKED)
 
 
 def read_sizes(written: Written, refusals: list[RefusalError]) -> tuple[str, ...]:

@@ -58,6 +58,7 @@ def add_steps(sheet: Worksheet) -> None:
         "{binding_length}, and the strap {strap_cut_width} by {strap_cut_length}."
     )
     add_stay_step(sheet, "the curve of the back")
+    sheet.put_by()
     hem = str(sheet["hem"].amount)
     words = hem_step(hem).replace("lower edge", "front edge")
     sheet.step(

@@ -171,6 +171,16 @@ RAISED_CLOTH = Caution(
     "speaks of plain surfaces only.",
     (SOURCES["cfr-1610"],),
 )
+SASH_LENGTH = Caution(
+    "sash-length",
+    "No rule that could be consulted says how long a sash may be that is sewn into a seam: the "
+    "United States rule speaks of drawstrings in a channel, and of the European rule only its "
+    "scope was at hand. Here the ends of the bow stay above the hem, which is common practice; ask "
+    "for your own country's rule before you sell or give it away. Untied, a sash that reaches "
+    "below the hem trips a child and catches in a door: tie it whenever it is worn, or make it "
+    "shorter.",
+    (SOURCES["en-14682"], SOURCES["cfr-1120"]),
+)
 TIES_CATCH = Caution(
     "ties-catch",
     "Ties and sashes can catch in a cot, a door or a playground and pull tight: none on what a "

@@ -66,6 +66,7 @@ def add_steps(sheet: Worksheet) -> None:
         "they fall.",
         "from the neck seam line to the outer edge it is {collar_depth} deep everywhere.",
     )
+    sheet.put_by()
     meeting = (
         "the two ends meet on the neck seam line at the centre back"
         if in_one

@@ -17,6 +17,7 @@ from handout_engine.refusals import RefusalError
 from handout_engine.saying import Amount, Tape
 from handout_engine.sources import PRACTICE
 from handout_engine.values import Value
+from handout_engine.ways_out import less_than, more_than, ways
 from handout_engine.workings import Grain, Mark, Piece
 from handout_engine.worksheet import Worksheet
 
@@ -82,14 +83,20 @@ def note_hem_takes(sheet: Worksheet) -> Value:
                       "{hem_depth} + {turn}" if turn else "{hem_depth}")  # fmt: skip
 
 
-def check_room(sheet: Worksheet, name: str) -> None:
+def check_room(sheet: Worksheet, *names: str) -> None:
     """Refuse hems that would meet or cross between two opposite sides."""
-    side, depth = sheet[name].length, sheet["hem_depth"].length
-    if 2 * depth >= side:
+    depth, asked = sheet["hem_depth"].length, sheet.technique
+    small = [name for name in names if sheet[name].length <= 2 * depth]
+    if small:
+        least = min(sheet[name].length for name in small)
+        both = " and ".join(small)
+        way = ways(
+            less_than(asked, "hem_depth", least / 2, "hems of less than {}"),
+            more_than(asked, small[0], 2 * depth, f"more than {{}} for {both}"),
+        )
         raise RefusalError(
-            f"two hems of {TAPE.say(depth)} leave nothing between them on {name} "
-            f"{TAPE.say(side)}; use hems of less than {TAPE.no_more(side / 2)}, or more than "
-            f"{TAPE.no_less(2 * depth)} for {name}",
+            f"two hems of {TAPE.say(depth)} leave nothing between them on {both} "
+            f"{TAPE.say(least)}; use {way}",
             "hem_depth",
         )
 

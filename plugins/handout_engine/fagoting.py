@@ -8,6 +8,7 @@ from math import sqrt
 from handout_engine.lengths import Length, from_float
 from handout_engine.refusals import RefusalError
 from handout_engine.saying import Saying, Tape
+from handout_engine.ways_out import just, ways
 from handout_engine.worksheet import Worksheet
 
 HALF = Fraction(1, 2)
@@ -32,10 +33,16 @@ def note_repeats(sheet: Worksheet, edge: Length, repeat: Length, tolerance: Frac
             repeat * max(1, int(edge / repeat)),
             repeat * (int(edge / repeat) + 1),
         )
+
+        def fills(size: Length) -> bool:
+            """Whether whole repeats fill the size as it is said, within the tolerance."""
+            return abs(size / max(1, int(size / repeat + HALF)) / repeat - 1) <= tolerance
+
+        sizes = (just(sheet.technique, "edge", size, fills) for size in (fewer, more))
+        named = " or ".join(filter(None, sizes))
         raise RefusalError(
-            f"edge {TAPE.both(edge)} holds no whole number of repeats within the "
-            f"tolerance; use {TAPE.both(fewer)} or {TAPE.both(more)}, which need no change, or "
-            "another repeat",
+            f"edge {TAPE.both(edge)} holds no whole number of repeats within the tolerance; use "
+            f"{ways(named and f'{named}, which need no change', 'another repeat')}",
             "edge",
         )
     repeats = sheet.note("repeats", "repeats along each gap", number,

@@ -135,13 +135,19 @@ class Spiral:
             low, high = (middle, high) if self.length(middle) < length else (low, middle)
         return high
 
-    def points(self, turns: float) -> list[Point]:
-        """Points of the line from its start, to the right, turning downward."""
-        steps = max(8, round(steps_a_turn(self.radius(turns)) * turns))
+    def points(self, turns: float, begin: float = 0.0) -> list[Point]:
+        """Points of the line from so many turns to so many, at first to the right, then down."""
+        steps = max(8, round(steps_a_turn(self.radius(turns)) * (turns - begin)))
         found = []
         for step in range(steps + 1):
-            turned = turns * step / steps
+            turned = begin + (turns - begin) * step / steps
             angle = 2 * pi * turned
             radius = self.radius(turned)
             found.append((radius * cos(angle), radius * sin(angle)))
         return found
+
+    def within(self, turns: float, inset: float) -> list[Point]:
+        """The line of so many turns without so much of its length at both ends."""
+        whole = self.length(turns)
+        aside = min(inset, whole / 2)
+        return self.points(self.turns_for(whole - aside), self.turns_for(aside))

@@ -25,13 +25,15 @@ def add_sample(sheet: Worksheet) -> None:
     )
 
 
-def add_steps(sheet: Worksheet, made: str) -> None:
-    """From the centre line to the lapped fronts."""
+def add_steps(sheet: Worksheet, made: str, opening: bool) -> None:
+    """From the centre line to the lapped fronts; those of a cut `opening` its garment laps."""
     add_washing_step(sheet)
     if made.startswith("cut on"):
         _add_cut_on_steps(sheet)
     else:
-        _add_strip_steps(sheet, made)
+        _add_strip_steps(sheet, made, opening)
+    if opening:
+        return
     sheet.step(
         "Lap the fronts, centre line on centre line, ends level, and pin.",
         "they overlap by {band_width}, band on band. Now mark buttons and holes.",
@@ -62,12 +64,13 @@ def _add_cut_on_steps(sheet: Worksheet) -> None:
     )
 
 
-def _add_strip_steps(sheet: Worksheet, made: str) -> None:
+def _add_strip_steps(sheet: Worksheet, made: str, opening: bool) -> None:
     two = made.startswith("two")
-    sheet.step(
-        "On the front draw the centre line, and {beyond_centre} to the inside of it the line of "
-        "the band seam. Cut {seam} from that line, on the side of the centre line."
-    )
+    if not opening:
+        sheet.step(
+            "On the front draw the centre line, and {beyond_centre} to the inside of it the line "
+            "of the band seam. Cut {seam} from that line, on the side of the centre line."
+        )
     sheet.step(
         "Cut the outer strips {outer_width} and the facing strips {facing_width} wide, all "
         "{band_length} long, {bands} of each."
@@ -86,11 +89,22 @@ def _add_strip_steps(sheet: Worksheet, made: str) -> None:
         "from that fold to the other raw edge it is {remaining}.",
         remaining=sheet["strip_width"].length - sheet["seam"].length,
     )
-    sheet.step(
-        "Sew the raw edge of the outer half to the front, right sides together, {seam} from the "
-        "edges, the same length of strip beyond both ends. Press the allowances into the band."
-    )
-    if sheet["end_allowance"].length:
+    if opening:
+        sheet.put_by()
+        sheet.step(
+            "Sew the raw edge of the outer half of each band to its side of the opening, right "
+            "sides together, {seam} from the edges, down to the corner exactly. Press the "
+            "allowances into the band. Both its ends stay raw: the neck seam and the lower end of "
+            "the opening take them.",
+            "{end_allowance} of the band stand beyond the neck seam line and beyond the corner.",
+        )
+    else:
+        sheet.step(
+            "Sew the raw edge of the outer half to the front, right sides together, {seam} from "
+            "the edges, the same length of strip beyond both ends. Press the allowances into the "
+            "band."
+        )
+    if sheet["end_allowance"].length and not opening:
         sheet.step(
             "Fold the band lengthwise, right sides together, and sew across both ends, "
             "{end_allowance} from their raw edges. Trim, turn and push the corners out.",

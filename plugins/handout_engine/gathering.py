@@ -22,6 +22,7 @@ from handout_engine.saying import Tape
 from handout_engine.sources import GIVEN, PRACTICE, published
 from handout_engine.strips import StripsWanted, note_strips
 from handout_engine.values import Value
+from handout_engine.ways_out import less_than, ways
 from handout_engine.workings import Grain, Mark, Piece
 from handout_engine.worksheet import Worksheet
 
@@ -119,10 +120,10 @@ def note_rows(
     """
     distance = min(ROWS_APART, room.length) if given is None else given
     if distance >= 2 * room.length:
-        tape = Tape(finest=32)
+        tape, wider = Tape(finest=32), f"more {room.label}"
         raise RefusalError(
             f"rows_apart {tape.say(distance)} puts one row off the edge; "
-            f"use less than {tape.no_more(2 * room.length)}",
+            f"use {ways(less_than(sheet.technique, 'rows_apart', 2 * room.length), wider)}",
             "rows_apart",
         )
     basis = published("utah-ruffle") if given is None else GIVEN

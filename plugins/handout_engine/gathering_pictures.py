@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Sequence
 from dataclasses import replace
 
-from handout_engine.drawing.gathers import GatheredLayer, hanging, quarters
+from handout_engine.drawing.gathers import UPPER_EDGE, GatheredLayer, hanging, quarters
 from handout_engine.drawing.scene import Scene
 from handout_engine.drawing.strips import FlatStrip, flat_strips
 from handout_engine.hems import DOUBLE, SINGLE
@@ -37,17 +37,20 @@ def _with_hem(sheet: Worksheet, layer: GatheredLayer) -> GatheredLayer:
     return replace(layer, hem=sheet["hem_turn"]) if stitched else layer
 
 
-def quarters_picture(sheet: Worksheet) -> Picture:
-    """Edge and strip at their true ratio."""
+def quarters_picture(sheet: Worksheet, lines: Sequence[float] = (UPPER_EDGE,)) -> Picture:
+    """Edge and strip at their true ratio.
+
+    `lines` are the places where the strip is gathered, as shares of its width from its upper edge.
+    """
     edge, strip = sheet["edge"], sheet["ruffle_length"]
     scene = Scene(
         sentence("Edge and strip"),
         sentence("A strip of {strip} is drawn up to an edge of {edge}.", strip=strip, edge=edge),
-        quarters(edge, strip),
+        quarters(edge, strip, lines),
     )
     caption = sentence(
-        "Above the joined strip, below the edge it is gathered to, at their true ratio; quarter "
-        "mark meets quarter mark."
+        "Above the edge, below it the joined strip with its gathering rows, at their true ratio; "
+        "quarter mark meets quarter mark."
     )
     return Picture("quarters", caption, scene)
 

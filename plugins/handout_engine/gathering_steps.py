@@ -77,6 +77,7 @@ def add_gathering_steps(
         first=first,
         second=second,
     )
+    sheet.put_by()
     sheet.step(
         "Match the quarter marks, draw up to the edge and spread the gathers evenly.",
         "the gathered part is {edge} long, and each quarter of it {quarter}.",

@@ -11,6 +11,7 @@ from handout_engine.refusals import RefusalError
 from handout_engine.saying import Amount, Tape
 from handout_engine.sources import PRACTICE, published
 from handout_engine.values import Value
+from handout_engine.ways_out import at_most, ways
 from handout_engine.workings import Chart
 from handout_engine.worksheet import Worksheet
 
@@ -101,8 +102,8 @@ def note_hem_made(sheet: Worksheet, inputs: StraightHemInputs) -> Value:
                       "{hem_depth} + {growth}")  # fmt: skip
     if inputs.hem != SINGLE and inputs.turn > made.length:
         raise RefusalError(
-            f"turn {TAPE.say(inputs.turn)} is deeper than the hem, {TAPE.say(made.amount)}; use at "
-            f"most {TAPE.no_more(made.length)}, or a single hem",
+            f"turn {TAPE.say(inputs.turn)} is deeper than the hem, {TAPE.say(made.amount)}; use "
+            f"{ways(at_most(inputs, 'turn', made.length), 'a deeper or a single hem')}",
             "turn",
         )
     if inputs.hem == FACED:

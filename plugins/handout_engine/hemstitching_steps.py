@@ -52,6 +52,7 @@ def add_steps(sheet: Worksheet, towel: bool) -> None:
         "the basting lies {hem_depth} inside the finished edge everywhere.",
     )
     _add_row_steps(sheet, towel)
+    sheet.put_by()
     sheet.step(
         "Draw the thread ends to the wrong side and hide them in the hem. Rinse the starch out, "
         "and press face down on a towel.",

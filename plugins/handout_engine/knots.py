@@ -12,6 +12,7 @@ from handout_engine.refusals import RefusalError
 from handout_engine.saying import Saying, Tape
 from handout_engine.sources import DRAWN, GIVEN, PRACTICE
 from handout_engine.values import Value
+from handout_engine.ways_out import at_least, ways
 from handout_engine.worksheet import Worksheet
 
 KNOTS, BULLIONS = "knots", "bullions"
@@ -166,10 +167,11 @@ def note_thread(sheet: Worksheet, knots: Value, travel: Value, sample: bool) -> 
     useful = sheet.note("useful", "of each needleful, worked up",
                         sheet["needleful"].length - sheet["fastening"].length,
                         "{needleful} - {fastening}")  # fmt: skip
+    least = each.length + sheet["fastening"].length
     if useful.length < each.length:
         raise RefusalError(
-            f"needleful {TAPE.both(sheet['needleful'].length)} does not last for one; use at least "
-            f"{TAPE.no_less(each.length + sheet['fastening'].length)}",
+            f"needleful {TAPE.both(sheet['needleful'].length)} does not last for one; use "
+            f"{ways(at_least(sheet.technique, 'needleful', least), 'fewer wraps')}",
             "needleful",
         )
     fills = sheet.note("needlefuls", "needlefuls", -int(-needed.length.mm // useful.length.mm),

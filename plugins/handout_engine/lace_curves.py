@@ -14,6 +14,7 @@ from handout_engine.lengths import FINEST, Length, from_float
 from handout_engine.refusals import RefusalError
 from handout_engine.saying import Saying, Tape
 from handout_engine.values import Value
+from handout_engine.ways_out import less_than, more_than, ways
 from handout_engine.worksheet import Worksheet
 
 SCALLOP, DIAMOND, LOOP = "scallop", "diamond", "loop"
@@ -65,9 +66,10 @@ def _loop(sheet: Worksheet, across: Value, height: Value) -> ShapeLines:
     """An arc that two straight arms, drawn from the foot of the loop, run into."""
     if height.length <= across.length:
         tape = Tape(finest=32)
+        higher = more_than(sheet.technique, "height", across.length, "a height of more than {}")
         raise RefusalError(
             f"a loop {tape.say(across.amount)} wide must be higher than that to close at its foot; "
-            f"use a height of more than {tape.no_less(across.length)}, or a smaller shape_width",
+            f"use {ways(higher, 'a smaller shape_width')}",
             "height",
         )
     radius = sheet.note("radius", "radius of the centre line", across.length / 2, "{across} / 2",
@@ -93,10 +95,14 @@ def _check_radius(sheet: Worksheet, radius: Value) -> None:
         tape = Tape(finest=32)
         raise RefusalError(
             f"lace_width {tape.say(width)} is too wide for a curve of {tape.say(radius.amount)} "
-            f"radius, its inner edge would cross itself; use lace narrower than "
-            f"{tape.no_more(2 * radius.length)}, or larger shapes",
+            f"radius, its inner edge would cross itself; use "
+            f"{ways(_narrower(sheet, 2 * radius.length), 'larger shapes')}",
             "lace_width",
         )
+
+
+def _narrower(sheet: Worksheet, limit: Length) -> str:
+    return less_than(sheet.technique, "lace_width", limit, "lace narrower than {}")
 
 
 def _note_arcs(sheet: Worksheet, radius: Value, turn: Value, arm: Value | None) -> ShapeLines:
@@ -137,8 +143,8 @@ def _diamond(sheet: Worksheet, across: Value, height: Value) -> ShapeLines:
         tape = Tape(finest=32)
         widest = centre.length / (2 * ratio)
         raise RefusalError(
-            f"lace_width {tape.say(sheet['lace_width'].amount)} fills the whole diamond; use lace "
-            f"narrower than {tape.no_more(widest)}, or larger shapes",
+            f"lace_width {tape.say(sheet['lace_width'].amount)} fills the whole diamond; use "
+            f"{ways(_narrower(sheet, widest), 'larger shapes')}",
             "lace_width",
         )
     outer = sheet.note("outer_edge", "outer edge of one shape", centre.length + points.length,

@@ -29,6 +29,7 @@ from handout_engine.refusals import RefusalError
 from handout_engine.saying import Saying, Tape
 from handout_engine.sources import DRAWN, PRACTICE
 from handout_engine.values import Value, sentence
+from handout_engine.ways_out import at_least, at_most, ways
 from handout_engine.workings import Cell, Chart
 from handout_engine.worksheet import Worksheet
 
@@ -94,7 +95,7 @@ class Lattice:
 def set_out(panel: Panel, tube_width: Length, asked: WeaveInputs) -> Lattice:
     """Weave the panel, a crossing at its centre; raises RefusalError."""
     weave = _weave(panel, tube_width, asked)
-    _refuse_too_many(panel, weave)
+    _refuse_too_many(panel, weave, asked)
     found = [*tubes(panel.shape, weave, RISING), *tubes(panel.shape, weave, FALLING)]
     crossed = tuple(crossings(panel.shape, weave))
     if not crossed:
@@ -114,10 +115,18 @@ def set_out(panel: Panel, tube_width: Length, asked: WeaveInputs) -> Lattice:
 def _weave(panel: Panel, tube_width: Length, asked: WeaveInputs) -> Weave:
     together = asked.rising_angle + asked.falling_angle
     if not LEAST_ANGLE <= together <= MOST_ANGLE:
-        field = "rising_angle" if asked.rising_angle >= asked.falling_angle else "falling_angle"
+        wide = asked.rising_angle >= asked.falling_angle
+        field, other = ("rising_angle", "falling_angle")[:: 1 if wide else -1]
+        beside = getattr(asked, other)
+        way = ways(
+            at_least(asked, field, LEAST_ANGLE - beside)
+            if together < LEAST_ANGLE
+            else at_most(asked, field, MOST_ANGLE - beside),
+            "other angles",
+        )
         raise RefusalError(
             f"the two sets cross at {Tape().say(together, Saying.DEGREES)}, too nearly parallel to "
-            f"weave; let both angles together be from {LEAST_ANGLE}° to {MOST_ANGLE}°",
+            f"weave: both angles together are {LEAST_ANGLE}° to {MOST_ANGLE}°; use {way}",
             field,
         )
     rise, fall = asked.rising_angle, asked.falling_angle
@@ -131,7 +140,7 @@ def _weave(panel: Panel, tube_width: Length, asked: WeaveInputs) -> Weave:
     )
 
 
-def _refuse_too_many(panel: Panel, weave: Weave) -> None:
+def _refuse_too_many(panel: Panel, weave: Weave, asked: WeaveInputs) -> None:
     """Refuse before anything is clipped, so that no measures can keep a reader waiting."""
     (ax, ay), (bx, by) = weave.rising, weave.falling
     cell = weave.pitch * weave.pitch / abs(ax * by - ay * bx)
@@ -143,8 +152,9 @@ def _refuse_too_many(panel: Panel, weave: Weave) -> None:
         gap = pitch - Length(Fraction(weave.width))
         raise RefusalError(
             f"about {tube_count} tubes with {ceil(crossing_count)} crossings are more than one "
-            f"panel can show ({MOST_TUBES} and {MOST_CROSSINGS}); use a gap of about "
-            f"{Tape().no_less(gap)}, wider tubes, or a smaller panel",
+            f"panel can show ({MOST_TUBES} and {MOST_CROSSINGS}); use "
+            f"{ways(at_least(asked, 'gap', gap, 'a gap of at least {}'), 'wider tubes')}, or a "
+            "smaller panel",
             "gap",
         )
 

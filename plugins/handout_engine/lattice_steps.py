@@ -144,6 +144,7 @@ def _set_in(sheet: Worksheet) -> None:
         "from inside it. Let the panel dry flat.",
         "the panel is {panel_width} wide and {panel_depth} deep inside its stitching.",
     )
+    sheet.put_by()
     sheet.step(
         "Set the panel behind a faced opening of the same outline, {edge_length} once round, its "
         "stitching just inside the fold, and edge-stitch twice; or bind its edge and apply it. "

@@ -6,9 +6,10 @@ takes 2 × width × tan(c / 2), along its outer edge nothing but the seam.
 
 from __future__ import annotations
 
+from collections.abc import Sequence
 from dataclasses import dataclass
 from fractions import Fraction
-from math import floor, radians, tan
+from math import radians, tan
 
 from handout_engine.drawing.mitres import MitreWalk
 from handout_engine.inputs import SEWING, Asked, angle, choice, length, lengths
@@ -18,6 +19,7 @@ from handout_engine.refusals import RefusalError
 from handout_engine.saying import Saying, Tape
 from handout_engine.sources import GIVEN, PRACTICE
 from handout_engine.values import Value
+from handout_engine.ways_out import at_most, less_than, ways
 from handout_engine.workings import Chart
 from handout_engine.worksheet import Worksheet
 
@@ -74,7 +76,7 @@ def check_shape(lace: MitreInputs) -> None:
     if lace.turn > most:
         raise RefusalError(
             f"turn {Tape().say(lace.turn, Saying.DEGREES)} at {corners} corners goes more than "
-            f"once round; use at most {Tape().say(most, Saying.DEGREES, floor)}",
+            f"once round; use {ways(at_most(lace, 'turn', most), 'fewer sides')}",
             "turn",
         )
     if lace.ends == RING:
@@ -118,9 +120,12 @@ def note_corner(sheet: Worksheet, lace: MitreInputs) -> tuple[Value, Value]:
 def note_sides(sheet: Worksheet, lace: MitreInputs, half: Value) -> list[Value]:
     """Note both lines of every side; returns the outer ones."""
     last = len(lace.sides)
+    mitres = [2 if lace.ends == RING or 1 < number < last else 1
+              for number in range(1, last + 1)]  # fmt: skip
+    if lace.measured != INNER:
+        _check_inner(lace, [half.length * ends for ends in mitres])
     outers = []
-    for number, given in enumerate(lace.sides, 1):
-        ends = 2 if lace.ends == RING or 1 < number < last else 1
+    for number, (given, ends) in enumerate(zip(lace.sides, mitres, strict=True), 1):
         away = half.length * ends
         inner_label, outer_label = f"side {number}, inner line", f"side {number}, outer line"
         if lace.measured == INNER:
@@ -130,7 +135,6 @@ def note_sides(sheet: Worksheet, lace: MitreInputs, half: Value) -> list[Value]:
                            "{inner} + {ends} × {half_mitre}", inner=inner, ends=ends)
             )  # fmt: skip
             continue
-        _check_inner(lace, number, given, away)
         outer = sheet.note(f"outer{number}", outer_label, given, "", basis=GIVEN)
         sheet.note(f"inner{number}", inner_label, given - away,
                    "{outer} - {ends} × {half_mitre}", outer=outer, ends=ends)  # fmt: skip
@@ -138,13 +142,17 @@ def note_sides(sheet: Worksheet, lace: MitreInputs, half: Value) -> list[Value]:
     return outers
 
 
-def _check_inner(lace: MitreInputs, number: int, given: Length, away: Length) -> None:
-    if given <= away:
-        tape = Tape(finest=32)
-        widest = lace.lace_width * (given / away)
+def _check_inner(lace: MitreInputs, taken: Sequence[Length]) -> None:
+    """Refuse mitres that leave nothing of a side; the side that is worst off is named."""
+    shares = [given / away for given, away in zip(lace.sides, taken, strict=True)]
+    worst = min(shares)
+    if worst <= 1:
+        tape, number = Tape(finest=32), shares.index(worst)
+        narrow = less_than(lace, "lace_width", lace.lace_width * worst, "lace narrower than {}")
         raise RefusalError(
-            f"lace_width {tape.say(lace.lace_width)} leaves nothing of side {number} inside, "
-            f"{tape.say(given)} on the outer line; use lace narrower than {tape.no_more(widest)}",
+            f"lace_width {tape.say(lace.lace_width)} leaves nothing of side {number + 1} inside, "
+            f"{tape.say(lace.sides[number])} on the outer line; use "
+            f"{ways(narrow, 'longer sides')}",
             "lace_width",
         )
 

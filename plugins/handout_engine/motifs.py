@@ -11,6 +11,7 @@ from handout_engine.refusals import RefusalError
 from handout_engine.saying import Tape
 from handout_engine.sources import GIVEN
 from handout_engine.values import Value
+from handout_engine.ways_out import at_least, more_than, ways
 from handout_engine.workings import Cell, Chart
 from handout_engine.worksheet import Worksheet
 
@@ -61,7 +62,7 @@ def note_row(sheet: Worksheet, row: RowWanted) -> Row:
     """
     more = row.least if not row.corners else -row.least
     most = max(0, int((row.between + more) / (row.motif + row.least))) if row.between else 0
-    _check_row(row, most)
+    _check_row(sheet, row, most)
     sheet.note(f"{row.prefix}between", f"{row.words}to divide", row.between, "{side} - 2 × {clear}",
                side=row.side, clear=row.clear)  # fmt: skip
     fitting = sheet.note(
@@ -81,22 +82,23 @@ def note_row(sheet: Worksheet, row: RowWanted) -> Row:
     return Row(row.side, number, gap, _centres(row, number.whole, gap))
 
 
-def _check_row(row: RowWanted, most: int) -> None:
+def _check_row(sheet: Worksheet, row: RowWanted, most: int) -> None:
     gaps = 2 if row.corners else 0
     if row.between.mm <= 0 or (row.corners and row.between < row.least):
         shortest = 2 * row.clear.length + (row.least if row.corners else row.motif)
         raise RefusalError(
-            f"{row.side.name} {TAPE.both(row.side.length)} leaves no room between its ends; use at "
-            f"least {TAPE.no_less(shortest)}",
+            f"{row.side.name} {TAPE.both(row.side.length)} leaves no room between its ends; use "
+            f"{ways(more_than(sheet.technique, row.side.name, shortest), 'smaller ends')}",
             row.side.name,
         )
     wanted = {MOTIF: 1, GAP: 0 if row.corners else 2, EITHER: 0 if row.corners else 1}[row.centre]
     if most < wanted:
         shortest = 2 * row.clear.length + wanted * row.motif + (wanted - 1 + gaps) * row.least
+        longer = at_least(sheet.technique, row.side.name, shortest)
         raise RefusalError(
             f"{row.side.name} {TAPE.both(row.side.length)} holds too few motifs "
-            f"{TAPE.both(row.motif)} wide for {row.centre} at its centre; use at least "
-            f"{TAPE.no_less(shortest)}, a smaller gap or a smaller motif",
+            f"{TAPE.both(row.motif)} wide for {row.centre} at its centre; use "
+            f"{ways(longer, 'a smaller gap or a smaller motif')}",
             row.side.name,
         )
     _check_most(most)

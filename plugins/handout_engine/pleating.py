@@ -16,6 +16,7 @@ from handout_engine.saying import Saying, Tape
 from handout_engine.sources import GEOMETRY, GIVEN, PRACTICE, Basis
 from handout_engine.strips import plan_strips
 from handout_engine.values import Value
+from handout_engine.ways_out import at_most, ways
 from handout_engine.workings import Grain, Piece, Seam
 from handout_engine.worksheet import Worksheet
 
@@ -94,30 +95,31 @@ class PleatInputs(PleatedInputs):
         return self.side_allowance if self.ends == OPEN else ZERO
 
 
-def check_gaps(panel: FoldedPanel, allowance: Length, overlap: str, field: str) -> None:
+def check_gaps(inputs: PleatInputs, panel: FoldedPanel) -> None:
     """Refuse pleats whose folded cloth has no room behind the pleats beside them.
 
-    `field` is the input that is blamed. Raises RefusalError with the greatest depth that fits.
+    Raises RefusalError with the greatest depth that fits.
     """
-    gaps = panel.gaps(allowance)
+    gaps = panel.gaps(inputs.edge)
+    fitting = [gap.length / (2 if _both_lie(panel, gap.before) else 1) for gap in gaps[1:-1]
+               if gap.covered]  # fmt: skip
     for gap in gaps[1:-1]:
-        if gap.crowded and overlap == REFUSED:
+        if gap.crowded and inputs.overlap == REFUSED:
             lying = "two depths lie" if _both_lie(panel, gap.before) else "one depth lies"
-            fits = gap.length / 2 if _both_lie(panel, gap.before) else gap.length
+            shallow = at_most(inputs, "depth", min(fitting), "a depth of at most {}")
             raise RefusalError(
                 f"{lying} behind {TAPE.say(gap.length)} of pleat, {TAPE.say(gap.covered)} in all, "
-                f"so the folds would overlap; make them at most {TAPE.no_more(fits)} deep, or "
-                f"write overlap: {ALLOWED}",
-                field,
+                f"so the folds would overlap; use {ways(shallow, f'overlap: {ALLOWED}')}",
+                "depth",
             )
     for gap in (gaps[0], gaps[-1]):
         if gap.crowded:
+            shallow = at_most(inputs, "depth", gap.length, "a depth of at most {}")
             raise RefusalError(
                 f"the outermost pleat has {TAPE.say(gap.length)} to the seam and lies "
-                f"{TAPE.say(gap.covered)} behind it, so it would be caught in the seam; make the "
-                f"finished width {TAPE.no_less(2 * (gap.covered - gap.length))} wider, or the "
-                "pleats shallower",
-                field,
+                f"{TAPE.say(gap.covered)} behind it, so it would be caught in the seam; use "
+                f"{ways(shallow, 'a wider panel')}",
+                "depth",
             )
 
 

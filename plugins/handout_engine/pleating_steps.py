@@ -46,7 +46,7 @@ def add_pleat_row(sheet: Worksheet, inputs: PleatInputs, row: PleatRow) -> None:
 
     Raises RefusalError for folds that lie over each other, or that the cloth cannot hold.
     """
-    check_gaps(row.panel, inputs.edge, inputs.overlap, "depth")
+    check_gaps(inputs, row.panel)
     note_panels(sheet, inputs, inputs.cloth())
     add_panels(sheet, inputs)
     add_pleat_chart(sheet, row.panel, row.what, row.folds_each)

@@ -17,6 +17,7 @@ from handout_engine.saying import Saying, Tape
 from handout_engine.sources import PRACTICE, published
 from handout_engine.strips import StripsWanted, note_strips
 from handout_engine.values import Value
+from handout_engine.ways_out import at_most, ways
 from handout_engine.workings import Grain, Piece
 from handout_engine.worksheet import Worksheet
 
@@ -123,7 +124,7 @@ def _note_shown(sheet: Worksheet, quilt: QuiltInputs) -> None:
     if quilt.binding > most:
         raise RefusalError(
             f"binding {TAPE.say(quilt.binding)} would cover the border and some of the blocks; use "
-            f"at most {TAPE.no_more(most)}, or a wider border",
+            f"{ways(at_most(quilt, 'binding', most), 'a wider border')}",
             "binding",
         )
     sheet.note("border_shown", "border that shows beside the binding", most - quilt.binding,

@@ -12,6 +12,7 @@ from handout_engine.refusals import RefusalError
 from handout_engine.saying import Saying, Tape
 from handout_engine.sources import PRACTICE
 from handout_engine.values import Value
+from handout_engine.ways_out import just, ways
 from handout_engine.workings import Chart
 from handout_engine.worksheet import Worksheet
 
@@ -108,14 +109,22 @@ def note_repeats(sheet: Worksheet, line: Line) -> Value:
 
 def _refuse(sheet: Worksheet, line: Line, change: Fraction, tolerance: Fraction) -> None:
     repeat = sheet["repeat"].length
+
+    def fills(size: Length) -> bool:
+        """Whether the size as it is said is filled by repeats within the tolerance."""
+        run = size - line.left_out
+        return abs(run / repeat / nearest_number(run, repeat) - 1) <= tolerance
+
     sizes = [run + line.left_out for run in nearest_runs(line.run.length, repeat)]
-    named = " or ".join(TAPE.both(size) for size in sizes)
+    named = " or ".join(
+        filter(None, (just(sheet.technique, line.name, size, fills) for size in sizes))
+    )
     percent = TAPE.say(abs(change), Saying.PERCENT)
     way = "longer" if change > 0 else "shorter"
     raise RefusalError(
         f"{line.name} {TAPE.say(line.run.length + line.left_out)}: each repeat would have to be "
         f"{percent} {way}, more than the tolerance of {TAPE.say(tolerance, Saying.PERCENT)}; use "
-        f"{named}, which needs no adjustment, or another repeat",
+        f"{ways(named and f'{named}, which needs no adjustment', 'another repeat')}",
         line.name,
     )
 

@@ -92,6 +92,7 @@ def _add_front(sheet: Worksheet) -> None:
         "to a thread before both corners.",
         "a tongue {front_overlap} wide and {seam_allowance} deep is left at the lower end.",
     )
+    sheet.put_by()
     sheet.step(
         "Make the two front bands, each {front_overlap} wide and {front_edge} long, and sew one to "
         "each side of the opening, {seam_allowance} from its edge, down to the corner exactly."

@@ -16,6 +16,7 @@ from handout_engine.refusals import RefusalError
 from handout_engine.saying import Saying, Tape
 from handout_engine.sources import GIVEN, PRACTICE
 from handout_engine.values import Value
+from handout_engine.ways_out import at_least, at_most, less_than, ways
 from handout_engine.workings import Chart
 from handout_engine.worksheet import Worksheet
 
@@ -73,7 +74,8 @@ def note_scallops(sheet: Worksheet, inputs: ScallopInputs) -> None:
     if inputs.gap >= pitch.length:
         raise RefusalError(
             f"gap {TAPE.say(inputs.gap)} leaves nothing of the {TAPE.say(pitch.amount)} from one "
-            f"scallop to the next; use less than {TAPE.no_more(pitch.length)}, or fewer scallops",
+            f"scallop to the next; use "
+            f"{ways(less_than(inputs, 'gap', pitch.length), 'fewer scallops')}",
             "gap",
         )
     chord = sheet.note("chord", "chord of one scallop", pitch.length - inputs.gap,
@@ -118,10 +120,11 @@ def _check_turning(inputs: ScallopInputs, chord: Value, rise: Value) -> None:
     """Refuse a facing that cannot be turned at the points between its scallops."""
     most = chord.length * inputs.rise_limit
     if rise.length > most and inputs.gap < inputs.least_gap:
+        apart = at_least(inputs, "gap", inputs.least_gap, "a gap of at least {}")
         raise RefusalError(
             f"rise {TAPE.say(rise.amount)} on a chord of {TAPE.say(chord.amount)} is too deep to "
-            f"face and turn where scallops touch; use at most {TAPE.no_more(most)}, a gap of "
-            f"{TAPE.no_less(inputs.least_gap)}, or satin stitch",
+            f"face and turn where scallops touch; use "
+            f"{ways(at_most(inputs, 'rise', most), apart, 'satin stitch')}",
             "rise",
         )
 
@@ -139,10 +142,10 @@ def _check_neighbours(sheet: Worksheet, inputs: ScallopInputs, chord: Value, ris
                        2 * sheet["radius"].length - chord.length,
                        "2 × {radius} - {chord}")  # fmt: skip
     if inputs.gap < bulge.length:
+        flatter = at_most(inputs, "rise", chord.length / 2)
         raise RefusalError(
             f"rise {TAPE.say(rise.amount)} is more than half of the chord, so each scallop bulges "
-            f"over its neighbour; use at most {TAPE.no_more(chord.length / 2)}, or a gap of at "
-            f"least {TAPE.no_less(bulge.length)} with fewer scallops",
+            f"over its neighbour; use {ways(flatter, 'a wider gap', 'fewer scallops')}",
             "rise",
         )
 

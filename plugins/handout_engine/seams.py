@@ -16,6 +16,7 @@ from handout_engine.refusals import RefusalError
 from handout_engine.saying import Tape
 from handout_engine.sources import GIVEN, PRACTICE
 from handout_engine.values import Value
+from handout_engine.ways_out import at_least, at_most, less_than, ways
 from handout_engine.workings import Seam
 from handout_engine.worksheet import Worksheet
 
@@ -177,23 +178,23 @@ def _check(inputs: SeamInputs) -> None:
     trim, turn = inputs.french_trim, inputs.fell_turn
     if inputs.seam == FRENCH and trim is not None and trim >= inputs.french_second:
         raise RefusalError(
-            f"french_trim {tape.say(trim)} would show beyond the second seam; trim to less than "
-            f"{tape.no_more(inputs.french_second)}, or sew the second seam deeper",
+            f"french_trim {tape.say(trim)} would show beyond the second seam; use "
+            f"{ways(less_than(inputs, 'french_trim', inputs.french_second), 'a deeper one')}",
             "french_trim",
         )
     least = inputs.french_second / 2 if trim is None else trim
     if inputs.seam == FRENCH and least > inputs.french_first:
         raise RefusalError(
             f"french_first {tape.say(inputs.french_first)} leaves less than the "
-            f"{tape.say(least)} it is trimmed to; sew the first seam at least "
-            f"{tape.no_less(least)} from the edge",
+            f"{tape.say(least)} it is trimmed to; use "
+            f"{ways(at_least(inputs, 'french_first', least), 'a narrower second seam')}",
             "french_first",
         )
     if inputs.seam == FLAT_FELL and turn is not None and turn > inputs.fell_width:
         raise RefusalError(
             f"fell_turn {tape.say(turn)} is wider than fell_width {tape.say(inputs.fell_width)}; "
-            "the turned edge would reach past the seam (use at most "
-            f"{tape.no_more(inputs.fell_width)})",
+            f"the turned edge would reach past the seam (use "
+            f"{ways(at_most(inputs, 'fell_turn', inputs.fell_width), 'a wider fell')})",
             "fell_turn",
         )
 

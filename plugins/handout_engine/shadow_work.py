@@ -14,6 +14,7 @@ from handout_engine.lengths import Length, from_float, inches
 from handout_engine.refusals import RefusalError
 from handout_engine.saying import Saying, Tape
 from handout_engine.values import Value
+from handout_engine.ways_out import at_most, ways
 from handout_engine.workings import Chart
 from handout_engine.worksheet import Worksheet
 
@@ -71,11 +72,8 @@ def _refuse_crossing(sheet: Worksheet, step: Length, longest: Length) -> None:
     """Say which channel would do with these stitches, or which stitches if none does."""
     crossing = sheet["crossing_back"].length
     widest = from_float(sqrt(max(0.0, float(longest) ** 2 - 4 * float(step) ** 2)))
-    way = (
-        f"a channel of at most {TAPE.no_more(widest)}, shorter stitches"
-        if widest >= NARROWEST
-        else f"stitches much shorter than {TAPE.say(longest / 2, Saying.FINE)}"
-    )
+    narrower = at_most(sheet.technique, "gap", widest, "a gap of at most {}")
+    way = ways(narrower, "shorter stitches" if narrower else "much shorter stitches")
     raise RefusalError(
         f"gap {TAPE.both(sheet['gap'].length)} makes threads {TAPE.say(crossing, Saying.FINE)} "
         f"long behind the cloth, and more than {TAPE.say(longest, Saying.FINE)} catches; use {way},"

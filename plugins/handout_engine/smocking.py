@@ -16,6 +16,7 @@ from handout_engine.refusals import RefusalError
 from handout_engine.saying import Tape
 from handout_engine.sources import PRACTICE, published
 from handout_engine.values import Value, sentence
+from handout_engine.ways_out import at_least, at_most, ways
 from handout_engine.workings import Cell, Chart, Picture, Step, Supply
 from handout_engine.worksheet import Worksheet
 
@@ -116,17 +117,20 @@ def check_pleats(pleats: int, widest: Length, inputs: SmockingInputs, field: str
     """
     if pleats < FEWEST_PLEATS:
         closer = inputs.dot_spacing * Fraction(pleats, FEWEST_PLEATS + 1)
+        way = ways(at_most(inputs, "dot_spacing", closer, "dots at most {} apart"), "a wider piece")
         raise RefusalError(
             f"{field} would take {pleats} pleats, fewer than {FEWEST_PLEATS}, which is no "
-            f"smocking; set the dots at most {TAPE.no_more(closer)} apart, or smock a wider piece",
+            f"smocking; use {way}",
             "dot_spacing",
         )
     if pleats > MOST_PLEATS:
+        apart = inputs.dot_spacing * Fraction(pleats, MOST_PLEATS)
+        way = ways(
+            at_least(inputs, "dot_spacing", apart, "a dot_spacing of at least {}"),
+            at_most(inputs, field, widest, f"at most {{}} of {field}"),
+        )
         raise RefusalError(
-            f"{field} would take {pleats} pleats, more than {MOST_PLEATS}; set the dots "
-            f"{TAPE.no_less(inputs.dot_spacing * Fraction(pleats, MOST_PLEATS))} apart or further, "
-            f"or smock at most {TAPE.no_more(widest)}",
-            field,
+            f"{field} would take {pleats} pleats, more than {MOST_PLEATS}; use {way}", field
         )
 
 
@@ -138,8 +142,8 @@ def note_rows(sheet: Worksheet, inputs: SmockingInputs) -> Value:
     if inputs.height < inputs.row_spacing:
         raise RefusalError(
             f"height {TAPE.both(inputs.height)} does not hold two rows "
-            f"{TAPE.both(inputs.row_spacing)} apart; use at least "
-            f"{TAPE.no_less(inputs.row_spacing)}, or set the rows closer",
+            f"{TAPE.both(inputs.row_spacing)} apart; use "
+            f"{ways(at_least(inputs, 'height', inputs.row_spacing), 'a smaller row_spacing')}",
             "height",
         )
     spaces = sheet.note("row_spaces", "spaces between the worked rows",

@@ -4,16 +4,17 @@ from __future__ import annotations
 
 from dataclasses import dataclass
 from fractions import Fraction
-from math import ceil, floor, pi, sqrt
+from math import ceil, pi, sqrt
 
 from handout_engine.inputs import SEWING, Asked, percentage, ratio
 from handout_engine.lengths import from_float, millimetres
 from handout_engine.materials import NEEDLE_SIZES
 from handout_engine.refusals import RefusalError
-from handout_engine.saying import Saying, Tape, decimal
+from handout_engine.saying import Saying, decimal
 from handout_engine.sources import PRACTICE, published
 from handout_engine.thread_counts import DENIER, NE_ONE, NM_ONE
 from handout_engine.values import Value
+from handout_engine.ways_out import at_most, ways
 from handout_engine.worksheet import Worksheet
 
 TEX, FINE = Saying.TEX, Saying.FINE
@@ -85,11 +86,11 @@ def _sold(asked: ThreadInputs, thick: Value, wanted: int) -> int:
         return sold[0]
     largest = max(NEEDLE_SIZES)
     passing = float(asked.greatest_share * largest / 100)
+    fuller = "more of greatest_share, so that it fills more of the needle"
     most = Fraction(int(250 * pi * float(asked.thread_density) * passing**2 * 10), 10)
     raise RefusalError(
         f"a thread {decimal(thick.length.mm)} mm thick passes no needle up to number {largest}; "
-        f"use a thread of at most {Tape().say(most, TEX, floor)}, or let it fill more of the "
-        "needle",
+        f"use {ways(at_most(asked, 'thread_at_hand', most, 'a thread of at most {}'), fuller)}",
         "thread_at_hand",
     )
 

@@ -73,3 +73,17 @@ def add_steps(sheet: Worksheet, tube: bool, drawn: bool) -> None:
         "Sew the seam over them, and a second time inside the allowance. Press the ties outward.",
         "each hangs {tie_length} free, and a hard pull does not move it.",
     )
+
+
+def add_bow_step(sheet: Worksheet) -> None:
+    """Tying it on the child, and what may hang."""
+    untied = (
+        " Untied each reaches {untied_below} below the hem, so tie it whenever it is worn."
+        if sheet["untied_below"].length
+        else ""
+    )
+    sheet.step(
+        f"Tie the bow, {{reach}} from each seam, so that it opens at one pull.{untied}",
+        "its ends hang {bow_end} from the knot and stay {above_hem} above the hem. If they are "
+        "nearer to it, shorten both ties.",
+    )

@@ -14,6 +14,7 @@ from handout_engine.refusals import RefusalError
 from handout_engine.saying import Tape
 from handout_engine.sources import GEOMETRY, PRACTICE, Basis
 from handout_engine.values import Value, sentence
+from handout_engine.ways_out import at_least, ways
 from handout_engine.workings import Grain, Piece, Seam, Step
 from handout_engine.worksheet import Worksheet
 
@@ -53,6 +54,23 @@ class PanelInputs(ClothInputs):
 
 
 @dataclass(frozen=True, kw_only=True)
+class SpareInputs(PanelInputs):
+    """The inputs of a panel that is worked wider than it is needed, and cut afterwards."""
+
+    spare_width: Length = length(
+        Asked(
+            "spare width",
+            "Added to the cut width, half at each side, for what the turns of the tucks take; what "
+            "is left of it is cut off when they are sewn.",
+            SEWING,
+            PRACTICE,
+        ),
+        "1/2 in",
+        ("0 in", "4 in"),
+    )
+
+
+@dataclass(frozen=True, kw_only=True)
 class TuckInputs(PanelInputs):
     """The inputs of every panel whose tucks are drawn side by side."""
 
@@ -75,68 +93,111 @@ def lies(press: str, number: int, count: int) -> Lie:
     return Lie.LEFT if on_the_left == (press == AWAY) else Lie.RIGHT
 
 
-def check_gaps(panel: FoldedPanel, allowance: Length, overlap: str, field: str) -> None:
+def check_gaps(sheet: Worksheet, panel: FoldedPanel, field: str) -> None:
     """Refuse a panel on which tucks lie over one another without having been asked to.
 
     `field` is the input that sets the gaps. Raises RefusalError with the least that would do.
     """
-    for gap in panel.gaps(allowance)[1:-1]:
+    tucks, gaps = sheet.technique, panel.gaps()[1:-1]
+    least = max((gap.covered for gap in gaps), default=ZERO)
+    for gap in gaps:
         if gap.length <= ZERO:
             raise RefusalError(f"{field} leaves two tucks on one line; give them a gap", field)
-        if gap.crowded and overlap == REFUSED:
+        if gap.crowded and sheet["overlap"].amount == REFUSED:
+            way = ways(
+                at_least(tucks, field, least, f"a {field} of at least {{}}"),
+                f"shallower tucks, or write overlap: {ALLOWED}",
+            )
             raise RefusalError(
                 f"tucks {gap.before} and {gap.before + 1} stand {TAPE.say(gap.length)} apart, and "
-                f"{TAPE.say(gap.covered)} of tuck would lie over that gap; set {field} to at least "
-                f"{TAPE.no_less(gap.covered)}, make them shallower, or write overlap: {ALLOWED}",
+                f"{TAPE.say(gap.covered)} of tuck would lie over that gap; use {way}",
                 field,
             )
 
 
-def check_margins(panel: FoldedPanel, allowance: Length, symmetrical: bool) -> None:
+def check_margins(
+    sheet: Worksheet, panel: FoldedPanel, symmetrical: bool, width: Length | None
+) -> None:
     """Refuse a panel whose outermost tucks would be caught in its side seams.
 
-    Raises RefusalError with the width that the panel lacks; where it is set from one edge, the
-    margin there is an input of its own, `first_margin`.
+    `width` is the input `finished_width`, where a wider one leaves the tucks as they are. Raises
+    RefusalError with a width that does; where the tucks are set from one edge, the margin there is
+    an input of its own, `first_margin`.
     """
-    gaps = panel.gaps(allowance)
-    for gap, side in ((gaps[0], "left"), (gaps[-1], "right")):
-        lacking = gap.covered - gap.length
-        if lacking <= ZERO:
-            continue
-        if side == "left" and not symmetrical:
-            raise RefusalError(
-                f"the margin at the left is {TAPE.say(gap.length)}, and the tuck that lies over "
-                f"it would be caught in the seam; set first_margin to at least "
-                f"{TAPE.no_less(gap.covered)}, or press the tucks the other way",
-                "first_margin",
-            )
-        wider = TAPE.no_less(lacking * (2 if symmetrical else 1))
-        found = (
-            f"the tucks leave a margin of {TAPE.say(gap.length)} at the {side}, and the last one "
-            "would be caught in the seam"
-            if gap.length >= ZERO
-            else "the tucks stand over more than the finished width"
-        )
+    tucks, gaps = sheet.technique, panel.gaps(edge_to_seam(sheet).length)
+    left, right = gaps[0], gaps[-1]
+    if left.crowded and not symmetrical:
+        way = at_least(tucks, "first_margin", left.covered, "a first_margin of at least {}")
         raise RefusalError(
-            f"{found}; make the panel at least {wider} wider, or use fewer, shallower or closer "
-            "tucks",
-            "finished_width",
+            f"the margin at the left is {TAPE.say(left.length)}, and the tuck that lies over it "
+            f"would be caught in the seam; use {ways(way, 'tucks pressed the other way')}",
+            "first_margin",
         )
+    crowded, side = (left, "left") if symmetrical and left.crowded else (right, "right")
+    if not crowded.crowded:
+        return
+    lacking = max(gap.covered - gap.length for gap in ((left, right) if symmetrical else (right,)))
+    way = "a wider panel"
+    if width is not None:
+        wider = width + lacking * (2 if symmetrical else 1)
+        way = at_least(tucks, "finished_width", wider, "a finished_width of at least {}")
+    found = (
+        f"the tucks leave a margin of {TAPE.say(crowded.length)} at the {side}, and the last one "
+        "would be caught in the seam"
+        if crowded.length >= ZERO
+        else "the tucks stand over more than the finished width"
+    )
+    raise RefusalError(
+        f"{found}; use {ways(way, 'fewer, shallower or closer tucks')}", "finished_width"
+    )
 
 
 def note_cut(sheet: Worksheet, take_up: Value, finished: Value) -> None:
-    """Note the tucked panel from raw edge to raw edge, and what is cut for it."""
+    """Note the tucked panel from raw edge to raw edge, its spare, and what is cut for it."""
     allowance = sheet["side_allowance"].length
     sheet.note(
         "tucked_width", "tucked panel, raw edge to raw edge", finished.length + 2 * allowance,
         "{finished} + 2 × {side_allowance}", finished=finished,
     )  # fmt: skip
+    note_spare(sheet)
     sheet.note(
-        "panel_cut_width", "panel, cut width",
-        finished.length + take_up.length + 2 * allowance,
-        "{finished} + {take_up} + 2 × {side_allowance}", finished=finished, take_up=take_up,
-    )  # fmt: skip
+        "panel_cut_width",
+        "panel, cut width",
+        worked_width(sheet).length + take_up.length,
+        "{worked} + {take_up}",
+        worked=worked_width(sheet),
+        take_up=take_up,
+    )
     note_cut_length(sheet)
+
+
+def note_spare(sheet: Worksheet) -> None:
+    """Note the panel with its spare, and how far inside its raw edges it will be sewn."""
+    if "spare_width" not in sheet.inputs:
+        return
+    spare = sheet["spare_width"].length
+    sheet.note(
+        "worked_width",
+        "tucked panel with its spare, raw edge to raw edge",
+        sheet["tucked_width"].length + spare,
+        "{tucked_width} + {spare_width}",
+    )
+    sheet.note(
+        "edge_to_seam",
+        "from each raw edge to the seam line, with half of the spare",
+        sheet["side_allowance"].length + spare / 2,
+        "{side_allowance} + {spare_width} / 2",
+    )
+
+
+def worked_width(sheet: Worksheet) -> Value:
+    """The tucked panel as it is worked, from raw edge to raw edge."""
+    return sheet["worked_width" if "worked_width" in sheet.values else "tucked_width"]
+
+
+def edge_to_seam(sheet: Worksheet) -> Value:
+    """From the raw edge of the panel as it is worked to its seam line."""
+    return sheet["edge_to_seam" if "edge_to_seam" in sheet.values else "side_allowance"]
 
 
 def note_cut_length(sheet: Worksheet) -> Value:
@@ -215,11 +276,11 @@ class EqualRow:
     margin: Value
     press: str
 
-    def placed(self, allowance: Length, finished: Length) -> FoldedPanel:
-        """The tucks on a panel that is `finished` from raw edge to raw edge."""
-        first, count = allowance + self.margin.length, self.tucks.whole
+    def placed(self, sheet: Worksheet) -> FoldedPanel:
+        """The tucks on the panel as it is worked, with its spare."""
+        first, count = edge_to_seam(sheet).length + self.margin.length, self.tucks.whole
         return FoldedPanel(
-            finished,
+            worked_width(sheet).length,
             tuple(
                 Fold(
                     self.depth.length,
@@ -235,8 +296,8 @@ def note_lines(sheet: Worksheet, row: EqualRow, flat_basis: Basis = GEOMETRY) ->
     """Note where the first line lies, and how far it is from one tuck to the next, flat."""
     sheet.note(
         "first_line", "first line, from the left raw edge",
-        sheet["side_allowance"].length + row.margin.length, "{side_allowance} + {margin}",
-        margin=row.margin,
+        edge_to_seam(sheet).length + row.margin.length, "{edge} + {margin}",
+        edge=edge_to_seam(sheet), margin=row.margin,
     )  # fmt: skip
     sheet.note(
         "flat_step", "from each tuck's first line to the next one's, flat",

@@ -2,12 +2,14 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 
 from handout_engine.drawing.folds import Drawn, chart_scene, finished_scene
 from handout_engine.drawing.scene import Line
 from handout_engine.drawing.tucks import tuck_scene
 from handout_engine.folds import FoldedPanel
+from handout_engine.lengths import Length
+from handout_engine.tucking import edge_to_seam, worked_width
 from handout_engine.values import Value, sentence
 from handout_engine.workings import Picture
 from handout_engine.worksheet import Worksheet
@@ -29,7 +31,14 @@ def add_pictures(sheet: Worksheet, about: TuckPictures) -> None:
     panel, what = about.panel, about.what
     finished, flat = sheet["tucked_width"], sheet["panel_cut_width"]
     drawn = Drawn(
-        panel, finished, flat, sheet["side_allowance"], kinds=(TUCK_LINES,) * len(panel.folds)
+        panel, worked_width(sheet), flat, edge_to_seam(sheet),
+        kinds=(TUCK_LINES,) * len(panel.folds),
+    )  # fmt: skip
+    trimmed = replace(
+        drawn,
+        panel=_trimmed(panel, finished.length),
+        finished=finished,
+        seams=sheet["side_allowance"],
     )
     words = sentence(
         "{flat} of flat cloth become {finished}, raw edge to raw edge.", flat=flat,
@@ -39,7 +48,7 @@ def add_pictures(sheet: Worksheet, about: TuckPictures) -> None:
     sheet.pictures.extend(
         (
             Picture("finished", sentence(f"{what}, and cut through below."),
-                    finished_scene(drawn, sentence(f"{what}, finished"), words), True),
+                    finished_scene(trimmed, sentence(f"{what}, finished"), words), True),
             Picture("chart", sentence(
                 "The flat panel turned a quarter, its left edge at the top. At the right each "
                 "line's distance from that edge, at the left its distance from the centre; "
@@ -51,3 +60,10 @@ def add_pictures(sheet: Worksheet, about: TuckPictures) -> None:
                                         depth=about.deepest))),
         )
     )  # fmt: skip
+
+
+def _trimmed(panel: FoldedPanel, finished: Length) -> FoldedPanel:
+    """The panel when its spare is cut off, as much at either side."""
+    off = (panel.finished - finished) / 2
+    folds = tuple(replace(fold, at=fold.at - off) for fold in panel.folds)
+    return FoldedPanel(finished, folds)

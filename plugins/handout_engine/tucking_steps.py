@@ -50,13 +50,45 @@ def add_tuck_steps(sheet: Worksheet, depth: Value, press: str, tucks: int) -> No
 
 
 def add_pressing_step(sheet: Worksheet, press: str, tucks: int) -> None:
-    """Pressing the finished tucks over, and holding them for the seams."""
+    """Pressing the finished tucks over, holding them for the seams, and cutting the spare off."""
+    if _spare(sheet):
+        left = (
+            "{worked_width} from raw edge to raw edge, less what the turns of the tucks took, and "
+            "at least {tucked_width}" + _cut_out_of(sheet) + ". If it is narrower than that"
+        )
+    else:
+        left = "{tucked_width} from raw edge to raw edge. If it is narrower"
     sheet.step(
         f"Press the tucks {pressed(press, tucks)}, from the right side over a cloth, then baste "
         "them down across both ends inside the end allowance of {end_allowance}.",
-        "the tucked panel is {tucked_width} from raw edge to raw edge. If it is narrower, some "
-        "tuck is too deep: measure each, and let that one out.",
+        f"the tucked panel is {left}, some tuck is too deep: measure each, and let that one out.",
     )
+    add_trimming_step(sheet)
+
+
+def add_trimming_step(sheet: Worksheet) -> None:
+    """Cutting off what is left of the spare; a piece cut out of the panel leaves it behind."""
+    if not _spare(sheet) or not sheet["side_allowance"].length:
+        return
+    first = sheet.inputs.get("first_margin")
+    if first is not None and first.amount is not None:
+        sheet.step(
+            "Cut {half} off the left edge, and so much off the right one that the panel is as wide "
+            "as it is sewn.",
+            "it is {tucked_width} from raw edge to raw edge.",
+            half=sheet["spare_width"].length / 2,
+        )
+    else:
+        sheet.step(
+            "Cut what is left of the spare off both long edges in equal strips, along a thread.",
+            "the panel is {tucked_width} from raw edge to raw edge, with as much beside the first "
+            "tuck as beside the last.",
+        )
+
+
+def _spare(sheet: Worksheet) -> bool:
+    """Whether the panel is worked wider than it is needed."""
+    return "spare_width" in sheet.inputs and bool(sheet["spare_width"].length)
 
 
 def pressed(press: str, tucks: int) -> str:
@@ -66,3 +98,9 @@ def pressed(press: str, tucks: int) -> str:
         return words[press]
     both = f"on both sides {'away from' if press == AWAY else 'towards'} the centre"
     return both + (", the middle one with the right half" if tucks % 2 else "")
+
+
+def _cut_out_of(sheet: Worksheet) -> str:
+    """Where the spare stays when a piece is cut out of the panel."""
+    out = ", since the piece is cut out of its middle and leaves the spare behind"
+    return "" if sheet["side_allowance"].length else out

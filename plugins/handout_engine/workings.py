@@ -147,7 +147,9 @@ class Picture:
 class Working:
     """The whole result of one block.
 
-    `graded` is the same at other sizes: the size, and the working or why there is none.
+    `graded` is the same at other sizes: the size, and the working or why there is none. `put_by`
+    is after how many steps the work can be put by until another piece calls for it; 0 where it is
+    sewn in one go.
     """
 
     technique: str
@@ -164,6 +166,7 @@ class Working:
     charts: tuple[Chart, ...] = ()
     layouts: tuple[Layout, ...] = ()
     graded: tuple[tuple[str, Working | str], ...] = ()
+    put_by: int = 0
 
     @property
     def named(self) -> Mapping[str, Value]:

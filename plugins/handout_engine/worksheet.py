@@ -45,6 +45,7 @@ class Worksheet:
     charts: list[Chart] = field(default_factory=list)
     layouts: list[Layout] = field(default_factory=list)
     _finishing: list[tuple[Value, Value]] = field(default_factory=list, init=False, repr=False)
+    steps_put_by: int = 0
 
     def __post_init__(self) -> None:
         """Note the inputs first."""
@@ -135,6 +136,10 @@ class Worksheet:
         measured = sentence(checkpoint, **known) if checkpoint else None
         self.steps.append(Step(sentence(template, **known), measured))
 
+    def put_by(self) -> None:
+        """Say that after the steps so far the work can be put by until it is called for."""
+        self.steps_put_by = len(self.steps)
+
     def have(self, *notions: str) -> None:
         """Add plain notions to the supplies, each one thing, so that a list names it once."""
         self.supplies.extend(Supply(each) for each in notions)
@@ -156,6 +161,7 @@ class Worksheet:
             cautions=tuple(dict.fromkeys(self.cautions)),
             charts=tuple(self.charts),
             layouts=tuple(self.layouts),
+            put_by=self.steps_put_by,
         )
         check_all_said(working, self.written)
         return working

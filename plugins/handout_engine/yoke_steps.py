@@ -51,9 +51,15 @@ def add_cutting_steps(sheet: Worksheet, also: str = "") -> None:
     of_skirt = {PLAIN: "", FRONT_WORKED: f"; the front{FROM_WORKED}"}.get(
         str(skirt), f"; both{FROM_WORKED}")  # fmt: skip
     sheet.step(f"Cut the front yoke {WHOLE}{front}.")
+    pieces = f"Cut skirt front and skirt back, each {WHOLE}{of_skirt}."
+    if sheet["taken_in"].amount == TUCKED and skirt == FRONT_WORKED:
+        pieces = (
+            f"Cut the skirt back {WHOLE}, and the skirt front out of the cloth that was tucked for "
+            "it, along its outline, which was marked while that lay flat."
+        )
     sheet.step(
-        f"Cut skirt front and skirt back, each {WHOLE}{of_skirt}. Cut a pair of back yokes, one "
-        f"the mirror image of the other{also}. Snip the notches."
+        f"{pieces} Cut a pair of back yokes, one the mirror image of the other{also}. Snip the "
+        "notches."
     )
     add_stay_step(sheet, "the necks of the yokes and the armholes of yokes and skirt")
     sheet.step(
@@ -91,6 +97,7 @@ def add_placket_step(sheet: Worksheet) -> None:
         "the lap is {lap} wide down to its point, and below the seam line of the yoke it opens "
         "{placket_edge}.",
     )
+    sheet.put_by()
 
 
 def add_facing_step(sheet: Worksheet) -> None:
@@ -106,7 +113,13 @@ def add_facing_step(sheet: Worksheet) -> None:
 def add_yoke_seam_steps(sheet: Worksheet) -> None:
     """Taking in the skirt's tops and sewing both yokes to them."""
     tucked = sheet["taken_in"].amount == TUCKED
-    if tucked:
+    if tucked and sheet["skirt"].amount != PLAIN:
+        sheet.step(
+            "The {tucks} tucks of the skirt front were stitched in its cloth before it was cut "
+            "out. Baste them down along its top, if they are not yet.",
+            "the top measures {yoke_edge} between the seam lines of the armholes.",
+        )
+    elif tucked:
         sheet.step(
             "Stitch the {tucks} tucks of the skirt front, {tuck_depth} deep, {tuck_spacing} from "
             "stitching to stitching, as many on each side of the centre, and {tuck_length} down "

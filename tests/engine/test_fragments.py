@@ -132,3 +132,21 @@ def test_the_same_page_is_written_the_same():
     assert html(shown(*PARTS)) == html(
         block(work("banded-ruffle", edge="9 in", make="2"), PARTS, INCHES, "b0-sleeve", "sleeve")
     )
+
+
+def test_the_steps_are_shown_in_two_parts_numbered_through():
+    """A romper is cut and its front opened; then its bands are made; then it is sewn."""
+    romper = work("romper")
+    begun, finished = (block(romper, (part,), INCHES, "b0-x", "x") for part in ("begin", "finish"))
+    (first,), (rest,) = begun.iter("ol"), finished.iter("ol")
+    assert 0 < romper.put_by < len(romper.steps)
+    assert len(first) == romper.put_by
+    assert rest.get("start") == str(romper.put_by + 1)
+    whole = block(romper, ("steps",), INCHES, "b0-x", "x")
+    assert words(begun) + " " + words(finished) == words(whole)
+
+
+def test_what_is_sewn_in_one_go_has_no_first_part():
+    hem = work("hem")
+    assert hem.put_by == 0
+    assert words(block(hem, ("begin", "finish"), INCHES, "b0-x", "x")) == ""

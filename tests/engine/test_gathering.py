@@ -4,6 +4,8 @@ import pytest
 from hypothesis import assume, given
 from hypothesis import strategies as st
 
+from handout_engine import register
+from handout_engine.drawing.scene import Area, Line, Stroke
 from handout_engine.lengths import inches
 from handout_engine.sources import GIVEN, PRACTICE, published
 from worked import length, refusal, said, steps, work
@@ -51,7 +53,8 @@ def test_rows_draw_together_where_the_allowance_is_narrow():
 
 def test_a_row_off_the_edge_is_refused():
     assert refusal("gathered-ruffle", rows_apart="1/2 in") == (
-        "rows_apart 1/2 in puts one row off the edge; use less than 1/2 in (12 mm)"
+        "rows_apart 1/2 in puts one row off the edge; use less than 1/2 in (12 mm), or more edge "
+        "allowance"
     )
     assert said(work("gathered-ruffle", rows_apart="7/16 in"), "first_row") == "1/32 in"
 
@@ -92,3 +95,43 @@ def test_strips_are_joined_only_where_there_is_something_to_join(written, words)
     joins = [step for step in steps(work("gathered-ruffle", **written)) if step.startswith("Join")]
     assert len(joins) == (words is not None)
     assert all(step.startswith(words) for step in joins)
+
+
+def gathering_rows(picture):
+    """How far down its strip each row lies, as a share of the strip's width, from the drawing."""
+    strip = max(
+        (each for each in picture.scene.shapes if isinstance(each, Area)),
+        key=lambda area: max(x for x, _ in area.points) - min(x for x, _ in area.points),
+    )
+    top, foot = (of(y for _, y in strip.points) for of in (min, max))
+    rows = [each for each in picture.scene.shapes
+            if isinstance(each, Stroke) and each.line is Line.GATHER]  # fmt: skip
+    return sorted({(y - top) / (foot - top) for row in rows for _, y in row.points})
+
+
+@pytest.mark.parametrize("key", register.keys())
+def test_the_map_of_the_gathers_has_its_rows_where_the_strip_is_gathered(key):
+    """Compared with the strip as it is marked: as many rows, each in the same part of its width."""
+    pictures = {picture.name: picture for picture in work(key).pictures}
+    if not {"quarters", "strips"} <= set(pictures):
+        return
+    on_map = gathering_rows(pictures["quarters"])
+    marked = [row for row in gathering_rows(pictures["strips"]) if 0 < row < 1]
+    lines = len(on_map) // 2
+    assert lines in (1, 2)
+    for number in range(lines):
+        drawn = sum(on_map[2 * number : 2 * number + 2]) / 2
+        middle = sum(marked[2 * number : 2 * number + 2]) / 2
+        assert abs(drawn - middle) < 0.3, key
+        assert (drawn - 0.5) * (middle - 0.5) >= 0 or abs(middle - 0.5) < 0.1
+
+
+def test_a_heading_moves_the_rows_of_the_map_down_its_strip():
+    def middle(**measures):
+        (found,) = [each for each in work("headed-ruffle", **measures).pictures
+                    if each.name == "quarters"]  # fmt: skip
+        rows = gathering_rows(found)
+        return sum(rows) / len(rows)
+
+    assert middle(heading="1 in", depth="1 in") == pytest.approx(0.5)
+    assert middle(heading="1/2 in", depth="3 in") < 0.5 < middle(heading="3 in", depth="2 in")

@@ -55,7 +55,9 @@ def test_a_six_millimetre_twin_needle_sews_a_straight_stitch_only():
     )
     assert said(working, "greatest_width") == "0 mm"
     assert said(working, "verdict") == "straight stitch only"
-    assert "at most 6 mm apart" in refusal("twin-needle-clearance", needle_spacing="6.1 mm")
+    assert "a needle_spacing of at most 6 mm" in refusal(
+        "twin-needle-clearance", needle_spacing="6.1 mm"
+    )
 
 
 @pytest.mark.parametrize("number", [60, 65, 70, 75, 80, 90, 100, 110, 120])

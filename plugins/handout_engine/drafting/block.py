@@ -25,8 +25,9 @@ from handout_engine.inputs import SEWING, Asked, length, length_by_choice, ratio
 from handout_engine.lengths import Length, from_float, millimetres
 from handout_engine.reading import read_length
 from handout_engine.refusals import RefusalError
-from handout_engine.saying import Amount, Saying, Tape
+from handout_engine.saying import Amount, Tape
 from handout_engine.sources import DRAWN, PRACTICE
+from handout_engine.ways_out import at_most, more_than, ways, would_be
 from handout_engine.worksheet import Worksheet
 
 TAPE = Tape(finest=32)
@@ -187,8 +188,8 @@ def _refuse_tight_neck(garment: BlockInputs, block: BodyBlock) -> None:
     if tightest < garment.seam_allowance:
         raise RefusalError(
             f"seam_allowance {TAPE.say(garment.seam_allowance)} does not follow the back neck, "
-            f"which turns with a radius of {TAPE.both(tightest)}; use at most "
-            f"{TAPE.no_more(tightest)}, or give back_neck_depth less",
+            f"which turns with a radius of {TAPE.both(tightest)}; use "
+            f"{ways(at_most(garment, 'seam_allowance', tightest), 'less back_neck_depth')}",
             "seam_allowance",
         )
 
@@ -227,8 +228,8 @@ def _refuse_too_deep(garment: BlockInputs, half: Length) -> None:
     for name, (given, allowed) in depths.items():
         if given > allowed:
             raise RefusalError(
-                f"the neck would be only {TAPE.both(2 * half)} wide for its depth; use at most "
-                f"{TAPE.no_more(allowed)}, or give neck_ease more",
+                f"the neck would be only {TAPE.both(2 * half)} wide for its depth; use "
+                f"{ways(at_most(garment, name, allowed), 'more neck_ease')}",
                 name,
             )
 
@@ -236,20 +237,21 @@ def _refuse_too_deep(garment: BlockInputs, half: Length) -> None:
 def _check(garment: BlockInputs, half: Length, end: Length, quarter: Length, depth: Length) -> None:
     if end - half < LEAST_SHOULDER:
         raise RefusalError(
-            f"the shoulder seam would be {TAPE.both(end - half)} long, less than "
+            f"the shoulder seam {would_be(end - half, 'long')}, less than "
             f"{TAPE.both(LEAST_SHOULDER)}; give neck_ease or the neck less, or shoulder_share more",
             "neck_ease",
         )
     if end >= quarter:
+        wider = more_than(garment, "chest_ease", 4 * end - garment.chest,
+                          "a chest_ease of more than {}")  # fmt: skip
         raise RefusalError(
             f"the shoulder reaches {TAPE.both(end)} from the centre, beyond the side at "
-            f"{TAPE.both(quarter)}; give chest_ease more than "
-            f"{TAPE.both(4 * end - garment.chest, Saying.UP)}, or shoulder_share less",
+            f"{TAPE.both(quarter)}; use {ways(wider, 'less shoulder_share')}",
             "chest_ease",
         )
     if depth <= garment.shoulder_drop + millimetres(30):
         raise RefusalError(
-            f"the armhole would be only {TAPE.both(depth - garment.shoulder_drop)} deep; give "
-            "armhole_ease more, or shoulder_drop less",
+            f"the armhole {would_be(depth - garment.shoulder_drop, 'deep')}; use more "
+            "armhole_ease, or less shoulder_drop",
             "armhole_ease",
         )

@@ -17,6 +17,7 @@ from handout_engine.lengths import Length, from_float, millimetres
 from handout_engine.refusals import RefusalError
 from handout_engine.saying import Amount, Tape
 from handout_engine.sources import DRAWN, PRACTICE
+from handout_engine.ways_out import at_most, ways
 from handout_engine.worksheet import Worksheet
 
 TAPE = Tape(finest=32)
@@ -149,8 +150,8 @@ def _check_curve(garment: CutOnSleeveInputs, seams: tuple[float, float]) -> None
     if garment.underarm_curve > most:
         raise RefusalError(
             f"underarm_curve {TAPE.say(garment.underarm_curve)} is longer than the seams under the "
-            f"arm and at the side allow; use at most {TAPE.no_more(most)}, or longer sleeves and "
-            "sides",
+            f"arm and at the side allow; use "
+            f"{ways(at_most(garment, 'underarm_curve', most), 'longer sleeves and sides')}",
             "underarm_curve",
         )
 

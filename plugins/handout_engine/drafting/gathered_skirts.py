@@ -27,6 +27,7 @@ from handout_engine.lengths import Length, from_float, inches, millimetres
 from handout_engine.refusals import RefusalError
 from handout_engine.saying import Amount, Tape
 from handout_engine.sources import DRAWN, PRACTICE
+from handout_engine.ways_out import would_be
 from handout_engine.worksheet import Worksheet
 
 TAPE = Tape(finest=32)
@@ -153,7 +154,7 @@ def _note_low(sheet: Worksheet, garment: SkirtInputs) -> float:
     side = cloth - sheet["armhole_depth"].length
     if side < LEAST_SIDE:
         raise RefusalError(
-            f"the skirt's side seam would be {TAPE.both(side)} long, less than "
+            f"the skirt's side seam {would_be(side, 'long')}, less than "
             f"{TAPE.both(LEAST_SIDE)}; make the garment longer, or hem_trim smaller",
             "hem_trim",
         )

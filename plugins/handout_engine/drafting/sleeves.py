@@ -9,7 +9,7 @@ from __future__ import annotations
 from collections.abc import Mapping
 from dataclasses import dataclass, replace
 from fractions import Fraction
-from math import ceil, floor, pi
+from math import pi
 
 from handout_engine.drafting.arms import ArmInputs, note_sleeve_edge, sleeve_trim
 from handout_engine.drafting.body_block import BodyBlock
@@ -18,11 +18,12 @@ from handout_engine.drafting.drafts import Draft, Edge
 from handout_engine.drafting.spreading import COARSE, FlatSleeve, SleeveHalf, share_for_width
 from handout_engine.geometry.points import mirrored
 from handout_engine.inputs import Asked, choice, length, length_by_choice, optional_ratio, ratio
-from handout_engine.lengths import Length, from_float, millimetres
+from handout_engine.lengths import Length, from_float
 from handout_engine.reading import read_length
 from handout_engine.refusals import RefusalError
-from handout_engine.saying import Amount, Tape, decimal
+from handout_engine.saying import Amount, Tape
 from handout_engine.sources import DRAWN, PRACTICE
+from handout_engine.ways_out import at_least, at_most, ways, would_be
 from handout_engine.worksheet import Worksheet
 
 TAPE = Tape(finest=32)
@@ -30,8 +31,6 @@ LONG, SHORT = "long", "short"
 END_EASES = {LONG: "5 cm", SHORT: "3.5 cm"}
 FULLNESS = ("1", "3")
 """The least and the most fullness at the end of a sleeve."""
-LEAST_EASE = millimetres(10)
-"""The least that a sleeve's ease may be."""
 LOWEST_CAP = 0.25
 """How low the cap of a stout arm may be for each unit of the sleeve's width: common practice."""
 WHOLE_RISE_FROM = Fraction(1, 4)
@@ -129,7 +128,7 @@ def note_sleeve(sheet: Worksheet, garment: SleeveInputs, block: BodyBlock) -> Dr
     flat = replace(flat, reach=float(long))
     _refuse_no_underarm(garment, long - from_float(flat.height(share)))
     end = _note_end(sheet, garment, flat.straight(share), edge)
-    half = flat.straight(share) if end is None else _spread(flat, share, end, edge)
+    half = flat.straight(share) if end is None else _spread(garment, (flat, share), end, edge)
     _note_cap(sheet, garment, half, (flat, share))
     return _draft(garment, half)
 
@@ -146,11 +145,11 @@ def _cap_share(sheet: Worksheet, garment: SleeveInputs, cap: float) -> float:
     if flat.width(lowest) >= least:
         return share_for_width(cap, least)
     most = from_float(2 * flat.width(lowest)) - garment.upper_arm
-    less = f"make sleeve_ease at most {TAPE.no_more(most)}, or " if most > LEAST_EASE else ""
+    less = at_most(garment, "sleeve_ease", most, "a sleeve_ease of at most {}")
+    way = ways(less, "more armhole_ease")
     raise RefusalError(
         f"the sleeve, {TAPE.both(from_float(2 * least))} round, leaves no cap for an armhole of "
-        f"{TAPE.both(from_float(2 * cap) - garment.cap_ease)}; {less}widen the armhole with "
-        "armhole_ease",
+        f"{TAPE.both(from_float(2 * cap) - garment.cap_ease)}; use {way}",
         "sleeve_ease" if less else "armhole_ease",
     )
 
@@ -187,7 +186,7 @@ def _note_length(sheet: Worksheet, garment: SleeveInputs, cap: Length) -> Length
 def _refuse_no_underarm(garment: SleeveInputs, under: Length) -> None:
     if under < garment.least_underarm:
         raise RefusalError(
-            f"the seam under the arm would be {TAPE.both(under)} long, less than "
+            f"the seam under the arm {would_be(under, 'long')}, less than "
             f"{TAPE.both(garment.least_underarm)}; make sleeve_trim smaller, or cap_share less "
             "for a lower cap",
             "sleeve_trim",
@@ -209,11 +208,15 @@ def _note_end(
     return None
 
 
-def _spread(flat: FlatSleeve, share: float, end: float, edge: Length) -> SleeveHalf:
+def _spread(
+    garment: SleeveInputs, cut: tuple[FlatSleeve, float], end: float, edge: Length
+) -> SleeveHalf:
     """The sleeve spread to its end; refuses an end so wide or so narrow that it is a ring.
 
-    `end` is half of it as it is cut, `edge` the whole of it finished.
+    `cut` is the flat sleeve and the share of its cap, `end` half of its end as it is cut, `edge`
+    the whole of that finished.
     """
+    flat, share = cut
     half = flat.spread(share, end)
     if _wearable(half):
         return half
@@ -221,18 +224,26 @@ def _spread(flat: FlatSleeve, share: float, end: float, edge: Length) -> SleeveH
     for _ in range(COARSE):
         middle = (good + bad) / 2
         good, bad = (middle, bad) if _wearable(flat.spread(share, middle)) else (good, middle)
+    raise _no_end(garment, flat, (end, good), edge)
+
+
+def _no_end(
+    garment: SleeveInputs, flat: FlatSleeve, ends: tuple[float, float], edge: Length
+) -> RefusalError:
+    """The refusal of an end; `ends` are half of it as cut, and the nearest that can be worn."""
+    end, good = ends
     fullness, narrow = from_float(2 * good) / edge, end < good
-    word, whole = ("at least", ceil) if narrow else ("at most", floor)
+    compared = at_least if narrow else at_most
+    way = compared(garment, "sleeve_fullness", fullness)
+    field = "sleeve_fullness"
+    if not way:
+        way, field = f"{'more' if narrow else 'less'} sleeve_end_ease", "sleeve_end_ease"
     other = "a longer sleeve"
     if narrow:
         other = "fewer gathers at the head" if flat.fullness > 1 else "more sleeve_end_ease"
-    least, most = FULLNESS
-    way, field = f"sleeve_fullness {word} {decimal(fullness, 2, whole)}", "sleeve_fullness"
-    if not Fraction(least) <= fullness <= Fraction(most):
-        way, field = f"{'more' if narrow else 'less'} sleeve_end_ease", "sleeve_end_ease"
-    raise RefusalError(
+    return RefusalError(
         f"the end of the sleeve, {TAPE.both(from_float(2 * end))} wide, is too "
-        f"{'narrow' if narrow else 'wide'} for a sleeve of its length; give {way}, or {other}",
+        f"{'narrow' if narrow else 'wide'} for a sleeve of its length; use {ways(way, other)}",
         field,
     )
 

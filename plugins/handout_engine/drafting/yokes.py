@@ -29,8 +29,9 @@ from handout_engine.geometry.points import Point
 from handout_engine.inputs import SEWING, Asked, choice, count, length, length_by_choice, ratio
 from handout_engine.lengths import ZERO, Length, from_float, inches, millimetres
 from handout_engine.refusals import RefusalError
-from handout_engine.saying import Amount, Tape, decimal
+from handout_engine.saying import Amount, Tape
 from handout_engine.sources import DRAWN, PRACTICE, published
+from handout_engine.ways_out import at_least, ways, would_be
 from handout_engine.worksheet import Worksheet
 
 TAPE = Tape(finest=32)
@@ -169,8 +170,8 @@ def _note_lap(sheet: Worksheet, garment: YokeInputs) -> None:
         )
     if garment.facing < garment.lap:
         raise RefusalError(
-            f"facing {TAPE.say(garment.facing)} does not reach under the buttons; use at least "
-            f"{TAPE.no_less(garment.lap)}, as wide as the lap",
+            f"facing {TAPE.say(garment.facing)} does not reach under the buttons; use "
+            f"{ways(at_least(garment, 'facing', garment.lap), 'a narrower lap')}",
             "facing",
         )
 
@@ -183,10 +184,10 @@ def _note_front_depth(sheet: Worksheet) -> None:
                        "{yoke_depth} - {front_neck_depth}")  # fmt: skip
     if front.length < LEAST_FRONT:
         share = (neck + LEAST_FRONT) / sheet["armhole_depth"].length
+        deeper = at_least(sheet.technique, "yoke_share", share, "a yoke_share of at least {}")
         raise RefusalError(
-            f"the front yoke would be {TAPE.no_more(front.length)} deep at its centre, less than "
-            f"{TAPE.no_less(LEAST_FRONT)}; give yoke_share {decimal(share, 2, ceil)} or more, or "
-            "neck_ease or neck_drop less",
+            f"the front yoke {would_be(front.length, 'deep at its centre')}, less than "
+            f"{TAPE.no_less(LEAST_FRONT)}; use {ways(deeper, 'less neck_ease or neck_drop')}",
             "yoke_share",
         )
 

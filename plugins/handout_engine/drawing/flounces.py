@@ -54,8 +54,14 @@ def cut_outline(
     return tuple(shapes)
 
 
-def cut_spiral(spiral: Spiral, turns: float, start: Value, depth: Value) -> tuple[Shape, ...]:
-    """A spiral to cut: its inner line, one depth further out its outer line, and the end cuts."""
+def cut_spiral(
+    spiral: Spiral, turns: float, measures: tuple[Value, Value, Value]
+) -> tuple[Shape, ...]:
+    """A spiral to cut: its inner line, one depth further out its outer line, and the end cuts.
+
+    The measures are the first radius to cut, the first radius of the seam line, the cut depth.
+    """
+    start, sewn, depth = measures
     inner = spiral.points(turns)
     outer = Spiral(spiral.start + spiral.pitch, spiral.pitch).points(turns)
     first, last = (inner[0], outer[0]), (inner[-1], outer[-1])
@@ -67,6 +73,7 @@ def cut_spiral(spiral: Spiral, turns: float, start: Value, depth: Value) -> tupl
         Area((*outer, *reversed(inner)), Tone.RIGHT, outline=None),
         Stroke(tuple(inner), Line.CUT),
         Stroke(tuple(outer), Line.CUT),
+        Stroke(tuple(Spiral(sewn.mm, spiral.pitch).points(turns)), Line.STITCH),
         Stroke(first, Line.CUT),
         Stroke(last, Line.CUT),
         Stroke(((0.0, 0.0), inner[0]), Line.HIDDEN),

@@ -206,24 +206,39 @@ def _creases(fold: _Fold, free: float, foot: float) -> Iterable[Shape]:
         yield Stroke(((x, 0.015 * free), (x - lean, reach * fold.reach * 1.6 * free)), Line.THIN)
 
 
-def quarters(edge: Value, strip: Value) -> tuple[Shape, ...]:
-    """An edge and the strip gathered to it at their true ratio, quarter mark to quarter mark."""
+UPPER_EDGE, LOWER_EDGE = 0.0, 1.0
+ROWS_BESIDE = 0.12
+"""How far each of two rows is drawn from the line that is gathered on, of the strip's width."""
+ROWS_INSIDE = 0.3
+"""No nearer to an edge is their middle drawn, so that both rows can be seen inside it."""
+
+
+def quarters(
+    edge: Value, strip: Value, lines: Sequence[float] = (UPPER_EDGE,)
+) -> tuple[Shape, ...]:
+    """An edge, and below it the strip gathered to it, at their true ratio, quarter to quarter.
+
+    `lines` are the places of the strip that are gathered on, each as a share of its width from its
+    upper edge.
+    """
     long, short = strip.mm, edge.mm
     bar, gap = long * 0.06, long * 0.13
     left, below = (long - short) / 2, bar + gap
     shapes: list[Shape] = [
-        Area(rectangle(0, 0, long, bar), Tone.RIGHT),
-        Area(rectangle(left, below, short, bar), Tone.SHADE),
+        Area(rectangle(left, 0, short, bar), Tone.SHADE),
+        Area(rectangle(0, below, long, bar), Tone.RIGHT),
     ]
-    for share in (0.18, 0.42):
-        height = bar * (1 - share)
-        shapes.append(Stroke(((0, height), (long, height)), Line.GATHER))
+    for line in lines:
+        middle = min(1 - ROWS_INSIDE, max(ROWS_INSIDE, line))
+        for share in (middle - ROWS_BESIDE, middle + ROWS_BESIDE):
+            height = below + bar * share
+            shapes.append(Stroke(((0, height), (long, height)), Line.GATHER))
     for quarter in range(5):
         share = quarter / 4
-        top, foot = (long * share, bar), (left + short * share, below)
-        shapes.append(Stroke((top, foot), Line.HIDDEN))
-        shapes.append(Stroke(((top[0], 0), top), Line.THIN))
-        shapes.append(Stroke((foot, (foot[0], below + bar)), Line.THIN))
-    shapes.append(Dimension((0, 0), (long, 0), strip, Side.ABOVE))
-    shapes.append(Dimension((left, below + bar), (left + short, below + bar), edge, Side.BELOW))
+        foot, top = (left + short * share, bar), (long * share, below)
+        shapes.append(Stroke((foot, top), Line.HIDDEN))
+        shapes.append(Stroke(((foot[0], 0), foot), Line.THIN))
+        shapes.append(Stroke((top, (top[0], below + bar)), Line.THIN))
+    shapes.append(Dimension((left, 0), (left + short, 0), edge, Side.ABOVE))
+    shapes.append(Dimension((0, below + bar), (long, below + bar), strip, Side.BELOW))
     return tuple(shapes)

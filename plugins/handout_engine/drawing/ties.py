@@ -104,3 +104,48 @@ def _hemmed(tie: Tie) -> Iterable[Shape]:
         yield Stroke(((x, -1.5 * step), (x, 3.5 * step)), Line.STITCH)
     yield Dimension((-half, 0), (half, 0), tie.width, Side.ABOVE)
     yield Dimension((half - turn, 2 * step), (half, 2 * step), tie.turn, Side.BELOW)
+
+
+@dataclass(frozen=True)
+class Bow:
+    """A bow that is tied: how far from the seam, what hangs of it, and where the hem is."""
+
+    reach: Value
+    end: Value
+    hem: Value
+    width: Value
+
+
+def tied(bow: Bow) -> Scene:
+    """One half of a garment from behind: a tie from its side seam to the bow, and the hem."""
+    return Scene(
+        sentence("The bow tied"),
+        sentence("It is tied {reach} from the seam; its end hangs {end}, the hem lies {hem} down.",
+                 reach=bow.reach, end=bow.end, hem=bow.hem),
+        tuple(_tied(bow)),
+        tallest=200,
+    )  # fmt: skip
+
+
+def _tied(bow: Bow) -> Iterable[Shape]:
+    deep, end = bow.hem.mm, bow.end.mm
+    half = max(bow.reach.mm, 0.3 * deep)
+    wide = min(bow.width.mm, 0.16 * deep)
+    above = 0.35 * deep
+    yield Area(rectangle(0, -above, half, above + deep), Tone.RIGHT, outline=None)
+    yield Stroke(((half, -above), (half, deep)), Line.CUT)
+    yield Stroke(((0, deep), (half, deep)), Line.CUT)
+    yield Stroke(((0, -above), (0, deep)), Line.THIN)
+    yield Area(rectangle(0, -wide / 2, half, wide), Tone.SECOND)
+    yield Area(((0, 0), (1.6 * wide, -1.1 * wide), (2.2 * wide, 0), (1.6 * wide, 1.1 * wide)),
+               Tone.SECOND)  # fmt: skip
+    if end:
+        slant = min(0.4 * wide, 0.2 * end)
+        yield Area(((0, 0), (wide, 0), (wide, end - slant), (0.2 * wide, end)), Tone.SECOND)
+    knot = 0.35 * wide
+    yield Area(rectangle(-knot, -knot, 2 * knot, 2 * knot), Tone.SECOND)
+    if bow.reach.mm >= half:
+        yield Dimension((0, -above), (half, -above), bow.reach, Side.ABOVE)
+    yield Dimension((half, 0), (half, deep), bow.hem, Side.RIGHT)
+    if end:
+        yield Dimension((0, 0), (0, end), bow.end, Side.LEFT)

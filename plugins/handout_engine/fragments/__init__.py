@@ -14,13 +14,16 @@ from handout_engine.fragments.closing import cautions, sources
 from handout_engine.fragments.drawings import drawings, finished, layouts
 from handout_engine.fragments.gallery import gallery
 from handout_engine.fragments.library import all_sources, all_techniques, key_to_drawings
-from handout_engine.fragments.sewing import sample, steps
+from handout_engine.fragments.sewing import begin, finish, sample, steps
 from handout_engine.fragments.shopping import page_layout, shopping_list
 from handout_engine.fragments.sizes import sizes
 from handout_engine.fragments.tables import charts, cuts, marks, measures, numbers, supplies
 from handout_engine.markup import element
 from handout_engine.saying import Tape
 from handout_engine.workings import Working
+
+ONLY_WHEN_ASKED = ("begin", "finish", "sizes")
+"""Parts that a block does not show by itself: what they say stands in others, or is long."""
 
 
 @dataclass(frozen=True)
@@ -47,6 +50,8 @@ PARTS: dict[str, Part] = {
     "chart": Part("Chart", "Tables of the technique's own, such as a marking chart.", charts),
     "drawing": Part("Drawings", "All drawings but that of the finished thing.", drawings),
     "steps": Part("Sew", "Numbered steps with checkpoints.", steps),
+    "begin": Part("Sew, to begin with", "The steps until the work can be put by.", begin),
+    "finish": Part("Sew, to the end", "The steps from where it was put by, numbered on.", finish),
     "sizes": Part("By size", "The values at each size of the page's garment.", sizes),
     "numbers": Part(
         "Where the numbers come from", "Every value: formula, numbers put in, basis.", numbers

@@ -16,6 +16,24 @@ def steps(working: Working, tape: Tape, identity: str) -> Element:
     return element("ol", *(_step(step, tape) for step in working.steps), class_="steps")
 
 
+def begin(working: Working, tape: Tape, identity: str) -> Element | None:
+    """The steps until the work can be put by; None where it is sewn in one go."""
+    del identity
+    if not working.put_by:
+        return None
+    first = working.steps[: working.put_by]
+    return element("ol", *(_step(step, tape) for step in first), class_="steps")
+
+
+def finish(working: Working, tape: Tape, identity: str) -> Element | None:
+    """The steps from where it was put by, numbered on; None where it is sewn in one go."""
+    del identity
+    if not working.put_by:
+        return None
+    rest = [_step(step, tape) for step in working.steps[working.put_by :]]
+    return element("ol", *rest, class_="steps", start=str(working.put_by + 1))
+
+
 def sample(working: Working, tape: Tape, identity: str) -> Element | None:
     """The sample to sew before the good cloth is cut."""
     del identity

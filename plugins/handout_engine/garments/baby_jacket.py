@@ -44,6 +44,7 @@ from handout_engine.refusals import RefusalError
 from handout_engine.saying import Tape
 from handout_engine.sources import DRAWN, GIVEN, PRACTICE
 from handout_engine.values import sentence
+from handout_engine.ways_out import at_least, ways
 from handout_engine.workings import Picture, Seam, Working
 from handout_engine.worksheet import Worksheet
 
@@ -151,7 +152,7 @@ def _note_front(sheet: Worksheet, jacket: BabyJacket, hem: Line) -> None:
         raise RefusalError(
             f"facing {TAPE.say(jacket.facing)} is narrower than the overlap, "
             f"{TAPE.both(overlap.length)}, so that holes and buttons would stand partly in one "
-            f"layer; use at least {TAPE.no_less(overlap.length)}",
+            f"layer; use {ways(at_least(jacket, 'facing', overlap.length), 'a smaller button')}",
             "facing",
         )
     half = sheet["neck_half_width"].length

@@ -119,6 +119,7 @@ def _add_steps(sheet: Worksheet, bib: Bib) -> None:
     if bib.edge == BOUND:
         sheet.step("Lay the two layers wrong sides together, baste round close to the edge, and "
                    "quilt them together where you like.")  # fmt: skip
+        sheet.put_by()
         sheet.step(
             "Bind the edge all round in one, beginning in the middle of one strap's outer curve. "
             "Stretch the binding a little round the neck, ease it round the lower corners.",

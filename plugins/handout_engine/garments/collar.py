@@ -22,6 +22,7 @@ from handout_engine.refusals import RefusalError
 from handout_engine.saying import Tape
 from handout_engine.sources import DRAWN, GIVEN, PRACTICE
 from handout_engine.values import Value, sentence
+from handout_engine.ways_out import at_most, ways
 from handout_engine.workings import Picture, Seam, Working
 from handout_engine.worksheet import Worksheet
 
@@ -118,8 +119,8 @@ def _note_depth(sheet: Worksheet, collar: Collar) -> Value:
         if collar.depth > most:
             raise RefusalError(
                 f"depth {TAPE.both(collar.depth)} covers more than {TAPE.say(collar.depth_share)} "
-                f"of the shoulder seam, {TAPE.both(sheet['shoulder_seam'].length)}; use at most "
-                f"{TAPE.no_more(most)}, or depth_share more",
+                f"of the shoulder seam, {TAPE.both(sheet['shoulder_seam'].length)}; use "
+                f"{ways(at_most(collar, 'depth', most), 'more depth_share')}",
                 "depth",
             )
         return sheet.note("collar_depth", label, collar.depth, "", basis=GIVEN)

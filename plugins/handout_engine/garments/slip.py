@@ -39,6 +39,7 @@ from handout_engine.saying import Amount, Tape
 from handout_engine.slip_steps import BOUND, PLAIN, TRIMMED, WORKED, add_steps, add_supplies
 from handout_engine.sources import DRAWN, GIVEN, PRACTICE
 from handout_engine.values import Value, sentence
+from handout_engine.ways_out import at_least, ways
 from handout_engine.workings import Grain, Picture, Piece, Seam, Working
 from handout_engine.worksheet import Worksheet
 
@@ -161,9 +162,10 @@ def _note_cloth_reach(sheet: Worksheet, slip: Slip, block: BodyBlock) -> float:
                       "{finished_length} - {hem_trim}").length  # fmt: skip
     least = from_float(block.depth) + LEAST_SIDE
     if bare < least:
+        longer = at_least(slip, "reach", least + slip.hem_trim, "a reach of at least {}")
         raise RefusalError(
-            f"the cloth would end less than {TAPE.both(LEAST_SIDE)} below the arms; give reach at "
-            f"least {TAPE.no_less(least + slip.hem_trim)}, or a narrower trim",
+            f"the cloth would end less than {TAPE.both(LEAST_SIDE)} below the arms; use "
+            f"{ways(longer, 'a narrower trim or a longer slip')}",
             "reach",
         )
     return float(bare)

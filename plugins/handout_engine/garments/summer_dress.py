@@ -13,7 +13,7 @@ from handout_engine.drafting.gathered_skirts import SkirtInputs, note_skirt, not
 from handout_engine.drafting.yokes import YokeInputs, note_yoke
 from handout_engine.garment_steps import add_shoulder_step, add_side_step
 from handout_engine.inputs import Asked, optional_length, ratio
-from handout_engine.lengths import Length
+from handout_engine.lengths import ZERO, Length
 from handout_engine.sources import GIVEN, PRACTICE
 from handout_engine.workings import Working
 from handout_engine.worksheet import Worksheet
@@ -83,10 +83,15 @@ class SummerDress(SleevelessInputs, YokeInputs, SkirtInputs):
 def _note_length(sheet: Worksheet, dress: SummerDress) -> None:
     label = "dress from the neck point to the hem"
     if dress.reach is not None:
-        sheet.note("finished_length", label, dress.reach, "", basis=GIVEN)
-        return
-    sheet.note("finished_length", label, dress.back_waist + dress.body_length * dress.knee_share,
-               "{back_waist} + {body_length} × {knee_share}", basis=PRACTICE)  # fmt: skip
+        long = sheet.note("finished_length", label, dress.reach, "", basis=GIVEN)
+    else:
+        long = sheet.note("finished_length", label,
+                          dress.back_waist + dress.body_length * dress.knee_share,
+                          "{back_waist} + {body_length} × {knee_share}",
+                          basis=PRACTICE)  # fmt: skip
+    sheet.note("waist_to_hem", "from the waist down to the hem, for a sash",
+               max(ZERO, long.length - dress.back_waist),
+               "{finished_length} - {back_waist}, at least 0")  # fmt: skip
 
 
 def _add_steps(sheet: Worksheet) -> None:

@@ -33,6 +33,7 @@ from handout_engine.saying import Saying, Tape
 from handout_engine.sources import GIVEN, PRACTICE, published
 from handout_engine.technique import Technique
 from handout_engine.values import sentence
+from handout_engine.ways_out import at_most, less_than
 from handout_engine.workings import Picture, Step, Supply, Working
 from handout_engine.worksheet import Worksheet
 
@@ -127,14 +128,14 @@ def _check(beading: BeadingRibbon) -> None:
     if beading.ribbon is not None and beading.ribbon > beading.slot:
         raise RefusalError(
             f"ribbon {tape.say(beading.ribbon)} is wider than the opening "
-            f"{tape.say(beading.slot)} and would fold in it; use ribbon of at most "
-            f"{tape.no_more(beading.slot)}",
+            f"{tape.say(beading.slot)} and would fold in it; use "
+            f"{at_most(beading, 'ribbon', beading.slot, 'ribbon of at most {}')}",
             "ribbon",
         )
     if beading.slot >= beading.beading_width:
         raise RefusalError(
-            f"slot {tape.say(beading.slot)} is as wide as the beading itself; give the height of "
-            f"one opening, less than {tape.no_more(beading.beading_width)}",
+            f"slot {tape.say(beading.slot)} is as wide as the beading itself; use the height of "
+            f"one opening, {less_than(beading, 'slot', beading.beading_width)}",
             "slot",
         )
     if beading.ends == BOW and beading.place == NECK:

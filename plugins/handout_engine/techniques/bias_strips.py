@@ -124,8 +124,8 @@ def _too_small(inputs: BiasStrips, strips: Strips) -> str:
         )
     return (
         f"the longest strip is {tape.both(longest)}, shorter than the least useful strip "
-        f"{tape.say(inputs.least_strip)}; use a shorter least_strip, narrower strips, or more "
-        f"cloth (no strip of this cloth can be longer than {tape.no_more(shorter)})"
+        f"{tape.say(inputs.least_strip)}, and no strip of this cloth can be longer than "
+        f"{tape.no_more(shorter)}; use a shorter least_strip, narrower strips, or more cloth"
     )
 
 

@@ -21,6 +21,7 @@ from handout_engine.saying import Saying, Tape
 from handout_engine.sources import GIVEN, PRACTICE
 from handout_engine.technique import Technique
 from handout_engine.values import Value, sentence
+from handout_engine.ways_out import at_most
 from handout_engine.workings import Picture, Seam, Step, Supply, Working
 from handout_engine.worksheet import Worksheet
 
@@ -114,7 +115,8 @@ def _note_seam(sheet: Worksheet, inputs: BiasTube) -> Value:
         way = f'trim it, or put the seam on an edge: seam: "{ON_EDGE}"' if back else "trim it"
         raise RefusalError(
             f"seam_allowance {tape.say(seam)} cannot lie flat in a tube {tape.say(inputs.finished)}"
-            f" wide with its seam {inputs.seam}; use at most {tape.no_more(most)} ({way})",
+            f" wide with its seam {inputs.seam}; use "
+            f"{at_most(inputs, 'seam_allowance', most) or 'a wider tube'} ({way})",
             "seam_allowance",
         )
     basis = PRACTICE if inputs.seam_allowance is None else GIVEN

@@ -28,6 +28,7 @@ from handout_engine.refusals import RefusalError
 from handout_engine.sources import GEOMETRY, GIVEN, PRACTICE
 from handout_engine.technique import Technique
 from handout_engine.values import Value
+from handout_engine.ways_out import at_most, ways
 from handout_engine.workings import Working
 from handout_engine.worksheet import Worksheet
 
@@ -112,11 +113,14 @@ def _note_box(sheet: Worksheet, pleats: BoxPleats) -> Value:
     else:
         if pleats.box > period.length:
             room = pleats.finished_width - 2 * margin.length
-            most = int(room / pleats.box)
+            way = ways(
+                at_most(pleats, "box", period.length, "a box of at most {}"),
+                at_most(pleats, "pleats", int(room / pleats.box), "at most {} pleats"),
+                "a wider panel",
+            )
             raise RefusalError(
                 f"{pleats.pleats} boxes of {TAPE.say(pleats.box)} do not fit in "
-                f"{TAPE.say(room)}; make them at most {TAPE.no_more(period.length)} wide"
-                + (f", or make at most {most}" if most else ""),
+                f"{TAPE.say(room)}; use {way}",
                 "box",
             )
         box = sheet.note("box_width", "what shows of each box", pleats.box, "", basis=GIVEN)

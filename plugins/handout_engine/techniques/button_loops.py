@@ -26,6 +26,7 @@ from handout_engine.saying import Saying, Tape
 from handout_engine.sources import GIVEN, LAYOUT, PRACTICE
 from handout_engine.technique import Technique
 from handout_engine.values import Value, sentence
+from handout_engine.ways_out import at_most
 from handout_engine.workings import Chart, Picture, Seam, Supply, Working
 from handout_engine.worksheet import Worksheet
 
@@ -202,7 +203,7 @@ def _note_tube(sheet: Worksheet, inputs: ButtonLoops) -> Value:
         tape = Tape(finest=32)
         raise RefusalError(
             f"tube_seam {tape.say(seam)} cannot lie inside a tube {tape.say(inputs.tube)} thick; "
-            f"use at most {tape.no_more(inputs.tube)}, trimmed after sewing if need be",
+            f"use {at_most(inputs, 'tube_seam', inputs.tube)}, trimmed after sewing if need be",
             "tube_seam",
         )
     basis = PRACTICE if inputs.tube_seam is None else GIVEN

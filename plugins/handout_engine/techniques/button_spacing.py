@@ -35,6 +35,7 @@ from handout_engine.refusals import RefusalError
 from handout_engine.sources import GEOMETRY, GIVEN, LAYOUT, PRACTICE, published
 from handout_engine.technique import Technique
 from handout_engine.values import Value, sentence
+from handout_engine.ways_out import at_least, ways
 from handout_engine.workings import Chart, Picture, Supply, Working
 from handout_engine.worksheet import Worksheet
 
@@ -203,10 +204,10 @@ def _count_by_gap(sheet: Worksheet, inputs: ButtonSpacing, span: Length, least: 
     room = min(MOST - 1, floor(span / least))
     if gaps > room:
         if room == 0:
+            longer = at_least(inputs, "opening", inputs.opening - span + least, "{} of edge")
             raise RefusalError(
                 f"two buttons need {TAPE.say(least)} between their middles, and the edge leaves "
-                f"{TAPE.say(span)}; write buttons: 1, or use an edge of at least "
-                f"{TAPE.no_less(inputs.opening - span + least)}",
+                f"{TAPE.say(span)}; use {ways('buttons: 1', longer and f'at least {longer}')}",
                 "opening",
             )
         raise RefusalError(

@@ -74,7 +74,7 @@ def _draw(
         (
             finished_picture(sheet, [GatheredLayer(half, ruffle.fullness, heading=half)]),
             strips_picture([strip], "One strip, with the lines to mark."),
-            quarters_picture(sheet),
+            quarters_picture(sheet, (0.5,)),
         )
     )
 

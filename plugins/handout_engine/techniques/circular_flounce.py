@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from dataclasses import dataclass, replace
 from fractions import Fraction
-from math import pi
+from math import pi, radians, sin
 from typing import ClassVar
 
 from handout_engine.cautions import NOT_SLEEPWEAR, PINS_AND_IRON, THIN_COTTON
@@ -20,8 +20,13 @@ from handout_engine.refusals import RefusalError
 from handout_engine.saying import Tape
 from handout_engine.technique import Technique
 from handout_engine.values import Value, sentence
+from handout_engine.ways_out import more_than, ways
 from handout_engine.workings import Grain, Picture, Piece, Seam, Step, Supply, Working
 from handout_engine.worksheet import Worksheet
+
+MOST_PIECES = 24
+LEAST_TURN = 20
+"""In degrees."""
 
 
 @dataclass(frozen=True, kw_only=True)
@@ -34,14 +39,16 @@ class CircularFlounce(FlounceInputs, ClothInputs, Technique):
         "Cut as a ring or as arcs, so that it lies smooth along its seam and ripples at its hem."
     )
 
-    pieces: int = count(Asked("pieces", "How many rings or arcs are joined end to end."), 1, 24)
+    pieces: int = count(
+        Asked("pieces", "How many rings or arcs are joined end to end."), 1, MOST_PIECES
+    )
     turn: Fraction = angle(
         Asked(
             "arc of each piece",
             "360 for whole rings; less lies less full at the hem, and fits narrower cloth.",
         ),
         "360 deg",
-        ("20", "360"),
+        (str(LEAST_TURN), "360"),
     )
 
     @property
@@ -92,10 +99,14 @@ def _note_radii(sheet: Worksheet, flounce: CircularFlounce) -> None:
     if radius <= flounce.edge_allowance:
         tape = Tape(finest=32)
         least = from_float(float(flounce.edge_allowance) * pi * float(flounce.turn) / 180)
+        lacking = (least - line) * flounce.pieces
+        way = ways(
+            more_than(flounce, "edge", flounce.edge + lacking, "more than {} of edge"),
+            "a smaller turn" if flounce.pieces == 1 else "fewer pieces, or a smaller turn",
+        )
         raise RefusalError(
             f"the seam line would have a radius of {tape.both(radius)}, not more than the "
-            f"edge_allowance {tape.say(flounce.edge_allowance)}; make each piece's seam longer "
-            f"than {tape.no_less(least)}, by fewer pieces or a smaller arc",
+            f"edge_allowance {tape.say(flounce.edge_allowance)}; use {way}",
             "edge",
         )
     hem = note_hem(sheet, flounce, sheet["depth"])
@@ -156,12 +167,27 @@ def _refuse_too_wide(flounce: CircularFlounce, wide: Length, usable: Length) -> 
     if wide <= usable:
         return
     tape = Tape(finest=32)
-    halves = f"pieces: {flounce.pieces * 2} with turn: {float(flounce.turn) / 2:g} deg"
     raise RefusalError(
         f"each piece is {tape.both(wide)} across and the cloth only {tape.both(usable)} between "
-        f"its selvages; cut smaller arcs of the same fullness, such as {halves}, or wider cloth",
+        f"its selvages; use {ways(_smaller_arcs(flounce, usable), 'wider cloth')}",
         "pieces",
     )
+
+
+def _smaller_arcs(flounce: CircularFlounce, usable: Length) -> str:
+    """The fewest arcs of the same fullness that fit on the cloth; empty where none do."""
+    for number in range(2, MOST_PIECES // flounce.pieces + 1):
+        turn = flounce.turn / number
+        if turn < LEAST_TURN:
+            break
+        arcs = replace(flounce, pieces=flounce.pieces * number, turn=turn)
+        sheet = Worksheet(arcs)
+        _note_seam_line(sheet, arcs)
+        _note_radii(sheet, arcs)
+        if turn <= 180 and 2 * sheet["outer_radius"].mm * sin(radians(turn / 2)) <= float(usable):
+            pieces = f"pieces: {arcs.pieces} with turn: {float(turn):g} deg"
+            return f"smaller arcs of the same fullness, {pieces}"
+    return ""
 
 
 def _add_steps(sheet: Worksheet, flounce: CircularFlounce) -> None:

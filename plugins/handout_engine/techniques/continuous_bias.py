@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from dataclasses import dataclass
 from fractions import Fraction
+from math import sqrt
 from typing import ClassVar
 
 from handout_engine.bias import SURE, diagonal, join_take_up
@@ -15,12 +16,13 @@ from handout_engine.continuous_steps import add_sample, add_steps
 from handout_engine.drawing.bias import joined_strip
 from handout_engine.drawing.continuous import Rows, cut_cloth, ruled_rows
 from handout_engine.inputs import CLOTH, Asked, length, optional_length, percentage
-from handout_engine.lengths import ZERO, Length
+from handout_engine.lengths import ZERO, Length, from_float
 from handout_engine.refusals import RefusalError
 from handout_engine.saying import Tape
 from handout_engine.sources import GEOMETRY, PRACTICE
 from handout_engine.technique import Technique
 from handout_engine.values import Value, sentence
+from handout_engine.ways_out import at_most, more_than, ways
 from handout_engine.workings import Chart, Picture, Seam, Working
 from handout_engine.worksheet import Worksheet
 
@@ -91,16 +93,20 @@ def _note_rows(sheet: Worksheet, inputs: ContinuousBias, short: Value, long: Val
     least = join + diagonal(inputs.width)
     tape = Tape(finest=32)
     if short.length <= 3 * join:
+        sides = ("across", "along")
+        small = [f"cloth_{side}" for side in sides if sheet[side].length <= 3 * join]
+        way = more_than(inputs, small[0], 3 * join, f"more than {{}} for {' and '.join(small)}")
         raise RefusalError(
-            f"{short.label} {tape.say(short.length)} is used up by the seams; use more than "
-            f"{tape.no_less(3 * join)}",
-            "cloth_across",
+            f"{short.label} {tape.say(short.length)} is used up by the seams; use "
+            f"{ways(way, 'narrower seams')}",
+            small[0],
         )
     if long.length < least:
+        narrow = from_float(float(long.length - join) / sqrt(2))
+        way = ways(at_most(inputs, "width", narrow, "a width of at most {}"), "more cloth")
         raise RefusalError(
             f"width {tape.say(inputs.width)} leaves no whole row in cloth of "
-            f"{tape.say(long.length)}; use at least {tape.no_less(least)} of cloth, or narrower "
-            "strips",
+            f"{tape.say(long.length)}; use {way}",
             "width",
         )
     sheet.note("grain_edge", "sewn, along the grain edge", long.length - join,

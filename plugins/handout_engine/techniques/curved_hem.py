@@ -19,6 +19,7 @@ from handout_engine.saying import Saying, Tape
 from handout_engine.sources import PRACTICE, published
 from handout_engine.technique import Technique
 from handout_engine.values import Value, sentence
+from handout_engine.ways_out import at_most, ways
 from handout_engine.workings import Chart, Picture, Seam, Supply, Working
 from handout_engine.worksheet import Worksheet
 
@@ -116,13 +117,14 @@ def _check_depth(sheet: Worksheet, curve: CurvedHem) -> None:
     if curve.hem_depth * 2 > radius.length:
         raise RefusalError(
             f"hem_depth {TAPE.say(curve.hem_depth)} is more than half of the radius of the curve, "
-            f"{TAPE.say(radius.amount)}; use at most {TAPE.no_more(radius.length / 2)}",
+            f"{TAPE.say(radius.amount)}; use "
+            f"{ways(at_most(curve, 'hem_depth', radius.length / 2), 'a wider curve')}",
             "hem_depth",
         )
     if curve.turn > curve.hem_depth:
         raise RefusalError(
             f"turn {TAPE.say(curve.turn)} is deeper than the hem, {TAPE.say(curve.hem_depth)}; use "
-            f"at most {TAPE.no_more(curve.hem_depth)}",
+            f"{ways(at_most(curve, 'turn', curve.hem_depth), 'a deeper hem')}",
             "turn",
         )
 
@@ -159,11 +161,12 @@ def _refuse(curve: CurvedHem, share: Fraction) -> None:
     most = from_float(
         float(curve.most_ease * curve.edge.mm) / (turned * float(2 + curve.most_ease))
     )
-    depth = f"use a hem of at most {TAPE.no_more(most)}, " if most.mm >= 1 else "use "
+    shallower = at_most(curve, "hem_depth", most, "a hem of at most {}")
     raise RefusalError(
         f"hem_depth {TAPE.say(curve.hem_depth)} on this curve leaves "
         f"{TAPE.say(share, Saying.PERCENT)} to ease in, more than most_ease "
-        f"{TAPE.say(curve.most_ease, Saying.PERCENT)}; {depth}a faced hem, or a rolled one",
+        f"{TAPE.say(curve.most_ease, Saying.PERCENT)}; use "
+        f"{ways(shallower, 'a faced hem', 'a rolled one')}",
         "hem_depth",
     )
 

@@ -29,6 +29,7 @@ from handout_engine.stitch_needles import (
 )
 from handout_engine.technique import Technique
 from handout_engine.values import Value, sentence
+from handout_engine.ways_out import just, ways
 from handout_engine.workings import Picture, Step, Working
 from handout_engine.worksheet import Worksheet
 
@@ -131,11 +132,19 @@ def _note_kept(sheet: Worksheet, row: DecorativeRow, line: Line) -> Value:
             "one", "repeat",
         )  # fmt: skip
     sizes = nearest_runs(run, row.repeat)
+
+    def fills(edge: Length) -> bool:
+        """Whether whole repeats fill the edge as it is said; one or more do, save in a ring."""
+        number = (edge - row.ends) / row.repeat
+        return number >= 1 and (row.form != RING or number.denominator == 1)
+
     if not number or (row.form == RING and row.repeat * number != run):
-        named = " or ".join(TAPE.both(size + row.ends) for size in sizes)
+        named = " or ".join(
+            filter(None, (just(row, "edge", size + row.ends, fills) for size in sizes))
+        )
         raise RefusalError(
             f"edge {TAPE.say(row.edge)} does not hold whole repeats of {TAPE.say(row.repeat)}; use "
-            f"{named}, or stretch the repeat",
+            f"{ways(named and f'{named}, which needs no change', 'a stretched repeat')}",
             "edge",
         )
     whole = sheet.note("repeats_edge", "repeats along the edge", number,

@@ -4,7 +4,6 @@ from __future__ import annotations
 
 from dataclasses import dataclass
 from fractions import Fraction
-from math import ceil
 from typing import ClassVar
 
 from handout_engine.buttons import TAPE
@@ -23,6 +22,7 @@ from handout_engine.sources import PRACTICE
 from handout_engine.strips import StripsWanted, note_strips
 from handout_engine.technique import Technique
 from handout_engine.values import Value, sentence
+from handout_engine.ways_out import at_least, ways
 from handout_engine.workings import Grain, Picture, Piece, Seam, Supply, Working
 from handout_engine.worksheet import Worksheet
 
@@ -133,8 +133,8 @@ def _note_edge(sheet: Worksheet, inputs: ElasticCasing) -> Value:
     if inputs.garment_edge < inputs.body:
         raise RefusalError(
             f"garment_edge {TAPE.say(inputs.garment_edge)} does not go round a body of "
-            f"{TAPE.say(inputs.body)}, however far the elastic stretches; use at least "
-            f"{TAPE.no_less(inputs.body)}",
+            f"{TAPE.say(inputs.body)}, however far the elastic stretches; use "
+            f"{at_least(inputs, 'garment_edge', inputs.body)}",
             "garment_edge",
         )
     return sheet.note("edge", label, inputs.garment_edge, "{garment_edge}")
@@ -163,24 +163,26 @@ def _note_passing(sheet: Worksheet, inputs: ElasticCasing, edge: Value) -> None:
         least = inputs.body / sheet["ring"].length
         raise RefusalError(
             f"stretch {decimal(inputs.stretch)} is too little for the elastic to reach round the "
-            f"body; use elastic that stretches to at least {decimal(least, whole=ceil)}, or more "
-            "of it",
+            f"body; use {ways(at_least(inputs, 'stretch', least), 'more of the elastic')}",
             "stretch",
         )
     wanted = inputs.must_pass
     if wanted is None or opened.length >= wanted:
         return
     if edge.length < wanted:
+        longer = "a garment_edge of at least {}"
         raise RefusalError(
             f"must_pass {TAPE.say(wanted)} is more than the edge {TAPE.say(edge.length)}, which no "
-            f"elastic makes longer; use garment_edge of at least {TAPE.no_less(wanted)}",
+            f"elastic makes longer; use "
+            f"{ways(at_least(inputs, 'garment_edge', wanted, longer), 'an opening')}",
             "must_pass",
         )
-    least = wanted / sheet["ring"].length
+    stretchier = at_least(
+        inputs, "stretch", wanted / sheet["ring"].length, "a stretch of at least {}"
+    )
     raise RefusalError(
         f"must_pass {TAPE.say(wanted)} is more than the elastic opens to, "
-        f"{TAPE.say(opened.length)}; use elastic that stretches to at least "
-        f"{decimal(least, whole=ceil)}, or more of it",
+        f"{TAPE.say(opened.length)}; use {ways(stretchier, 'more of the elastic')}",
         "must_pass",
     )
 

@@ -24,10 +24,12 @@ from handout_engine.refusals import RefusalError
 from handout_engine.sources import GEOMETRY, GIVEN, PRACTICE
 from handout_engine.technique import Technique
 from handout_engine.values import Value, sentence
+from handout_engine.ways_out import at_least, at_most, ways
 from handout_engine.workings import Grain, Mark, Picture, Piece, Seam, Supply, Working
 from handout_engine.worksheet import Worksheet
 
 ONE, TWO, CUT_ON = "a folded strip", "two cloths", "cut on with its facing"
+EDGE, OPENING = "a front edge", "an opening cut into the front"
 WIDEST_FILLED, USUAL_ALLOWANCE = inches("1/2"), inches("1/4")
 
 
@@ -58,6 +60,16 @@ class FrontBand(ButtonInputs, ClothInputs, Technique):
         Asked("contrast edge", "Of two cloths: what of the second shows along the front edge."),
         "1/8 in",
         ("1/16 in", "1 in"),
+    )
+    onto: str = choice(
+        Asked(
+            "set onto",
+            "An open front, or an opening that is cut into a front; there the garment's own seams "
+            "take the ends of the band.",
+            SEWING,
+        ),
+        EDGE,
+        OPENING,
     )
     edge_seam: Length | None = optional_length(
         Asked("edge seam", "Of two cloths: allowance of the seam that joins them; it lies in the "
@@ -94,6 +106,12 @@ class FrontBand(ButtonInputs, ClothInputs, Technique):
     def work(self) -> Working:
         """Extension, strips, cloth and steps; raises RefusalError."""
         sheet = Worksheet(self)
+        if self.onto == OPENING and self.made == CUT_ON:
+            raise RefusalError(
+                "a band that is cut on belongs to an open front; make it of strips, or set it onto "
+                f"{EDGE}",
+                "onto",
+            )
         beyond = note_extension(sheet, self)
         sheet.note("band_width", "finished band, and what the fronts overlap", 2 * beyond.length,
                    "2 × {beyond_centre}")  # fmt: skip
@@ -102,7 +120,7 @@ class FrontBand(ButtonInputs, ClothInputs, Technique):
         {ONE: _note_one, TWO: _note_two, CUT_ON: _note_cut_on}[self.made](sheet, self)
         _add_supplies(sheet, self)
         add_sample(sheet)
-        add_steps(sheet, self.made)
+        add_steps(sheet, self.made, self.onto == OPENING)
         _draw(sheet, self)
         return sheet.finish()
 
@@ -111,7 +129,8 @@ def _check_seam(inputs: FrontBand, band: Length) -> None:
     if inputs.seam > band:
         raise RefusalError(
             f"seam {TAPE.say(inputs.seam)} is wider than the band {TAPE.say(band)}, in which it "
-            f"has to lie flat; trim it after sewing and write at most {TAPE.no_more(band)}",
+            f"has to lie flat; use {ways(at_most(inputs, 'seam', band), 'a wider band')}, trimmed "
+            "after sewing if need be",
             "seam",
         )
 
@@ -169,8 +188,8 @@ def _note_edge_seam(sheet: Worksheet, inputs: FrontBand) -> Value:
     if seam > inputs.edge:
         raise RefusalError(
             f"edge_seam {TAPE.say(seam)} is wider than the edge {TAPE.say(inputs.edge)}; it cannot "
-            f"lie flat inside it (use at most {TAPE.no_more(inputs.edge)}, or trim it to that "
-            "after sewing and write that)",
+            f"lie flat inside it (use {at_most(inputs, 'edge_seam', inputs.edge)}, trimmed after "
+            "sewing if need be)",
             "edge_seam",
         )
     basis = PRACTICE if inputs.edge_seam is None else GIVEN
@@ -184,7 +203,8 @@ def _note_cut_on(sheet: Worksheet, inputs: FrontBand) -> None:
     if facing < band:
         raise RefusalError(
             f"facing {TAPE.say(facing)} is narrower than the band {TAPE.say(band)}, so that holes "
-            f"and buttons would stand partly in one layer; use at least {TAPE.no_less(band)}",
+            f"and buttons would stand partly in one layer; use "
+            f"{ways(at_least(inputs, 'facing', band), 'a narrower band')}",
             "facing",
         )
     words, basis = ("{band_width}", GEOMETRY) if inputs.facing is None else ("", GIVEN)

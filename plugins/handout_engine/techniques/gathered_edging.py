@@ -23,6 +23,7 @@ from handout_engine.saying import Tape
 from handout_engine.sources import GEOMETRY, PRACTICE
 from handout_engine.technique import Technique
 from handout_engine.values import sentence
+from handout_engine.ways_out import at_most, ways
 from handout_engine.workings import Chart, Picture, Seam, Step, Working
 from handout_engine.worksheet import Worksheet
 
@@ -97,10 +98,11 @@ def _note_lengths(sheet: Worksheet, lace: GatheredEdging) -> None:
     number = lace.corners or 0
     if number and lace.edge < lace.lace_width * number:
         tape = Tape(finest=32)
+        most = int(lace.edge / lace.lace_width)
+        fewer = at_most(lace, "corners", most, "at most {} corners")
         raise RefusalError(
             f"corners {number} on an edge of {tape.say(lace.edge)} leave less than one width of "
-            f"lace between them; use at most {lace.edge.mm // lace.lace_width.mm} corners, or "
-            "narrower lace",
+            f"lace between them; use {ways(fewer, 'narrower lace')}",
             "corners",
         )
     sheet.note("gathered_length", "lace for the edge itself", lace.edge * lace.fullness,

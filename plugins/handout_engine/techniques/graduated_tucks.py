@@ -21,6 +21,7 @@ from handout_engine.tucking import (
     LEFT,
     RIGHT,
     TOWARDS,
+    SpareInputs,
     TuckInputs,
     add_panel,
     add_sample,
@@ -28,8 +29,10 @@ from handout_engine.tucking import (
     add_tuck_chart,
     check_gaps,
     check_margins,
+    edge_to_seam,
     lies,
     note_cut,
+    worked_width,
 )
 from handout_engine.tucking_pictures import TuckPictures, add_pictures
 from handout_engine.tucking_steps import add_cutting_step, add_pressing_step
@@ -41,7 +44,7 @@ ONE, TWO = "one from the left edge", "two facing the centre"
 
 
 @dataclass(frozen=True, kw_only=True)
-class GraduatedTucks(TuckInputs, Technique):
+class GraduatedTucks(SpareInputs, TuckInputs, Technique):
     """Tucks whose depths go up in steps."""
 
     title: ClassVar[str] = "Graduated tucks"
@@ -150,23 +153,23 @@ def _note_panel(sheet: Worksheet, tucks: GraduatedTucks, depths: Sequence[Value]
                          2 * total(depth.length for depth in depths),
                          f"{each} × ({_sum(noted)})", basis=published("baldt-1916"))  # fmt: skip
     note_cut(sheet, take_up, sheet["finished_width"])
-    places = [tucks.side_allowance + margin.length]
+    places = [edge_to_seam(sheet).length + margin.length]
     for gap in gaps:
         places.append(places[-1] + gap.length)
     folds = tuple(
         Fold(depth.length, place, turn)
         for depth, place, turn in zip(depths, places, turns, strict=True)
     )
-    panel = FoldedPanel(sheet["tucked_width"].length, folds)
-    _check(panel, tucks)
+    panel = FoldedPanel(worked_width(sheet).length, folds)
+    _check(sheet, panel, tucks)
     return panel
 
 
-def _check(panel: FoldedPanel, tucks: GraduatedTucks) -> None:
+def _check(sheet: Worksheet, panel: FoldedPanel, tucks: GraduatedTucks) -> None:
     field = "space" if tucks.spacing is None else "spacing"
-    check_gaps(panel, tucks.side_allowance, tucks.overlap, field)
+    check_gaps(sheet, panel, field)
     in_the_middle = tucks.sets == TWO and tucks.first_margin is None
-    check_margins(panel, tucks.side_allowance, in_the_middle)
+    check_margins(sheet, panel, in_the_middle, tucks.finished_width)
 
 
 def _sum(noted: Iterable[Value]) -> str:

@@ -25,6 +25,7 @@ from handout_engine.sources import GIVEN, PRACTICE, published
 from handout_engine.technique import Technique
 from handout_engine.tucking import TAPE, PanelInputs, add_supplies
 from handout_engine.values import Value, sentence
+from handout_engine.ways_out import more_than, ways
 from handout_engine.workings import Chart, Grain, Mark, Picture, Piece, Seam, Step, Working
 from handout_engine.worksheet import Worksheet
 
@@ -137,10 +138,10 @@ def _note_places(sheet: Worksheet, tuck: GrowthTuck) -> tuple[Value, Value]:
         )
     highest = above.length + spacing.length * (tuck.tucks - 1)
     if highest >= tuck.panel_length:
+        longer = more_than(tuck, "panel_length", highest, "a panel_length of more than {}")
         raise RefusalError(
             f"the highest tuck would stand {TAPE.say(highest)} above the hem of a panel only "
-            f"{TAPE.say(tuck.panel_length)} long; use fewer or shallower tucks, or a panel longer "
-            f"than {TAPE.no_less(highest)}",
+            f"{TAPE.say(tuck.panel_length)} long; use {ways('fewer or shallower tucks', longer)}",
             "tucks",
         )
     return spacing, above

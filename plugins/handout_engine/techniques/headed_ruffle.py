@@ -78,7 +78,7 @@ def _draw(sheet: Worksheet, ruffle: HeadedRuffle, rows: tuple[Value, Value]) -> 
         (
             finished_picture(sheet, [layer]),
             strips_picture([strip], "One strip, with the lines to mark."),
-            quarters_picture(sheet),
+            quarters_picture(sheet, (float(ruffle.heading / (ruffle.heading + ruffle.depth)),)),
         )
     )
 

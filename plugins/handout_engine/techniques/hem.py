@@ -30,6 +30,7 @@ from handout_engine.saying import Saying
 from handout_engine.sources import PRACTICE
 from handout_engine.technique import Technique
 from handout_engine.values import Value, sentence
+from handout_engine.ways_out import less_than, ways
 from handout_engine.workings import Chart, Grain, Mark, Picture, Piece, Seam, Working
 from handout_engine.worksheet import Worksheet
 
@@ -85,12 +86,16 @@ class Hem(StraightHemInputs, ClothInputs, Technique):
 
 
 def _check_length(sheet: Worksheet, hem: Hem) -> None:
-    deep = hem.roll if hem.hem == ROLLED else sheet["hem_made"].length
+    field, deep = "hem_depth", sheet["hem_made"].length if hem.hem != ROLLED else hem.roll
+    if hem.hem == ROLLED:
+        field = "roll"
     if deep >= hem.finished_length:
+        most = hem.finished_length - (deep - sheet[field].length)
         raise RefusalError(
             f"a hem of {TAPE.say(deep)} is as deep as the panel is long, "
-            f"{TAPE.say(hem.finished_length)}; use less than {TAPE.no_more(hem.finished_length)}",
-            "hem_depth",
+            f"{TAPE.say(hem.finished_length)}; use "
+            f"{ways(less_than(hem, field, most), 'a longer panel')}",
+            field,
         )
 
 

@@ -36,6 +36,7 @@ from handout_engine.sources import PRACTICE
 from handout_engine.stitch_needles import NeedleInputs, add_needle_supplies, note_needle
 from handout_engine.technique import Technique
 from handout_engine.values import Value, sentence
+from handout_engine.ways_out import more_than, ways
 from handout_engine.workings import Mark, Picture, Piece, Seam, Supply, Working
 from handout_engine.worksheet import Worksheet
 
@@ -116,12 +117,11 @@ class HemstitchedEdge(NeedleInputs, RepeatInputs, CornerHemInputs, ClothInputs, 
 
 def _note_cut(sheet: Worksheet, edge: HemstitchedEdge) -> None:
     """Note the cut size, the mitre where there is one, and where the row lies on flat cloth."""
-    check_room(sheet, "length")
+    check_room(sheet, *(("length",) if edge.towel else ("length", "width")))
     if edge.towel:
         sheet.note("cut_width", "cut width", edge.width + 4 * edge.side_hem,
                    "{width} + 4 × {side_hem}")  # fmt: skip
     else:
-        check_room(sheet, "width")
         sheet.note("cut_width", "cut width", edge.width + 2 * sheet["hem_takes"].length,
                    "{width} + 2 × {hem_takes}")  # fmt: skip
         note_mitre(sheet)
@@ -161,10 +161,11 @@ def _add_charts(sheet: Worksheet, edge: HemstitchedEdge, lines: list[Line]) -> N
 def _note_run(sheet: Worksheet, side: str, left_out: Length) -> Value:
     run = sheet[side].length - left_out
     if run <= ZERO:
+        way = more_than(sheet.technique, side, left_out, f"more than {{}} for {side}")
         raise RefusalError(
             f"hems and corner units take {TAPE.say(left_out)} of {side} "
-            f"{TAPE.say(sheet[side].amount)}, so no row is left; use a smaller corner_unit or more "
-            f"than {TAPE.no_less(left_out)}",
+            f"{TAPE.say(sheet[side].amount)}, so no row is left; use "
+            f"{ways('a smaller corner_unit', way)}",
             "corner_unit",
         )
     return sheet.note(f"row_{side}", f"row along the {side}", run,

@@ -18,6 +18,7 @@ from handout_engine.saying import Tape
 from handout_engine.sources import PRACTICE
 from handout_engine.technique import Technique
 from handout_engine.values import Value, sentence
+from handout_engine.ways_out import less_than, ways
 from handout_engine.workings import Cell, Chart, Grain, Picture, Piece, Step, Supply, Working
 from handout_engine.worksheet import Worksheet
 
@@ -99,11 +100,11 @@ def _note_placements(sheet: Worksheet, hoop: HoopPlacements, way: str) -> None:
     field, design = sheet[f"field_{way}"].length, sheet[way].length
     used = field - 2 * hoop.frame
     if used <= hoop.overlap:
-        ways = f"use an overlap under {TAPE.both(used)}, " if used.mm > 0 else ""
+        smaller = less_than(hoop, "overlap", used, "an overlap of less than {}")
         raise RefusalError(
             f"overlap {TAPE.both(hoop.overlap)} and a frame {TAPE.both(hoop.frame)} inside both "
-            f"edges leave nothing of a field of {TAPE.both(field)}; {ways}a smaller frame distance "
-            "or a larger hoop",
+            f"edges leave nothing of a field of {TAPE.both(field)}; use "
+            f"{ways(smaller, 'a smaller frame distance or a larger hoop')}",
             "overlap",
         )
     usable = sheet.note(f"used_{way}", f"field that is used, {way}", used,

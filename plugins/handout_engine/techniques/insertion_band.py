@@ -147,8 +147,8 @@ def _fitted(band: InsertionBand, kinds: list[str]) -> int | None:
     found = [number for number, kind in enumerate(kinds, 1) if kind in CUT_FROM_CLOTH]
     if not found:
         raise RefusalError(
-            "no strip of this band is cut from cloth, so none can be cut to fit; write in fit the "
-            f"number of a strip from 1 to {len(kinds)}, or add a strip of cloth or puffing",
+            "no strip of this band is cut from cloth, so none can be cut to fit; use a number from "
+            f"1 to {len(kinds)} for the strip that gives way, or add a strip of cloth or puffing",
             "fit",
         )
     return found[0]

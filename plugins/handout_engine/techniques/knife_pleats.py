@@ -27,6 +27,7 @@ from handout_engine.refusals import RefusalError
 from handout_engine.sources import GEOMETRY, GIVEN, published
 from handout_engine.technique import Technique
 from handout_engine.values import Value
+from handout_engine.ways_out import at_most, ways
 from handout_engine.workings import Working
 from handout_engine.worksheet import Worksheet
 
@@ -122,11 +123,14 @@ def _note_visible(sheet: Worksheet, pleats: KnifePleats) -> Value:
         )
     shown = pleats.visible * pleats.pleats
     if shown > pleats.finished_width:
+        each = pleats.finished_width / pleats.pleats
+        narrower = at_most(pleats, "visible", each, "at most {} each")
         most = int(pleats.finished_width / pleats.visible)
+        fewer = at_most(pleats, "pleats", most, "at most {} pleats")
         raise RefusalError(
             f"{pleats.pleats} pleats of {TAPE.say(pleats.visible)} show {TAPE.both(shown)}, more "
-            f"than finished_width {TAPE.say(pleats.finished_width)}; use at most "
-            f"{TAPE.no_more(pleats.finished_width / pleats.pleats)} each, or at most {most} pleats",
+            f"than finished_width {TAPE.say(pleats.finished_width)}; use "
+            f"{ways(narrower, fewer, 'a wider panel')}",
             "visible",
         )
     found = sheet.note("pleat_visible", label, pleats.visible, "", basis=GIVEN)

@@ -21,6 +21,7 @@ from handout_engine.saying import Tape
 from handout_engine.sources import GIVEN, PRACTICE
 from handout_engine.technique import Technique
 from handout_engine.values import Value, sentence
+from handout_engine.ways_out import at_most, ways
 from handout_engine.workings import Chart, Picture, Step, Working
 from handout_engine.worksheet import Worksheet
 
@@ -113,7 +114,7 @@ def _note_across(sheet: Worksheet, lace: LaceShapes, pitch: Value) -> Value:
     room = pitch.length - lace.lace_width if lace.shape == LOOP else pitch.length
     if lace.shape_width > room:
         tape = Tape(finest=32)
-        way = f"at most {tape.no_more(room)}, or fewer shapes" if room.mm > 0 else "fewer shapes"
+        way = ways(at_most(lace, "shape_width", room), "fewer shapes")
         raise RefusalError(
             f"shape_width {tape.say(lace.shape_width)} is more than the {tape.say(pitch.amount)} "
             f"from one {lace.shape} to the next leaves room for; use {way}",

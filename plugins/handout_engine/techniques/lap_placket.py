@@ -19,6 +19,7 @@ from handout_engine.refusals import RefusalError
 from handout_engine.sources import PRACTICE
 from handout_engine.technique import Technique
 from handout_engine.values import sentence
+from handout_engine.ways_out import at_least, less_than, ways
 from handout_engine.workings import Grain, Mark, Picture, Piece, Seam, Step, Working
 from handout_engine.worksheet import Worksheet
 
@@ -126,8 +127,8 @@ def _note_opening(sheet: Worksheet, inputs: LapPlacket) -> None:
     if inputs.width >= opening:
         raise RefusalError(
             f"width {TAPE.say(inputs.width)} of the lap is as much as the opening is deep, "
-            f"{TAPE.say(opening)}; the fold stitched across its lower end would close it. Use less "
-            f"than {TAPE.no_more(opening)}, or a deeper slit",
+            f"{TAPE.say(opening)}, so that the fold stitched across its lower end would close it; "
+            f"use {ways(less_than(inputs, 'width', opening), 'a deeper slit')}",
             "width",
         )
     if inputs.at_point > inputs.seam:
@@ -161,8 +162,8 @@ def _note_passing(sheet: Worksheet, inputs: LapPlacket, opening: Length) -> None
         least = (needed.length - edge) / 2 + inputs.edge_allowance
         raise RefusalError(
             f"slit {TAPE.say(inputs.slit)} opens the edge to {TAPE.say(opened.length)}, and "
-            f"{TAPE.say(needed.length)} are needed to pass; cut it at least {TAPE.no_less(least)} "
-            "deep",
+            f"{TAPE.say(needed.length)} are needed to pass; use "
+            f"{ways(at_least(inputs, 'slit', least, 'at least {} of slit'), 'a wider edge')}",
             "slit",
         )
 

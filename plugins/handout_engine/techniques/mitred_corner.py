@@ -59,8 +59,8 @@ class MitredCorner(CornerHemInputs, ClothInputs, Technique):
         """Cut size, folds, mitre, cloth and steps; raises RefusalError."""
         sheet = Worksheet(self)
         note_hem_takes(sheet)
+        check_room(sheet, "width", "length")
         for side in ("width", "length"):
-            check_room(sheet, side)
             sheet.note(f"cut_{side}", f"cut {side}",
                        sheet[side].length + 2 * sheet["hem_takes"].length,
                        f"{{{side}}} + 2 × {{hem_takes}}")  # fmt: skip

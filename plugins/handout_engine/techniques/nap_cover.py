@@ -151,6 +151,7 @@ def _add_piecing_steps(sheet: Worksheet, quilt: NapCover) -> None:
 
 def _add_layering_steps(sheet: Worksheet) -> None:
     joined = sheet["backing_strips"].whole > 1
+    sheet.put_by()
     sheet.step(
         ("Join the panels of the backing and press the seam open. " if joined else "")
         + "Lay the backing wrong side up and tape it flat, the batting on it, the top on that, "

@@ -8,7 +8,7 @@ from __future__ import annotations
 
 from dataclasses import dataclass
 from fractions import Fraction
-from math import ceil, pi
+from math import pi
 from typing import ClassVar
 
 from handout_engine.cautions import NOTHING_LOOSE_IN_THE_COT
@@ -42,6 +42,7 @@ from handout_engine.saying import Tape, decimal
 from handout_engine.sources import PRACTICE
 from handout_engine.technique import Technique
 from handout_engine.values import Value, sentence
+from handout_engine.ways_out import at_least, less_than, ways
 from handout_engine.workings import Mark, Picture, Seam, Working
 from handout_engine.worksheet import Worksheet
 
@@ -116,20 +117,20 @@ def _note_hem_fullness(sheet: Worksheet, ruffle: OutlineRuffle) -> None:
     sign = "+" if ruffle.curve == CONVEX else "-"
     hem = ruffle.edge + way if ruffle.curve == CONVEX else ruffle.edge - way
     if hem <= ZERO:
-        tape = Tape(finest=32)
+        deepest = from_float(float(ruffle.edge) * 180 / pi / float(ruffle.turning))
         raise RefusalError(
-            f"depth {tape.say(ruffle.depth)} is deeper than the hollow is round; use less than "
-            f"{tape.no_more(from_float(float(ruffle.edge) * 180 / pi / float(ruffle.turning)))}",
+            f"depth {Tape(finest=32).say(ruffle.depth)} is deeper than the hollow is round; use "
+            f"{ways(less_than(ruffle, 'depth', deepest), 'a longer edge that turns less')}",
             "depth",
         )
     sheet.note("hem_line", "line along the hem", hem, f"{{edge}} {sign} {{hem_gain}}")
     full = ruffle.fullness * (ruffle.edge / hem)
     needed = ruffle.least_hem_fullness * (hem / ruffle.edge)
     if full < 1:
-        least = decimal(hem / ruffle.edge, whole=ceil)
         raise RefusalError(
             f"fullness {decimal(ruffle.fullness)} does not reach round the hem, which is "
-            f"{decimal(hem / ruffle.edge)} times the edge; use at least {least}",
+            f"{decimal(hem / ruffle.edge)} times the edge; use "
+            f"{ways(at_least(ruffle, 'fullness', hem / ruffle.edge), 'a shallower ruffle')}",
             "fullness",
         )
     sheet.note("hem_fullness", "fullness at the hem", full, "{fullness} × {edge} / {hem_line}")

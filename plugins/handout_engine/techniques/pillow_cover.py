@@ -20,6 +20,7 @@ from handout_engine.saying import Saying, Tape
 from handout_engine.sources import GIVEN, PRACTICE
 from handout_engine.technique import Technique
 from handout_engine.values import Value, sentence
+from handout_engine.ways_out import at_most, ways
 from handout_engine.workings import Grain, Picture, Piece, Seam, Working
 from handout_engine.worksheet import Worksheet
 
@@ -125,20 +126,21 @@ def _check(sheet: Worksheet, cover: PillowCover) -> None:
     if cover.overlap > long:
         raise RefusalError(
             f"overlap {TAPE.say(cover.overlap)} is more than the pillow is long, "
-            f"{TAPE.say(long)}; use at most {TAPE.no_more(long)}",
+            f"{TAPE.say(long)}; use {ways(at_most(cover, 'overlap', long), 'a longer pillow')}",
             "overlap",
         )
     if cover.back_hem > cover.overlap:
         raise RefusalError(
             f"back_hem {TAPE.say(cover.back_hem)} is deeper than the panels lap, "
-            f"{TAPE.say(cover.overlap)}; use at most {TAPE.no_more(cover.overlap)}",
+            f"{TAPE.say(cover.overlap)}; use "
+            f"{ways(at_most(cover, 'back_hem', cover.overlap), 'more overlap')}",
             "back_hem",
         )
     if cover.edge == RUFFLED and 2 * cover.corner > min(long, wide):
         most = min(long, wide) / 2
         raise RefusalError(
-            f"corner {TAPE.say(cover.corner)} rounds more than a whole side of the pillow; use at "
-            f"most {TAPE.no_more(most)}",
+            f"corner {TAPE.say(cover.corner)} rounds more than a whole side of the pillow; use "
+            f"{ways(at_most(cover, 'corner', most), 'a larger pillow')}",
             "corner",
         )
 
@@ -169,10 +171,12 @@ def _refuse_wide(sheet: Worksheet, cover: PillowCover, long: Value) -> None:
     usable = note_usable_width(sheet, cover.cloth())
     if long.length > usable.length:
         beyond = long.length - sheet["pillow_length"].length
+        most = usable.length - beyond
+        shorter = at_most(cover, "pillow_length", most, "a pillow at most {} long")
         raise RefusalError(
             f"the front is cut {TAPE.both(long.length)} and the cloth is only "
-            f"{TAPE.both(usable.length)} wide between its selvages; make a pillow at most "
-            f"{TAPE.no_more(usable.length - beyond)} long, or use wider cloth",
+            f"{TAPE.both(usable.length)} wide between its selvages; use "
+            f"{ways(shorter, 'wider cloth')}",
             "pillow_length",
         )
 

@@ -27,14 +27,23 @@ from handout_engine.refusals import RefusalError
 from handout_engine.saying import Saying
 from handout_engine.sources import GEOMETRY, PRACTICE
 from handout_engine.technique import Technique
-from handout_engine.tucking import TAPE, PanelInputs, add_panel, add_supplies, note_cut
+from handout_engine.tucking import (
+    TAPE,
+    SpareInputs,
+    add_panel,
+    add_supplies,
+    edge_to_seam,
+    note_cut,
+)
+from handout_engine.tucking_steps import add_trimming_step
 from handout_engine.values import Value, sentence
+from handout_engine.ways_out import at_least, ways
 from handout_engine.workings import Chart, Picture, Step, Supply, Working
 from handout_engine.worksheet import Worksheet
 
 
 @dataclass(frozen=True, kw_only=True)
-class PinTuckRows(PanelInputs, Technique):
+class PinTuckRows(SpareInputs, Technique):
     """Rows of pin tucks sewn with a twin needle."""
 
     title: ClassVar[str] = "Twin-needle pin tucks"
@@ -147,18 +156,19 @@ def _note_rows(sheet: Worksheet, rows: PinTuckRows, each: Value) -> Value:
                         "({finished_width} - {span}) / 2")  # fmt: skip
     if margin.length < rows.needle_spacing / 2:
         least = span.length + rows.needle_spacing
+        wider = at_least(rows, "finished_width", least, "a finished_width of at least {}")
         raise RefusalError(
             f"{rows.tucks} pin tucks stand over {TAPE.say(span.length)}, too much for a finished "
-            f"width of {TAPE.say(rows.finished_width)}; make it at least {TAPE.no_less(least)}, or "
-            "use fewer or closer rows",
+            f"width of {TAPE.say(rows.finished_width)}; use "
+            f"{ways(wider, 'fewer or closer rows')}",
             "finished_width",
         )
     note_cut(sheet, take_up, sheet["finished_width"])
     sheet.note("flat_step", "from row to row on flat cloth", rows.spacing + each.length,
                "{spacing} + {take_up_each}")  # fmt: skip
     sheet.note("first_row", "centre of the first row, from the left raw edge",
-               rows.side_allowance + margin.length + each.length / 2,
-               "{side_allowance} + {margin} + {take_up_each} / 2")  # fmt: skip
+               edge_to_seam(sheet).length + margin.length + each.length / 2,
+               "{edge_to_seam} + {margin} + {take_up_each} / 2")  # fmt: skip
     return margin
 
 
@@ -204,7 +214,7 @@ def _add_steps(sheet: Worksheet, rows: PinTuckRows) -> None:
     add_washing_step(sheet)
     sheet.step(
         "Cut {make} × {panel_cut_width} wide and {panel_cut_length} long, the length along the "
-        "selvage. Leave it larger all round where the panel is cut to shape afterwards."
+        "selvage. Leave it longer where the panel is cut to shape afterwards."
     )
     middle = "the middle row" if rows.tucks % 2 else "the two rows beside the centre"
     sheet.step(
@@ -226,9 +236,10 @@ def _add_steps(sheet: Worksheet, rows: PinTuckRows) -> None:
     )
     sheet.step(
         "Press from the wrong side on a thick towel, so that the ridges are not flattened.",
-        "the panel is {tucked_width} from raw edge to raw edge. If it is narrower, the rows drew "
-        "up more than the sample did.",
+        "the panel is {worked_width} from raw edge to raw edge. If it is narrower, the rows drew "
+        "up more than the sample did; at least {tucked_width} must be left.",
     )
+    add_trimming_step(sheet)
 
 
 def _draw(sheet: Worksheet, rows: PinTuckRows, margin: Value) -> None:

@@ -152,6 +152,7 @@ def _add_steps(sheet: Worksheet, inputs: Piping) -> None:
         "and stitch beside the cord, not yet quite against it.",
         "from the stitching to the raw edges it is {seam_allowance} or a thread more.",
     )
+    sheet.put_by()
     corners = (
         " At each corner clip the allowance of the piping to its stitching, three cuts close "
         "together, and ease the cord round in a small curve; it cannot turn a sharp point."

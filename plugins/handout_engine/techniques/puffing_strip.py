@@ -7,6 +7,7 @@ from fractions import Fraction
 from typing import ClassVar
 
 from handout_engine.cloth import note_cloth
+from handout_engine.drawing.gathers import LOWER_EDGE, UPPER_EDGE
 from handout_engine.drawing.puffing import puffed
 from handout_engine.drawing.scene import Line, Scene
 from handout_engine.drawing.strips import FlatStrip, Rule
@@ -134,7 +135,7 @@ def _draw(sheet: Worksheet, rows: tuple[Value, Value]) -> None:
         (
             Picture("finished", sentence("The puffing let in between two edges."), finished, True),
             strips_picture([strip], "One strip, with gathering rows along both edges."),
-            quarters_picture(sheet),
+            quarters_picture(sheet, (UPPER_EDGE, LOWER_EDGE)),
         )
     )
 

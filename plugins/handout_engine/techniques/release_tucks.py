@@ -39,6 +39,7 @@ from handout_engine.tucking import (
 from handout_engine.tucking_pictures import TUCK_LINES
 from handout_engine.tucking_steps import add_cutting_step, pressed
 from handout_engine.values import Value, sentence
+from handout_engine.ways_out import less_than, ways
 from handout_engine.workings import Picture, Working
 from handout_engine.worksheet import Worksheet
 
@@ -96,9 +97,9 @@ class ReleaseTucks(TuckInputs, Technique):
         self._check_length()
         sheet = Worksheet(self)
         row = _note_widths(sheet, self)
-        panel = row.placed(self.side_allowance, sheet["tucked_width"].length)
-        check_gaps(panel, self.side_allowance, self.overlap, "spacing")
-        check_margins(panel, self.side_allowance, symmetrical=True)
+        panel = row.placed(sheet)
+        check_gaps(sheet, panel, "spacing")
+        check_margins(sheet, panel, True, self.finished_width)
         note_lines(sheet, row)
         start = _note_stitching(sheet, self)
         add_panel(sheet, "panel for release tucks")
@@ -114,11 +115,11 @@ class ReleaseTucks(TuckInputs, Technique):
     def _check_length(self) -> None:
         above = self.top if self.freed == BOTH else ZERO
         if above + self.stitched >= self.panel_length:
+            way = ways(less_than(self, "stitched", self.panel_length - above), "a longer panel")
             raise RefusalError(
                 f"the stitching ends {TAPE.say(above + self.stitched)} below the upper seam, and "
-                f"the panel is {TAPE.say(self.panel_length)} long, so nothing is released; stitch "
-                f"less than {TAPE.no_more(max(ZERO, self.panel_length - above))}, or make the "
-                "panel longer",
+                f"the panel is {TAPE.say(self.panel_length)} long, so nothing is released; use "
+                f"{way}",
                 "stitched",
             )
 

@@ -26,6 +26,7 @@ from handout_engine.saying import Saying, Tape
 from handout_engine.sources import PRACTICE
 from handout_engine.technique import Technique
 from handout_engine.values import Value, sentence
+from handout_engine.ways_out import at_most, ways
 from handout_engine.workings import Chart, Grain, Picture, Piece, Seam, Step, Supply, Working
 from handout_engine.worksheet import Worksheet
 
@@ -106,9 +107,10 @@ def _check(shawl: ShawlSquare) -> None:
             "mitre_allowance",
         )
     if 4 * shawl.hem > shawl.finished:
+        most = at_most(shawl, "hem", shawl.finished / 4, "at most a quarter of the side, {}")
         raise RefusalError(
             f"hem {TAPE.say(shawl.hem)} leaves the mitres of a side no room beside each other; use "
-            f"at most a quarter of the side, {TAPE.no_more(shawl.finished / 4)}",
+            f"{ways(most, 'a larger square')}",
             "hem",
         )
 
@@ -124,8 +126,8 @@ def _note_square(sheet: Worksheet, shawl: ShawlSquare) -> Value:
         largest = usable.length - 2 * around.length
         raise RefusalError(
             f"the square is cut {TAPE.both(cut.length)} and the cloth is only "
-            f"{TAPE.both(usable.length)} wide between its selvages; make it at most "
-            f"{TAPE.no_more(largest)}, or use wider cloth",
+            f"{TAPE.both(usable.length)} wide between its selvages; use "
+            f"{ways(at_most(shawl, 'finished', largest, 'a square of at most {}'), 'wider cloth')}",
             "finished",
         )
     sheet.note("cut_diagonal", "diagonal of the cut square",

@@ -4,13 +4,14 @@ from __future__ import annotations
 
 from dataclasses import dataclass
 from fractions import Fraction
+from math import ceil
 from typing import ClassVar
 
 from handout_engine.cautions import NOT_SLEEPWEAR, PINS_AND_IRON, THIN_COTTON
 from handout_engine.cloth import ClothInputs, note_cloth, note_usable_width
 from handout_engine.drawing.flounces import cut_spiral
 from handout_engine.drawing.flutes import flounce_hanging
-from handout_engine.drawing.scene import Scene
+from handout_engine.drawing.scene import Point, Scene
 from handout_engine.flounces import CLOSED, FlounceInputs, Spiral, at_corner, extent
 from handout_engine.hems import hem_step, note_hem
 from handout_engine.inputs import Asked, length
@@ -20,10 +21,15 @@ from handout_engine.saying import Tape
 from handout_engine.sources import DRAWN, PRACTICE
 from handout_engine.technique import Technique
 from handout_engine.values import Value, sentence
+from handout_engine.ways_out import at_most, more_than, ways
 from handout_engine.workings import Grain, Picture, Piece, Seam, Step, Supply, Working
 from handout_engine.worksheet import Worksheet
 
 MOST_TURNS = 12
+HALVINGS = 24
+"""So often is the search for the most turns halved: to a millionth of a turn."""
+QUARTER_TURN = Fraction(1, 4)
+"""The line is drawn in quarter turns, so to a whole number of them."""
 
 
 @dataclass(frozen=True, kw_only=True)
@@ -70,8 +76,8 @@ def _note_spiral(sheet: Worksheet, flounce: SpiralFlounce) -> tuple[Spiral, floa
         tape = Tape(finest=32)
         raise RefusalError(
             f"start {tape.say(flounce.start)} leaves no cloth inside the edge_allowance "
-            f"{tape.say(flounce.edge_allowance)}; use more than "
-            f"{tape.no_less(flounce.edge_allowance)}",
+            f"{tape.say(flounce.edge_allowance)}; use "
+            f"{more_than(flounce, 'start', flounce.edge_allowance)}",
             "start",
         )
     each_end = sheet["join_allowance" if flounce.ends == CLOSED else "end_hem"]
@@ -91,9 +97,17 @@ def _note_spiral(sheet: Worksheet, flounce: SpiralFlounce) -> tuple[Spiral, floa
         )
     sheet.note("turns", "turns of the spiral", Fraction(round(turns * 10**9), 10**9), "",
                basis=DRAWN)  # fmt: skip
+    _note_drawn_turns(sheet)
     sheet.note("inner_radius", "first radius to cut", flounce.start - flounce.edge_allowance,
                "{start} - {edge_allowance}")  # fmt: skip
     return Spiral(float(flounce.start - flounce.edge_allowance), depth.mm), turns
+
+
+def _note_drawn_turns(sheet: Worksheet) -> None:
+    """Note how far the line is drawn: a turn past the flounce, whose outer edge it is by then."""
+    quarters = ceil((sheet["turns"].ratio + 1) / QUARTER_TURN)
+    sheet.note("drawn_turns", "turns of the line to draw", quarters * QUARTER_TURN,
+               "{turns} + 1, rounded up to the next {quarter}", quarter=QUARTER_TURN)  # fmt: skip
 
 
 def _note_fullness(sheet: Worksheet, flounce: SpiralFlounce) -> None:
@@ -113,23 +127,52 @@ def _note_fullness(sheet: Worksheet, flounce: SpiralFlounce) -> None:
 def _note_piece(
     sheet: Worksheet, flounce: SpiralFlounce, spiral: Spiral, turns: float, usable: Value
 ) -> None:
-    outer = Spiral(spiral.start + spiral.pitch, spiral.pitch).points(turns)
-    outline = (*outer, *reversed(spiral.points(turns)))
+    outline = _outline(spiral, turns)
     across, along = (from_float(size) for size in extent(outline))
     wide = sheet.note("piece_across", "spiral, across the cloth", across, "", basis=DRAWN)
     high = sheet.note("piece_along", "spiral, along the cloth", along, "", basis=DRAWN)
     if across > usable.length:
         tape = Tape(finest=32)
+        longest = (
+            flounce.edge + _longest_line(flounce, spiral, usable.length) - sheet["seam_line"].length
+        )
+        several = at_most(flounce, "edge", longest, "several spirals, each for at most {} of edge")
         raise RefusalError(
             f"the spiral is {tape.both(across)} across and the cloth only "
-            f"{tape.both(usable.length)} between its selvages; cut two spirals for half of the "
-            f"edge each ({tape.both(flounce.edge / 2)}), or use wider cloth",
+            f"{tape.both(usable.length)} between its selvages; use {ways(several, 'wider cloth')}",
             "edge",
         )
+    left, top = (min(each) for each in zip(*outline, strict=True))
+    sewn = tuple((x - left, y - top) for x, y in _sewn_outline(flounce, spiral, turns))
     sheet.pieces.append(
         Piece("spiral", "flounce cloth", flounce.make, high, wide, Grain.CROSS,
-              outline=at_corner(outline))
+              outline=at_corner(outline), seam_outline=sewn)
     )  # fmt: skip
+
+
+def _sewn_outline(flounce: SpiralFlounce, spiral: Spiral, turns: float) -> tuple[Point, ...]:
+    """Its seam line and its finished hem, so far inside both ends as they are turned or joined."""
+    inset = float(flounce.join_allowance if flounce.ends == CLOSED else flounce.end_hem)
+    seam = Spiral(float(flounce.start), spiral.pitch)
+    hem = Spiral(float(flounce.start + flounce.depth), spiral.pitch)
+    return (*hem.within(turns, inset), *reversed(seam.within(turns, inset)))
+
+
+def _outline(spiral: Spiral, turns: float) -> tuple[Point, ...]:
+    """What is cut: the line so far, and back along the line of the turn before."""
+    outer = Spiral(spiral.start + spiral.pitch, spiral.pitch).points(turns)
+    return (*outer, *reversed(spiral.points(turns)))
+
+
+def _longest_line(flounce: SpiralFlounce, spiral: Spiral, usable: Length) -> Length:
+    """The longest seam line whose spiral is no wider than the cloth; nothing where none is."""
+    seam = Spiral(float(flounce.start), spiral.pitch)
+    low, high = 0.0, float(MOST_TURNS)
+    for _ in range(HALVINGS):
+        middle = (low + high) / 2
+        wide, _ = extent(_outline(spiral, middle))
+        low, high = (middle, high) if wide <= float(usable) else (low, middle)
+    return from_float(seam.length(low))
 
 
 def _add_steps(sheet: Worksheet, flounce: SpiralFlounce) -> None:
@@ -141,12 +184,22 @@ def _add_steps(sheet: Worksheet, flounce: SpiralFlounce) -> None:
         )
     )  # fmt: skip
     sheet.step(
-        "Draw the spiral on paper: begin {inner_radius} from the centre and come {cut_depth} "
-        "farther out with each turn, a quarter of that with each quarter turn, for {turns} turns.",
+        "Draw the line on paper: begin {inner_radius} from the centre and come {cut_depth} farther "
+        "out with each turn, a quarter of that with each quarter turn, for {drawn_turns} turns. "
+        "One line is both edges, the inner one first and a turn later the outer one, so it runs "
+        "more than a turn past the end of the flounce.",
         "each turn lies {cut_depth} outside the one before it, everywhere.",
     )
     sheet.step(
-        "Lay the paper on the cloth, trace and cut along the spiral, one line for both edges."
+        "Where the line begins, rule straight out to its next turn: that is one end of the "
+        "flounce. Draw the seam line {edge_allowance} outside the line, measure {seam_line} along "
+        "it from that end, and rule straight out again: that is the other end.",
+        "both ends are {cut_depth} long, and the other end lies {turns} turns after the first.",
+    )
+    sheet.step(
+        "Lay the paper on the cloth, trace it, and cut both ends and along the line, from the "
+        "beginning of the flounce until the line is its outer edge at the other end.",
+        "a single strip comes free, {cut_depth} deep from end to end.",
     )
     sheet.step(
         "Stay the inner edge just inside {edge_allowance}, and clip its allowance up to the stay "
@@ -167,7 +220,7 @@ def _draw(sheet: Worksheet, spiral: Spiral, turns: float) -> None:
         sentence("Spiral to cut"),
         sentence("It begins {inner} from the centre and widens by {depth} with each turn.",
                  inner=sheet["inner_radius"], depth=sheet["cut_depth"]),
-        cut_spiral(spiral, turns, sheet["inner_radius"], sheet["cut_depth"]),
+        cut_spiral(spiral, turns, (sheet["inner_radius"], sheet["start"], sheet["cut_depth"])),
     )  # fmt: skip
     first, last = (float(sheet[name].ratio) for name in ("first_fullness", "last_fullness"))
     hanging = Scene(

@@ -10,22 +10,24 @@ from handout_engine.cautions import (
     LOOSE_THREADS,
     NECK_CORDS,
     PINS_AND_IRON,
+    SASH_LENGTH,
     TIES_CATCH,
 )
 from handout_engine.cloth import ClothInputs, note_cloth
 from handout_engine.drawing.scene import Line
 from handout_engine.drawing.strips import FlatStrip, Rule
-from handout_engine.drawing.ties import Tie, hemmed_section, sewn_in
+from handout_engine.drawing.ties import Bow, Tie, hemmed_section, sewn_in, tied
 from handout_engine.drawing.tubes import Tube, tube_section
 from handout_engine.gathering_pictures import strips_picture
 from handout_engine.inputs import SEWING, Asked, choice, count, length
-from handout_engine.lengths import Length, millimetres
+from handout_engine.lengths import ZERO, Length, millimetres
 from handout_engine.refusals import RefusalError
 from handout_engine.saying import Tape
 from handout_engine.sources import PRACTICE, published
 from handout_engine.technique import Technique
-from handout_engine.tie_steps import add_sample, add_steps
+from handout_engine.tie_steps import add_bow_step, add_sample, add_steps
 from handout_engine.values import Value, sentence
+from handout_engine.ways_out import at_most, ways
 from handout_engine.workings import Grain, Mark, Picture, Piece, Seam, Supply, Working
 from handout_engine.worksheet import Worksheet
 
@@ -50,8 +52,38 @@ class TiePair(ClothInputs, Technique):
 
     tie_length: Length = length(
         Asked("length of a tie", "What hangs free of one tie, from the seam to its end."),
-        "18 in",
+        "16 in",
         ("2 in", "40 in"),
+    )
+    hem_below: Length = length(
+        Asked(
+            "down to the hem",
+            "Of the garment it is sewn to: from the tie straight down to the hem. The ends of the "
+            "bow stay above it.",
+            basis=PRACTICE,
+        ),
+        "7 in",
+        ("1 in", "40 in"),
+    )
+    reach: Length = length(
+        Asked(
+            "round to the bow",
+            "From the seam to where the bow is tied: from a side to the middle of the back it is a "
+            "quarter of the waist.",
+            basis=PRACTICE,
+        ),
+        "5 in",
+        ("0 in", "20 in"),
+    )
+    bow: Length = length(
+        Asked(
+            "taken by the bow",
+            "What one tie gives to its loop and to the knot; tie a tape round your hand and "
+            "measure.",
+            basis=PRACTICE,
+        ),
+        "5 in",
+        ("0 in", "20 in"),
     )
     tie_width: Length = length(Asked("width of a tie", "Finished."), "1 in", ("1/4 in", "8 in"))
     place: str = choice(
@@ -88,6 +120,8 @@ class TiePair(ClothInputs, Technique):
         """Ties, cloth and steps; raises RefusalError where ties are not allowed or cannot lie."""
         sheet = Worksheet(self)
         _check_place(sheet, self)
+        if self.place == SEAMED:
+            _note_bow(sheet, self)
         sheet.note("ties", "ties to cut", 2 * self.pairs, "2 × {pairs}")
         rules = (_note_tube if self.made == TUBE else _note_hemmed)(sheet, self)
         sheet.note("with_end", "finished tie with the end that is sewn in",
@@ -105,6 +139,8 @@ class TiePair(ClothInputs, Technique):
         _add_cautions(sheet, self)
         add_sample(sheet, self.made == TUBE)
         add_steps(sheet, self.made == TUBE, self.place == DRAWN)
+        if self.place == SEAMED:
+            add_bow_step(sheet)
         _draw(sheet, self, rules)
         return sheet.finish()
 
@@ -125,9 +161,30 @@ def _check_place(sheet: Worksheet, inputs: TiePair) -> None:
     if inputs.tie_length > LONGEST_DRAWN:
         raise RefusalError(
             f"tie_length {TAPE.say(inputs.tie_length)} is more than may hang free at waist or hem; "
-            f"use at most 2 15/16 in (75 mm), or sew the ties into a seam: place: {SEAMED}",
+            f"use {at_most(inputs, 'tie_length', LONGEST_DRAWN)}, or sew the ties into a seam: "
+            f"place: {SEAMED}",
             "tie_length",
         )
+
+
+def _note_bow(sheet: Worksheet, inputs: TiePair) -> None:
+    """Note how far the ends hang, tied and untied; refuses a bow whose ends pass the hem."""
+    end = sheet.note("bow_end", "what hangs from the knot of the bow",
+                     max(ZERO, inputs.tie_length - inputs.reach - inputs.bow),
+                     "{tie_length} - {reach} - {bow}, at least 0")  # fmt: skip
+    if end.length > inputs.hem_below:
+        most = inputs.hem_below + inputs.reach + inputs.bow
+        raise RefusalError(
+            f"tie_length {TAPE.say(inputs.tie_length)} lets the ends of the bow hang "
+            f"{TAPE.say(end.length)}, below the hem of the garment, {TAPE.say(inputs.hem_below)} "
+            f"down; use {ways(at_most(inputs, 'tie_length', most), 'a larger bow')}",
+            "tie_length",
+        )
+    sheet.note("above_hem", "from the ends of the bow down to the hem",
+               inputs.hem_below - end.length, "{hem_below} - {bow_end}")  # fmt: skip
+    sheet.note("untied_below", "untied, it reaches below the hem by",
+               max(ZERO, inputs.tie_length - inputs.hem_below),
+               "{tie_length} - {hem_below}, at least 0")  # fmt: skip
 
 
 def _note_tube(sheet: Worksheet, inputs: TiePair) -> list[Rule]:
@@ -135,7 +192,7 @@ def _note_tube(sheet: Worksheet, inputs: TiePair) -> list[Rule]:
     if inputs.seam > inputs.tie_width:
         raise RefusalError(
             f"seam {TAPE.say(inputs.seam)} cannot lie flat in a tie {TAPE.say(inputs.tie_width)} "
-            f"wide; trim it after sewing and write at most {TAPE.no_more(inputs.tie_width)}",
+            f"wide; trim it after sewing and write {at_most(inputs, 'seam', inputs.tie_width)}",
             "seam",
         )
     width = sheet.note("cut_width", "tie, cut width", 2 * inputs.tie_width + 2 * inputs.seam,
@@ -181,6 +238,8 @@ def _note_hemmed(sheet: Worksheet, inputs: TiePair) -> list[Rule]:
 def _add_cautions(sheet: Worksheet, inputs: TiePair) -> None:
     if inputs.place == BONNET:
         sheet.cautions.append(BONNET_COMES_OFF)
+    if inputs.place == SEAMED:
+        sheet.cautions.append(SASH_LENGTH)
     sheet.cautions.extend((TIES_CATCH, NECK_CORDS, LOOSE_THREADS, PINS_AND_IRON))
 
 
@@ -203,6 +262,12 @@ def _draw(sheet: Worksheet, inputs: TiePair, rules: list[Rule]) -> None:
             Picture("section", sentence(words), section),
         )
     )  # fmt: skip
+    if inputs.place == SEAMED:
+        bow = Bow(*(sheet[name] for name in ("reach", "bow_end", "hem_below", "tie_width")))
+        caption = sentence("One half of the garment from behind, its bow tied: the end hangs "
+                           "{end} and stays {above} above the hem.",
+                           end=sheet["bow_end"], above=sheet["above_hem"])  # fmt: skip
+        sheet.pictures.append(Picture("worn", caption, tied(bow)))
 
 
 TECHNIQUE = TiePair

@@ -7,11 +7,11 @@ left over when it is worked out goes to the margins.
 from __future__ import annotations
 
 from dataclasses import dataclass
-from math import floor
+from math import ceil, floor
 from typing import ClassVar
 
 from handout_engine.cloth import note_cloth
-from handout_engine.inputs import Asked, choice, optional_count, optional_length
+from handout_engine.inputs import SEWING, Asked, choice, length, optional_count, optional_length
 from handout_engine.lengths import Length, inches
 from handout_engine.refusals import RefusalError
 from handout_engine.saying import Amount
@@ -22,6 +22,7 @@ from handout_engine.tucking import (
     RIGHT,
     TAPE,
     EqualRow,
+    SpareInputs,
     TuckInputs,
     add_panel,
     add_sample,
@@ -31,9 +32,11 @@ from handout_engine.tucking import (
     check_margins,
     note_cut_length,
     note_lines,
+    note_spare,
 )
 from handout_engine.tucking_pictures import TuckPictures, add_pictures
 from handout_engine.tucking_steps import add_cutting_step, add_tuck_steps
+from handout_engine.ways_out import at_least, at_most, more_than, ways
 from handout_engine.workings import Working
 from handout_engine.worksheet import Worksheet
 
@@ -50,7 +53,7 @@ USUAL: dict[str, Amount] = {
 
 
 @dataclass(frozen=True, kw_only=True)
-class TuckFit(TuckInputs, Technique):
+class TuckFit(SpareInputs, TuckInputs, Technique):
     """The missing one of panel, finished width, number of tucks and depth."""
 
     title: ClassVar[str] = "Tucks to fit"
@@ -61,6 +64,17 @@ class TuckFit(TuckInputs, Technique):
 
     one_left_out: ClassVar[tuple[str, ...]] = ("panel", "finished_width", "tucks", "depth")
 
+    spare_width: Length = length(
+        Asked(
+            "spare width",
+            "Added to the width that is wanted, for what the turns of the tucks take; none, unless "
+            "you keep some, since what a whole count leaves over is spare enough.",
+            SEWING,
+            PRACTICE,
+        ),
+        "0 in",
+        ("0 in", "4 in"),
+    )
     panel: Length | None = optional_length(
         Asked("panel", "Width of the flat panel, raw edge to raw edge."),
         "worked out from the other three; 12 in when none of the four is given",
@@ -93,9 +107,9 @@ class TuckFit(TuckInputs, Technique):
         sheet = Worksheet(self)
         _solve(sheet, self)
         row = _note_row(sheet, self)
-        panel = row.placed(self.side_allowance, sheet["tucked_width"].length)
-        check_gaps(panel, self.side_allowance, self.overlap, "spacing")
-        check_margins(panel, self.side_allowance, symmetrical=True)
+        panel = row.placed(sheet)
+        check_gaps(sheet, panel, "spacing")
+        check_margins(sheet, panel, symmetrical=True, width=None)
         note_cut_length(sheet)
         note_lines(sheet, row)
         add_panel(sheet, "panel for tucks")
@@ -141,34 +155,44 @@ def _solve(sheet: Worksheet, fit: TuckFit) -> None:
 
 def _panel(sheet: Worksheet) -> None:
     take_up = 2 * sheet["tuck_count"].whole * sheet["tuck_depth"].length
-    sheet.note("panel_cut_width", LABELS["panel"], sheet["wanted_width"].length + take_up,
-               "{wanted_width} + 2 × {tuck_count} × {tuck_depth}")  # fmt: skip
+    sheet.note("panel_cut_width", LABELS["panel"],
+               sheet["wanted_width"].length + take_up + sheet["spare_width"].length,
+               "{wanted_width} + 2 × {tuck_count} × {tuck_depth} + {spare_width}")  # fmt: skip
 
 
 def _finished(sheet: Worksheet) -> None:
     take_up = 2 * sheet["tuck_count"].whole * sheet["tuck_depth"].length
-    panel = sheet["panel_cut_width"].length
+    panel = sheet["panel_cut_width"].length - sheet["spare_width"].length
     if take_up >= panel:
-        most = (panel / (2 * sheet["tuck_depth"].length)).__ceil__() - 1
+        most = ceil(panel / (2 * sheet["tuck_depth"].length)) - 1
+        fewer = at_most(sheet.technique, "tucks", most, "at most {} tucks")
         raise RefusalError(
-            f"the tucks take {TAPE.both(take_up)}, all of the panel of {TAPE.say(panel)}; make at "
-            f"most {most} of them, or shallower ones",
+            f"the tucks take {TAPE.both(take_up)}, all of the panel of "
+            f"{TAPE.say(sheet['panel_cut_width'].length)}{_and_spare(sheet)}; use "
+            f"{ways(fewer, 'shallower ones')}",
             "tucks",
         )
     sheet.note("wanted_width", LABELS["finished_width"], panel - take_up,
-               "{panel_cut_width} - 2 × {tuck_count} × {tuck_depth}")  # fmt: skip
+               "{panel_cut_width} - 2 × {tuck_count} × {tuck_depth} - {spare_width}")  # fmt: skip
 
 
 def _to_take(sheet: Worksheet) -> Length:
     """What the tucks have to take up; refuses a panel that is no wider than it shall become."""
-    panel, wanted = sheet["panel_cut_width"].length, sheet["wanted_width"].length
+    panel = sheet["panel_cut_width"].length
+    wanted = sheet["wanted_width"].length + sheet["spare_width"].length
     if panel <= wanted:
+        wider = more_than(sheet.technique, "panel", wanted, "a panel wider than {}")
         raise RefusalError(
-            f"panel {TAPE.say(panel)} is no wider than finished_width {TAPE.say(wanted)}; no tuck "
-            f"can be taken from it, so cut the panel wider than {TAPE.no_less(wanted)}",
+            f"panel {TAPE.say(panel)} is no wider than finished_width "
+            f"{TAPE.say(sheet['wanted_width'].length)}{_and_spare(sheet)}, so no tuck can be taken "
+            f"from it; use {ways(wider, 'a smaller finished_width')}",
             "panel",
         )
     return panel - wanted
+
+
+def _and_spare(sheet: Worksheet) -> str:
+    return " with its spare" if sheet["spare_width"].length else ""
 
 
 def _count(sheet: Worksheet) -> None:
@@ -176,26 +200,32 @@ def _count(sheet: Worksheet) -> None:
     to_take, depth = _to_take(sheet), sheet["tuck_depth"].length
     tucks = floor(to_take / (2 * depth))
     if tucks < 1:
+        shallower = at_most(sheet.technique, "depth", to_take / 2, "a depth of at most {}")
         raise RefusalError(
             f"one tuck {TAPE.say(depth)} deep takes {TAPE.both(2 * depth)}, and only "
-            f"{TAPE.both(to_take)} is to be taken up; make it at most {TAPE.no_more(to_take / 2)} "
-            "deep",
+            f"{TAPE.both(to_take)} is to be taken up; use {ways(shallower, 'a wider panel')}",
             "depth",
         )
     if tucks > MOST_TUCKS:
+        deeper = at_least(sheet.technique, "depth", to_take / (2 * MOST_TUCKS),
+                          "a depth of at least {}")  # fmt: skip
         raise RefusalError(
-            f"{tucks} tucks would be needed, more than {MOST_TUCKS}; make them at least "
-            f"{TAPE.no_less(to_take / (2 * MOST_TUCKS))} deep",
+            f"{tucks} tucks would be needed, more than {MOST_TUCKS}; use "
+            f"{ways(deeper, 'a narrower panel')}",
             "depth",
         )
     sheet.note("tuck_count", LABELS["tucks"], tucks,
-               "({panel_cut_width} - {wanted_width}) / (2 × {tuck_depth}), "
+               "({panel_cut_width} - {wanted_width} - {spare_width}) / (2 × {tuck_depth}), "
                "rounded down")  # fmt: skip
 
 
 def _depth(sheet: Worksheet) -> None:
-    sheet.note("tuck_depth", LABELS["depth"], _to_take(sheet) / (2 * sheet["tuck_count"].whole),
-               "({panel_cut_width} - {wanted_width}) / (2 × {tuck_count})")  # fmt: skip
+    sheet.note(
+        "tuck_depth",
+        LABELS["depth"],
+        _to_take(sheet) / (2 * sheet["tuck_count"].whole),
+        "({panel_cut_width} - {wanted_width} - {spare_width}) / (2 × {tuck_count})",
+    )
 
 
 def _note_results(sheet: Worksheet) -> None:
@@ -205,8 +235,10 @@ def _note_results(sheet: Worksheet) -> None:
                          "2 × {tuck_depth} × {tuck_count}",
                          basis=published("baldt-1916"))  # fmt: skip
     tucked = sheet.note("tucked_width", "tucked panel, raw edge to raw edge",
-                        sheet["panel_cut_width"].length - take_up.length,
-                        "{panel_cut_width} - {take_up}")  # fmt: skip
+                        sheet["panel_cut_width"].length - take_up.length
+                        - sheet["spare_width"].length,
+                        "{panel_cut_width} - {take_up} - {spare_width}")  # fmt: skip
+    note_spare(sheet)
     sheet.note("left_over", "left over for the margins, since a count is whole",
                tucked.length - sheet["wanted_width"].length,
                "{tucked_width} - {wanted_width}")  # fmt: skip
@@ -216,9 +248,10 @@ def _note_row(sheet: Worksheet, fit: TuckFit) -> EqualRow:
     """Note spacing and margins: both margins take half of what is left over."""
     tucks, seams = sheet["tuck_count"], 2 * fit.side_allowance
     if sheet["wanted_width"].length <= seams:
+        wider = more_than(fit, "finished_width", seams, "a finished_width of more than {}")
         raise RefusalError(
-            f"finished_width {TAPE.say(sheet['wanted_width'].length)} is all seam; it runs from "
-            f"raw edge to raw edge, so make it wider than {TAPE.no_less(seams)}",
+            f"finished_width {TAPE.say(sheet['wanted_width'].length)} is all seam, for it runs "
+            f"from raw edge to raw edge; use {ways(wider, 'narrower side allowances')}",
             "finished_width",
         )
     inside = sheet.note("wanted_inside", "wanted width, seam to seam",

@@ -23,6 +23,7 @@ from handout_engine.tucking import (
     TAPE,
     TOWARDS,
     EqualRow,
+    SpareInputs,
     TuckInputs,
     add_panel,
     add_sample,
@@ -44,7 +45,7 @@ USUAL_DEPTHS = {SPACED: inches("1/4"), PIN: inches("1/16"), BLIND: inches("1/4")
 
 
 @dataclass(frozen=True, kw_only=True)
-class TuckSet(TuckInputs, Technique):
+class TuckSet(SpareInputs, TuckInputs, Technique):
     """A number of equal tucks in a panel."""
 
     title: ClassVar[str] = "Set of tucks"
@@ -162,9 +163,9 @@ def _note_panel(sheet: Worksheet, tucks: TuckSet, depth: Value) -> FoldedPanel:
     note_cut(sheet, take_up, finished)
     row = EqualRow(sheet["tucks"], depth, spacing, margin, tucks.press)
     note_lines(sheet, row, published("home-school-sewing") if tucks.kind == BLIND else GEOMETRY)
-    panel = row.placed(tucks.side_allowance, sheet["tucked_width"].length)
-    check_gaps(panel, tucks.side_allowance, tucks.overlap, "spacing")
-    check_margins(panel, tucks.side_allowance, tucks.first_margin is None)
+    panel = row.placed(sheet)
+    check_gaps(sheet, panel, "spacing")
+    check_margins(sheet, panel, tucks.first_margin is None, tucks.finished_width)
     return panel
 
 

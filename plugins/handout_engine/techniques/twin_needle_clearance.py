@@ -7,7 +7,6 @@ measured. Where the one says yes and the other no, the smaller answer holds.
 from __future__ import annotations
 
 from dataclasses import dataclass
-from math import floor
 from typing import ClassVar
 
 from handout_engine.cautions import NEEDLE_BREAKS, PINS_AND_IRON
@@ -19,6 +18,7 @@ from handout_engine.saying import Rounding, Saying, Tape, nearest
 from handout_engine.sources import PRACTICE
 from handout_engine.technique import Technique
 from handout_engine.values import Value, sentence
+from handout_engine.ways_out import at_most
 from handout_engine.workings import Picture, Step, Supply, Working
 from handout_engine.worksheet import Worksheet
 
@@ -97,7 +97,7 @@ def _note_by_machine(sheet: Worksheet, needle: TwinNeedleClearance) -> Value:
         raise RefusalError(
             f"needles {_mm(needle.needle_spacing)} apart do not pass an opening made for a stitch "
             f"of {_mm(needle.greatest_stitch)} with {_mm(needle.margin)} to spare; use "
-            + _needles_within(room),
+            + _needles_within(needle, room),
             "needle_spacing",
         )
     return sheet.note("by_machine", "by the machine's greatest stitch width", left,
@@ -129,7 +129,7 @@ def _note_by_slot(
         raise RefusalError(
             f"{slot.label} {_mm(slot.length)} is too narrow: needles {_mm(needle.needle_spacing)} "
             f"apart with blades of {_mm(blade.length)} need {_mm(taken)}; use a wider slot, or "
-            + _needles_within(room),
+            + _needles_within(needle, room),
             slot.name,
         )
     return sheet.note("by_slot", "by the measured slot", left,
@@ -190,8 +190,8 @@ def _draw(sheet: Worksheet, blade: Value, answer: Value) -> None:
     )  # fmt: skip
 
 
-def _needles_within(room: Length) -> str:
-    return f"needles at most {_mm(room, floor)} apart" if room > ZERO else "one needle"
+def _needles_within(needle: TwinNeedleClearance, room: Length) -> str:
+    return at_most(needle, "needle_spacing", room, "a needle_spacing of at most {}") or "one needle"
 
 
 def _mm(amount: Length, rounding: Rounding = nearest) -> str:

@@ -214,7 +214,8 @@ def test_a_length_of_its_own_needs_no_share():
         ({"reach": "15 cm"}, "a jacket 5 29/32 in (15 cm) long leaves no side below the arm; give "
          "reach at least 8 3/16 in (20.8 cm), or underarm_curve or sleeve_ease less"),
         ({"facing": "2 cm"}, "facing 25/32 in is narrower than the overlap, 29/32 in (23 mm), so "
-         "that holes and buttons would stand partly in one layer; use at least 29/32 in (23 mm)"),
+         "that holes and buttons would stand partly in one layer; use at least 29/32 in (23 mm), "
+         "or a smaller button"),
         ({"extension": "1/4 in"}, "extension 1/4 in is too little for a button of 13/32 in, which "
          "would stand within 1/4 in of the edge; use at least 15/32 in (12 mm), a smaller button "
          "or less clearance"),

@@ -216,7 +216,7 @@ def test_the_pieces_of_both_forms_have_one_edge_or_two():
     [
         ({"size": "62", "depth": "5 cm"},
          "depth 1 31/32 in (50 mm) covers more than 0.8 of the shoulder seam, 1 23/32 in (44 mm); "
-         "use at most 1 3/8 in (34 mm), or depth_share more"),
+         "use at most 1 3/8 in (34 mm), or more depth_share"),
         ({"size": "98", "rounding": "6 cm"},
          "rounding 2 3/8 in is more than the collar is deep; use at most 1 15/16 in (50 mm)"),
     ],

@@ -182,8 +182,8 @@ def test_the_hem_hangs_level_all_round():
          "the head, 16 17/32 in (42 cm), with 25/32 in (20 mm) of room does not pass a neck that "
          "opens to 13 in (33 cm); give opening at least 4 5/32 in (10.5 cm), or neck_ease more"),
         ({"reach": "20 cm", "hem_trim": "10 cm"},
-         "the cloth would end less than 1 3/16 in (30 mm) below the arms; give reach at least "
-         "9 9/32 in (23.5 cm), or a narrower trim"),
+         "the cloth would end less than 1 3/16 in (30 mm) below the arms; use a reach of at "
+         "least 9 9/32 in (23.5 cm), or a narrower trim or a longer slip"),
     ],
 )  # fmt: skip
 def test_what_cannot_be_worn_is_refused(written, sentence):

@@ -192,13 +192,13 @@ def test_a_trim_shortens_the_cloth_and_not_the_garment(key):
     [
         ({"size": "50", "yoke_share": "0.6"},
          "the front yoke would be 25/32 in (20 mm) deep at its centre, less than 1 in (25 mm); "
-         "give yoke_share 0.65 or more, or neck_ease or neck_drop less"),
+         "use a yoke_share of at least 0.65, or less neck_ease or neck_drop"),
         ({"size": "62", "lap": "3/4 in"},
          "lap 3/4 in leaves less than 1/4 in beside a button of 3/8 in; use at least 7/8 in "
          "(23 mm), or a smaller button"),
         ({"size": "62", "facing": "3/4 in"},
-         "facing 3/4 in does not reach under the buttons; use at least 7/8 in (23 mm), as wide as "
-         "the lap"),
+         "facing 3/4 in does not reach under the buttons; use at least 7/8 in (23 mm), or a "
+         "narrower lap"),
         ({"size": "62", "head_room": "1 cm", "neck_ease": "6 cm", "neck_drop": "1.5 cm",
           "yoke_share": "0.9", "opening": "10 cm"},
          "opening 3 15/16 in leaves too little below the yoke for a placket that laps 7/8 in; use "
@@ -223,7 +223,7 @@ def test_a_trim_shortens_the_cloth_and_not_the_garment(key):
          "yoke; use at most 1 21/32 in (42 mm), or a smaller button, or more yoke_share"),
         ({"back_neck_depth": "8 cm", "opening": "30 cm"},
          "the neck would be only 1 11/32 in (34 mm) wide for its depth; use at most 1 21/32 in "
-         "(42 mm), or give neck_ease more"),
+         "(42 mm), or more neck_ease"),
     ],
 )  # fmt: skip
 def test_what_cannot_be_sewn_is_refused_with_the_way_out(key, written, sentence):

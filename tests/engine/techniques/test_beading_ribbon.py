@@ -58,7 +58,7 @@ def test_woven_by_hand_it_lies_over_as_many_bars(run, pitch):
         ),
         (
             {"slot": "5/8 in"},
-            "slot 5/8 in is as wide as the beading itself; give the height of one opening, less "
+            "slot 5/8 in is as wide as the beading itself; use the height of one opening, less "
             "than 5/8 in (15 mm)",
         ),
         (

@@ -59,9 +59,9 @@ def test_the_refusals_name_the_ways_out():
         "least_strip 1/2 in would be used up by its join; use more than 23/32 in (18 mm)"
     )
     assert refusal("bias-strips", cloth_across="4 in", cloth_along="4 in", width="1 in") == (
-        "the longest strip is 4 5/16 in (11 cm), shorter than the least useful strip 6 in; use a "
-        "shorter least_strip, narrower strips, or more cloth (no strip of this cloth can be longer "
-        "than 5 21/32 in (14.3 cm))"
+        "the longest strip is 4 5/16 in (11 cm), shorter than the least useful strip 6 in, and no "
+        "strip of this cloth can be longer than 5 21/32 in (14.3 cm); use a shorter least_strip, "
+        "narrower strips, or more cloth"
     )
     assert "gives no whole strip in this cloth" in refusal(
         "bias-strips", cloth_across="2 in", cloth_along="2 in", width="3 in"

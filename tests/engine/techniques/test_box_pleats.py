@@ -39,11 +39,11 @@ def test_boxes_that_stand_apart_take_less_than_three_to_one():
         (
             {"finished_width": "12 1/2 in", "pleats": 6, "depth": "1 1/4 in"},
             "two depths lie behind 2 in of pleat, 2 1/2 in in all, so the folds would overlap; "
-            "make them at most 1 in (25 mm) deep, or write overlap: allowed",
+            "use a depth of at most 1 in (25 mm), or overlap: allowed",
         ),
         (
             {"finished_width": "12 1/2 in", "pleats": 6, "box": "3 in"},
-            "make them at most 2 in (50 mm) wide, or make at most 4",
+            "use a box of at most 2 in (50 mm), or at most 4 pleats",
         ),
         ({"finished_width": "8 in", "margin": "4 in"}, "leave nothing to pleat"),
     ],

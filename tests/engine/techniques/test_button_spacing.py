@@ -147,7 +147,7 @@ def test_the_refusals_name_the_nearest_that_can_be_sewn():
     assert "use less than 3/16 in (5 mm)" in refusal(
         "button-spacing", clearance="0 in", beyond="1/4 in"
     )
-    assert "write buttons: 1" in refusal("button-spacing", opening="1 in", button="1/2 in",
+    assert "use buttons: 1" in refusal("button-spacing", opening="1 in", button="1/2 in",
                                          first="1/2 in", last="3/8 in")  # fmt: skip
     many = {"opening": "40 in", "first": "1/4 in", "last": "1/4 in"}
     assert "use at least 11/16 in (18 mm)" in refusal(

@@ -198,7 +198,8 @@ def test_a_rectangle_is_trimmed_where_its_edges_step_and_a_square_is_not():
         ),
         (
             {"cloth_across": "2 in", "cloth_along": "20 in", "strip_allowance": "3/4 in"},
-            "cloth, across 2 in is used up by the seams; use more than 2 1/4 in (58 mm)",
+            "cloth, across 2 in is used up by the seams; use more than 2 1/4 in (58 mm) for "
+            "cloth_across, or narrower seams",
         ),
         (
             {"cloth_across": "10 in", "cloth_along": "12 in", "wanted": "9 yd"},

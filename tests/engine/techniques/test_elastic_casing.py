@@ -95,11 +95,11 @@ def test_a_thousand_pieces_of_elastic_close_into_a_ring_that_goes_round_the_body
     [
         ({"body": "18 in", "garment_edge": "17 in"}, "use at least 18 in"),
         ({"body": "18 in", "stretch": "1", "share": "0.9"},
-         "stretches to at least 1.12, or more of it"),
+         "use at least 1.12, or more of the elastic"),
         ({"body": "18 in", "garment_edge": "22 in", "must_pass": "24 in"},
-         "use garment_edge of at least 24 in"),
+         "use a garment_edge of at least 24 in"),
         ({"body": "18 in", "garment_edge": "50 in", "must_pass": "34 in", "share": "1"},
-         "stretches to at least 1.89, or more of it"),
+         "use a stretch of at least 1.89, or more of the elastic"),
         ({"elastic": "1/8 in", "ease": "1/16 in", "turn": "1/4 in"}, "at most 3/16 in (4 mm)"),
     ],
 )  # fmt: skip

@@ -138,3 +138,22 @@ def test_without_end_allowance_no_end_is_sewn_across():
     written = {"end_allowance": "0 in"}
     for made in ("a folded strip", "two cloths", "cut on with its facing"):
         assert not any("ends," in step for step in steps(work("front-band", made=made, **written)))
+
+
+def test_a_band_set_into_a_cut_opening_keeps_raw_ends_and_cuts_no_front():
+    open_front, opening = (
+        " ".join(steps(work("front-band", onto=onto)))
+        for onto in ("a front edge", "an opening cut into the front")
+    )
+    assert "sew across both ends" in open_front and "On the front draw" in open_front
+    assert "sew across both ends" not in opening and "On the front draw" not in opening
+    assert "Both its ends stay raw" in opening
+    assert length(work("front-band", onto="an opening cut into the front"), "band_length") == (
+        length(work("front-band"), "band_length")
+    )
+
+
+def test_a_band_cut_on_has_no_opening_to_go_into():
+    assert "set it onto a front edge" in refusal(
+        "front-band", made="cut on with its facing", onto="an opening cut into the front"
+    )

@@ -23,7 +23,7 @@ def test_three_steps_by_hand():
     working = work("graduated-tucks", depths="1/4 in; 3/8 in; 1/2 in")
     assert [said(working, f"gap_{number}") for number in (1, 2)] == ["3/8 in", "1/2 in"]
     assert said(working, "take_up") == "2 1/4 in"
-    assert said(working, "panel_cut_width") == "10 3/4 in"
+    assert said(working, "panel_cut_width") == "11 1/4 in"
     assert any("tuck 1 1/4 in; tuck 2 3/8 in; tuck 3 1/2 in" in step for step in steps(working))
 
 
@@ -45,14 +45,14 @@ def test_two_sets_facing_a_centre_need_both_depths_there():
 def test_two_depths_lie_over_the_centre_however_the_spacing_is_given():
     written = {"depths": "1/2 in", "sets": TWO, "press": "towards the centre"}
     assert refusal("graduated-tucks", spacing="3/4 in", **written) == (
-        "tucks 1 and 2 stand 3/4 in apart, and 1 in of tuck would lie over that gap; set spacing "
-        "to at least 1 in (26 mm), make them shallower, or write overlap: allowed"
+        "tucks 1 and 2 stand 3/4 in apart, and 1 in of tuck would lie over that gap; use a "
+        "spacing of at least 1 in (26 mm), or shallower tucks, or write overlap: allowed"
     )
     assert work("graduated-tucks", spacing="1 in", **written)
 
 
 def test_one_spacing_for_all_must_clear_the_deepest():
-    assert "set spacing to at least 1/2 in" in refusal(
+    assert "use a spacing of at least 1/2 in" in refusal(
         "graduated-tucks", depths="1/4 in; 1/2 in; 3/8 in", spacing="3/8 in"
     )
     assert work("graduated-tucks", depths="1/4 in; 3/8 in; 1/2 in", spacing="3/8 in")
@@ -98,8 +98,9 @@ def test_a_thousand_sets_fold_to_what_the_page_says():
             "away from the centre": half, "towards the centre": [not each for each in half],
         }[press]  # fmt: skip
         folded = folded_by_chart(working, "panel_cut_width", left)
-        assert folded.width == length(working, "tucked_width").mm
+        assert folded.width == length(working, "worked_width").mm
         assert folded.cloth == length(working, "panel_cut_width").mm
+        edge += length(working, "spare_width").mm / 2
         assert folded.layers <= 3 and folded.clear_of(edge)
         gaps = [length(working, f"gap_{number}").mm for number in range(1, count)]
         sewn = sewn_tucks(edge + length(working, "margin").mm, every, gaps,

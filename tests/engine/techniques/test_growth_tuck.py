@@ -46,7 +46,7 @@ def test_hidden_on_the_wrong_side_the_cloth_is_folded_the_other_way():
     [
         ({"above_hem": "1/2 in"}, "use at least 3/4 in (20 mm)"),
         ({"spacing": "1/4 in"}, "each tuck would lie over the next; use at least 1/2 in"),
-        ({"panel_length": "2 in", "tucks": 3}, "a panel longer than 2 3/4 in"),
+        ({"panel_length": "2 in", "tucks": 3}, "a panel_length of more than 2 3/4 in"),
     ],
 )
 def test_tucks_without_room_above_the_hem_are_refused(written, sentence):

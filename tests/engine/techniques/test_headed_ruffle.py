@@ -42,7 +42,7 @@ def test_gathered_along_its_centre():
 
 def test_rows_that_would_leave_the_heading_are_refused():
     assert refusal("headed-ruffle", heading="1/4 in", rows_apart="1/2 in") == (
-        "rows_apart 1/2 in puts one row off the edge; use less than 1/2 in (12 mm)"
+        "rows_apart 1/2 in puts one row off the edge; use less than 1/2 in (12 mm), or more heading"
     )
 
 

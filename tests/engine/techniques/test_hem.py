@@ -101,7 +101,7 @@ def test_a_faced_hem_is_cut_from_two_pieces():
     [
         ({"hem": "faced", "growth": "1 in"}, "a faced hem holds no growth"),
         ({"hem": "rolled and whipped", "growth": "1 in"}, "use a double or single hem"),
-        ({"hem_depth": "1/8 in"}, "use at most 1/8 in (3 mm), or a single hem"),
+        ({"hem_depth": "1/8 in"}, "use at most 1/8 in (3 mm), or a deeper or a single hem"),
         ({"finished_length": "2 in"}, "as deep as the panel is long"),
     ],
 )

@@ -26,7 +26,7 @@ def test_one_pleat_at_the_centre_by_hand():
 
 
 def test_pleats_nearer_than_two_depths_are_refused():
-    assert "make them at most 2 1/2 in (63 mm) deep" in refusal(
+    assert "use a depth of at most 2 1/2 in (63 mm)" in refusal(
         "inverted-pleat", finished_width="20 in", pleats=4, depth="3 in"
     )
     assert work("inverted-pleat", finished_width="20 in", pleats=4, depth="2 1/2 in")

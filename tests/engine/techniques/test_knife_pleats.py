@@ -54,7 +54,7 @@ def test_what_pleats_of_a_given_width_leave_goes_to_the_margins():
         (
             {"visible": "1 in", "depth": "1 1/2 in"},
             "one depth lies behind 1 in of pleat, 1 1/2 in in all, so the folds would overlap; "
-            "make them at most 1 in (25 mm) deep, or write overlap: allowed",
+            "use a depth of at most 1 in (25 mm), or overlap: allowed",
         ),
         ({"visible": "2 in"}, "use at most 1 21/32 in (42 mm) each, or at most 10 pleats"),
         ({"visible": "1 in", "margin": "1 in"}, "say the same thing twice"),

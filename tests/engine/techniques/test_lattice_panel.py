@@ -129,8 +129,8 @@ def test_a_rectangle_is_the_same_by_its_corners():
         ),
         (
             {"rising_angle": "10", "falling_angle": "12"},
-            "the two sets cross at 22°, too nearly parallel to weave; let both angles together be "
-            "from 30° to 150°",
+            "the two sets cross at 22°, too nearly parallel to weave: both angles together are "
+            "30° to 150°; use at least 20°, or other angles",
         ),
         (
             {"tube_width": "1/8 in", "tube_allowance": "1/4 in"},
@@ -163,8 +163,8 @@ def test_what_cannot_be_is_refused_with_the_way_out(written, sentence):
 def test_too_many_tubes_are_refused_with_a_gap_that_does():
     said_no = refusal("lattice-panel", width="16 in", depth="16 in", tube_width="1/8 in",
                       gap="1/16 in")  # fmt: skip
-    assert "use a gap of about" in said_no
-    gap = said_no.split("use a gap of about ")[1].split(" (")[0]
+    assert "use a gap of at least" in said_no
+    gap = said_no.split("use a gap of at least ")[1].split(" (")[0]
     assert work("lattice-panel", width="16 in", depth="16 in", tube_width="1/8 in", gap=gap)
 
 

@@ -125,7 +125,7 @@ def test_a_sharper_corner_takes_more(turn, wide):
         ({"sides": "6 in"}, "one open side has no corner to mitre; write at least 2 sides"),
         (
             {"sides": "6 in; 6 in; 6 in; 6 in", "turn": "160"},
-            "turn 160° at 3 corners goes more than once round; use at most 120°",
+            "turn 160° at 3 corners goes more than once round; use at most 120°, or fewer sides",
         ),
         (
             {"sides": "6 in; 9 in; 6 in; 8 in", "ends": "ring"},
@@ -139,7 +139,7 @@ def test_a_sharper_corner_takes_more(turn, wide):
         (
             {"sides": "4 in; 1 in; 4 in", "measured": "outer line", "lace_width": "1/2 in"},
             "lace_width 1/2 in leaves nothing of side 2 inside, 1 in on the outer line; use lace "
-            "narrower than 1/2 in (12 mm)",
+            "narrower than 1/2 in (12 mm), or longer sides",
         ),
     ],
 )

@@ -52,7 +52,8 @@ def test_inside_a_hollow_curve_the_hem_is_shorter_and_fuller(edge, depth, turn):
 def test_a_hem_that_gathers_cannot_reach_is_refused_with_the_least_that_can():
     sentence = refusal("outline-ruffle", edge="8 in", depth="4 in", fullness="2")
     assert sentence == (
-        "fullness 2 does not reach round the hem, which is 4.14 times the edge; use at least 4.15"
+        "fullness 2 does not reach round the hem, which is 4.14 times the edge; use at least 4.15, "
+        "or a shallower ruffle"
     )
     work("outline-ruffle", edge="8 in", depth="4 in", fullness="4.15")
 

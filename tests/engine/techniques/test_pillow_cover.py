@@ -44,14 +44,17 @@ def test_a_plain_cover_has_neither():
     ("written", "sentence"),
     [
         ({"overlap": "12 in", "pillow_length": "8 in"},
-         "overlap 12 in is more than the pillow is long, 8 in; use at most 8 in (20.3 cm)"),
+         "overlap 12 in is more than the pillow is long, 8 in; use at most 8 in (20.3 cm), "
+         "or a longer pillow"),
         ({"overlap": "1 in", "back_hem": "2 in"},
-         "back_hem 2 in is deeper than the panels lap, 1 in; use at most 1 in (25 mm)"),
+         "back_hem 2 in is deeper than the panels lap, 1 in; use at most 1 in (25 mm), "
+         "or more overlap"),
         ({"edge": "ruffled", "corner": "6 in", "pillow_width": "8 in"},
-         "corner 6 in rounds more than a whole side of the pillow; use at most 4 in (10.1 cm)"),
+         "corner 6 in rounds more than a whole side of the pillow; use at most 4 in "
+         "(10.1 cm), or a larger pillow"),
         ({"pillow_length": "40 in"},
          "the front is cut 45 in (114.3 cm) and the cloth is only 44 in (111.8 cm) wide between "
-         "its selvages; make a pillow at most 39 in (99 cm) long, or use wider cloth"),
+         "its selvages; use a pillow at most 39 in (99 cm) long, or wider cloth"),
     ],
 )  # fmt: skip
 def test_what_cannot_be_covered_is_refused(written, sentence):

@@ -23,7 +23,7 @@ def test_a_measured_sample_by_hand():
                    sample_tucks=10, finished_width="6 in")  # fmt: skip
     assert length(working, "take_up_each") == millimetres("0.635")
     assert said(working, "take_up") == "1/2 in"
-    assert said(working, "panel_cut_width") == "7 in"
+    assert said(working, "panel_cut_width") == "7 1/2 in"
     assert working.values["take_up_each"].basis == GEOMETRY
 
 
@@ -41,7 +41,7 @@ def test_without_a_sample_the_take_up_is_an_estimate_and_says_so():
         ({"sample_after": "4 in"}, "sample_before is missing"),
         ({"sample_before": "4 in", "sample_after": "4 in"}, "no narrower than sample_before"),
         ({"spacing": "1/16 in"}, "use at least 3/32 in (2 mm)"),
-        ({"tucks": 30}, "make it at least 7 11/32 in"),
+        ({"tucks": 30}, "use a finished_width of at least 7 11/32 in"),
     ],
 )
 def test_samples_and_rows_that_cannot_be_are_refused(written, sentence):
@@ -74,8 +74,8 @@ def test_a_thousand_panels_draw_up_to_what_the_page_says():
             continue
         worked += 1
         ridges = drawn_up(working)
-        edge, margin = length(working, "side_allowance").mm, length(working, "margin").mm
-        spacing, width = length(working, "spacing").mm, length(working, "tucked_width").mm
+        edge, margin = length(working, "edge_to_seam").mm, length(working, "margin").mm
+        spacing, width = length(working, "spacing").mm, length(working, "worked_width").mm
         assert ridges[0] == edge + margin
         assert {after - before for before, after in pairwise(ridges)} <= {spacing}
         assert width - ridges[-1] == edge + margin

@@ -37,12 +37,12 @@ def test_towards_the_centre_they_stand_further_apart():
 @pytest.mark.parametrize(
     ("written", "sentence"),
     [
-        ({"stitched": "10 in"}, "nothing is released; stitch less than 10 in"),
+        ({"stitched": "10 in"}, "nothing is released; use less than 10 in"),
         (
             {"stitched": "8 in", "freed": "above and below"},
-            "nothing is released; stitch less than 8 in",
+            "nothing is released; use less than 8 in",
         ),
-        ({"spacing": "1/8 in"}, "set spacing to at least 1/4 in"),
+        ({"spacing": "1/8 in"}, "use a spacing of at least 1/4 in"),
         ({"finished_width": "2 in"}, "would be caught in the seam"),
     ],
 )

@@ -123,7 +123,10 @@ def test_deeper_scallops_are_longer_round_their_edge(rise, more):
 @pytest.mark.parametrize(
     ("written", "sentence"),
     [
-        ({"rise": "1 1/4 in"}, "use at most 1 1/32 in (26 mm), a gap of 1/8 in (4 mm), or satin"),
+        (
+            {"rise": "1 1/4 in"},
+            "use at most 1 1/32 in (26 mm), or a gap of at least 1/8 in (4 mm), or satin",
+        ),
         (
             {"rise": "2 in", "finish": "satin stitched"},
             "bulges over its neighbour; use at most 1 1/2 in (38 mm)",

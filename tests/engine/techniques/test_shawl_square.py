@@ -44,10 +44,10 @@ def test_lace_takes_two_of_its_widths_at_each_corner_and_its_join():
                                              "1/8 in; use at most 1/8 in (3 mm)"),
         ({"finished": "8 in", "hem": "3 in"}, "hem 3 in leaves the mitres of a side no room beside "
                                              "each other; use at most a quarter of the side, "
-                                             "2 in (50 mm)"),
+                                             "2 in (50 mm), or a larger square"),
         ({"finished": "44 in"}, "the square is cut 46 1/2 in (118.1 cm) and the cloth is only 44 "
-                                "in (111.8 cm) wide between its selvages; make it at most 41 1/2 "
-                                "in (105.4 cm), or use wider cloth"),
+                                "in (111.8 cm) wide between its selvages; use a square of at most "
+                                "41 1/2 in (105.4 cm), or wider cloth"),
     ],
 )  # fmt: skip
 def test_what_cannot_be_hemmed_is_refused(written, sentence):

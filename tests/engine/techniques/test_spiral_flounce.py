@@ -1,15 +1,19 @@
-"""Spiral flounce: its length against numeric integration, its turns, its refusals."""
+"""Spiral flounce: its length against numeric integration, its cutting as printed, its refusals."""
 
+from fractions import Fraction
 from itertools import pairwise
 from math import dist, pi, sqrt
 
 import pytest
 from hypothesis import given
 from hypothesis import strategies as st
+from shapely import Polygon, make_valid
 
 from handout_engine.flounces import Spiral
 from handout_engine.lengths import inches
-from worked import length, refusal, said, work
+from handout_engine.saying import Tape
+from spiral_cutting import cut
+from worked import length, refusal, said, steps, work
 
 radii = st.floats(8, 200)
 pitches = st.floats(10, 150)
@@ -73,6 +77,50 @@ def test_a_start_inside_its_own_allowance_is_refused():
 
 
 def test_a_spiral_wider_than_the_cloth_is_refused_with_a_way_out():
-    assert "cut two spirals for half of the edge each" in refusal(
+    assert "use several spirals, each for at most" in refusal(
         "spiral-flounce", edge="10 yd", depth="6 in"
     )
+
+
+@pytest.mark.parametrize("tape", [Tape("inches", 16), Tape("metric")])
+@pytest.mark.parametrize(
+    "measures",
+    [
+        {"edge": "140 cm"},
+        {"edge": "14 in", "depth": "2 1/2 in"},  # less than one turn
+        {"edge": "26 in", "depth": "1 1/4 in", "start": "3/4 in"},
+        {"edge": "55 in", "depth": "3 cm", "start": "2 cm"},
+        {"edge": "30 in", "depth": "2 in", "start": "5 in", "ends": "closed"},
+    ],
+)
+def test_what_its_steps_say_cuts_the_flounce_that_is_promised(measures, tape):
+    """Drawn, ruled and cut as printed; the tape's marks may cost two in the hundred."""
+    working = work("spiral-flounce", cloth_width="60 in", **measures)
+    found = cut(steps(working, tape))
+    promised = working.values["seam_line"].mm
+    deep = working.values["cut_depth"].mm
+    assert found.seam == pytest.approx(promised, rel=0.02)
+    assert found.ends == pytest.approx((deep, deep), abs=1)
+    # a strip so deep: as long as its middle line, more or less
+    (piece,) = working.pieces
+    assert found.area == pytest.approx(Polygon(piece.outline).area, rel=0.03)
+
+
+@given(st.integers(4, 80).map(inches), st.integers(2, 24).map(lambda n: inches(f"{n}/4")))
+def test_a_turn_more_is_drawn_than_the_flounce_has(edge, start):
+    working = work("spiral-flounce", edge=edge, start=start, cloth_width="120 in")
+    turns, drawn = (working.values[name].amount for name in ("turns", "drawn_turns"))
+    assert 0 <= drawn - (turns + 1) < Fraction(1, 4)
+
+
+def test_its_sheet_shows_the_seam_line_as_long_as_it_is_sewn():
+    working = work("spiral-flounce", edge="24 in")
+    (piece,) = working.pieces
+    sewn, whole = Polygon(piece.seam_outline), make_valid(Polygon(piece.outline))
+    assert sewn.is_valid
+    assert whole.buffer(0.1).contains(sewn)
+    start, deep, pitch = (working.named[name].mm for name in ("start", "depth", "cut_depth"))
+    hem, ends = Spiral(start + deep, pitch), 2 * deep
+    turns = float(working.values["turns"].amount)
+    long = working.inputs["edge"].mm + ends + hem.length(turns) - inches("1/2").mm
+    assert sewn.exterior.length == pytest.approx(float(long), rel=0.005)

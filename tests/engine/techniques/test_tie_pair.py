@@ -4,9 +4,15 @@ from fractions import Fraction
 from random import Random
 
 import pytest
+from hypothesis import given
+from hypothesis import strategies as st
 
+from handout_engine.blocks import read_block
+from handout_engine.bodies import LENGTHS
 from handout_engine.lengths import Length, inches, millimetres
+from handout_engine.pages import work_page
 from handout_engine.refusals import RefusalError
+from handout_engine.saying import Tape
 from pleat_folding import fold
 from worked import length, refusal, said, steps, work
 
@@ -17,7 +23,7 @@ DRAWN = "drawn through at waist or hem"
 
 def test_a_tube_by_hand():
     """1 in wide, seam 1/4 in: 2 1/2 in cut. 18 in, a seam across the end and 1/2 in: 18 3/4."""
-    working = work("tie-pair", tie_length="18 in", tie_width="1 in")
+    working = work("tie-pair", tie_length="18 in", tie_width="1 in", hem_below="9 in")
     assert said(working, "cut_width") == "2 1/2 in"
     assert said(working, "cut_length") == "18 3/4 in"
     (piece,) = working.pieces
@@ -26,7 +32,8 @@ def test_a_tube_by_hand():
 
 def test_a_hemmed_tie_by_hand():
     """4 in wide with hems of 1/4 + 1/4 in: 5 in cut; 18 in, one hem and 1/2 in: 19 in long."""
-    working = work("tie-pair", made=HEMMED, tie_width="4 in", hem_turn="1/4 in", pairs=3)
+    working = work("tie-pair", made=HEMMED, tie_length="18 in", tie_width="4 in",
+                   hem_turn="1/4 in", pairs=3, hem_below="9 in")  # fmt: skip
     assert said(working, "cut_width") == "5 in"
     assert said(working, "cut_length") == "19 in"
     assert working.pieces[0].count == 6
@@ -38,6 +45,7 @@ def random_ties(made):
     for _ in range(1000):
         written = {
             "made": made,
+            "hem_below": "40 in",
             "tie_length": Length(random.randint(32, 640) * SIXTEENTH),
             "tie_width": Length(random.randint(4, 80) * SIXTEENTH),
             "seam": Length(random.randint(1, 8) * SIXTEENTH),
@@ -115,7 +123,7 @@ def test_its_cautions_speak_of_cords_and_of_bonnets():
 
 
 def test_the_finished_tie_is_measured_with_its_end():
-    working = work("tie-pair", tie_length="18 in")
+    working = work("tie-pair", tie_length="18 in", hem_below="9 in")
     assert length(working, "with_end") == inches("37/2")
     assert sum("18 1/2 in long" in each for each in steps(working)) == 1
 
@@ -124,3 +132,58 @@ def test_a_tie_that_is_drawn_through_is_sewn_to_what_runs_in_the_casing():
     drawn = steps(work("tie-pair", place=DRAWN, tie_length="2 in"))
     assert any("stitch the band down at the middle" in each for each in drawn)
     assert not any("Sew the seam over them" in each for each in drawn)
+
+
+def test_a_sash_on_a_dress_of_fourteen_inches_by_hand():
+    """From the waist 7 in to the hem; 5 in round to the back, 5 in for loop and knot.
+
+    17 in reach the hem exactly. 18 in, 24 in and 28 in, as the page once had them, pass it.
+    """
+    dress = {"hem_below": "7 in", "reach": "5 in", "bow": "5 in"}
+    to_the_hem = work("tie-pair", tie_length="17 in", **dress)
+    assert said(to_the_hem, "bow_end") == "7 in"
+    assert said(to_the_hem, "above_hem") == "0 in"
+    for long in ("17 1/16 in", "18 in", "24 in", "28 in"):
+        assert "use at most 17 in (43.1 cm)" in refusal("tie-pair", tie_length=long, **dress)
+
+
+@given(st.integers(32, 640), st.integers(16, 320), st.integers(0, 160), st.integers(0, 160))
+def test_no_bow_hangs_below_its_hem(tie, hem, reach, bow):
+    """The tie laid out: round to the knot, into the bow, and down; it ends above the hem."""
+    written = {"tie_length": tie, "hem_below": hem, "reach": reach, "bow": bow}
+    try:
+        working = work("tie-pair", **{name: Length(n * SIXTEENTH) for name, n in written.items()})
+    except RefusalError:
+        assert tie - reach - bow > hem
+        return
+    hangs = max(0, tie - reach - bow)
+    assert hangs <= hem
+    assert length(working, "bow_end") == Length(hangs * SIXTEENTH)
+    assert length(working, "above_hem") == Length((hem - hangs) * SIXTEENTH)
+    untied = any("Untied each reaches" in step for step in steps(working))
+    assert untied == (tie > hem)
+
+
+def test_a_sash_says_which_rules_were_consulted():
+    (said_of_it,) = [each for each in work("tie-pair").cautions if each.key == "sash-length"]
+    assert {each.key for each in said_of_it.sources} == {"en-14682", "cfr-1120"}
+    assert "No rule that could be consulted" in said_of_it.text
+    drawn = {each.key for each in work("tie-pair", place=DRAWN, tie_length="2 in").cautions}
+    assert "sash-length" not in drawn
+
+
+@pytest.mark.parametrize("size", LENGTHS)
+def test_a_sash_on_a_summer_dress_takes_its_length_from_the_dress(size):
+    page = work_page(
+        [
+            read_block({"garment": "summer-dress", "size": size}),
+            read_block({"technique": "tie-pair", "name": "sash", "tie_length": "14 in",
+                        "hem_below": "garment.waist_to_hem"}),
+        ],
+        Tape(),
+    )  # fmt: skip
+    assert not page.problems
+    dress, sash = page.workings["garment"], page.workings["sash"]
+    below = length(dress, "finished_length") - dress.inputs["back_waist"].length
+    assert length(dress, "waist_to_hem") == below
+    assert length(sash, "bow_end") + length(sash, "above_hem") == below

@@ -58,16 +58,16 @@ def test_with_no_measure_given_there_is_an_example():
         ),
         (
             {"panel": "8 in", "finished_width": "8 in", "depth": "1/4 in"},
-            "no tuck can be taken from it, so cut the panel wider than 8 in",
+            "no tuck can be taken from it; use a panel wider than 8 in",
         ),
         (
             {"panel": "8 1/4 in", "finished_width": "8 in", "depth": "1/4 in"},
-            "make it at most 1/8 in (3 mm) deep",
+            "use a depth of at most 1/8 in (3 mm)",
         ),
-        ({"panel": "8 in", "tucks": 20, "depth": "1/4 in"}, "make at most 15 of them"),
+        ({"panel": "8 in", "tucks": 20, "depth": "1/4 in"}, "use at most 15 tucks"),
         (
             {"panel": "60 in", "finished_width": "10 in", "depth": "1/4 in"},
-            "make them at least 5/8 in",
+            "use a depth of at least 5/8 in",
         ),
         (
             {"finished_width": "2 in", "tucks": 1, "depth": "1/4 in", "side_allowance": "1 in"},

@@ -30,19 +30,20 @@ def to_the_left(press: str, tucks: int) -> list[bool]:
 def test_five_spaced_tucks_by_hand():
     """5 tucks of 1/4 in, 3/8 in from stitching to stitching, 6 in between the seams.
 
-    They take 5 x 2 x 1/4 = 2 1/2 in, so the panel is cut 6 + 2 1/2 + 2 x 1/4 = 9 in. The row spans
-    4 x 3/8 = 1 1/2 in, each margin is (6 - 1 1/2) / 2 = 2 1/4 in, the first line lies 2 1/2 in from
-    the raw edge, and on the flat each tuck begins 3/8 + 1/2 = 7/8 in after the one before.
+    They take 5 x 2 x 1/4 = 2 1/2 in, so with 1/2 in of spare the panel is cut 6 + 2 1/2 + 2 x 1/4 +
+    1/2 = 9 1/2 in. The row spans 4 x 3/8 = 1 1/2 in, each margin is (6 - 1 1/2) / 2 = 2 1/4 in, the
+    first line lies half of the spare farther in, 1/4 + 1/4 + 2 1/4 = 2 3/4 in from the raw edge,
+    and on the flat each tuck begins 3/8 + 1/2 = 7/8 in after the one before.
     """
     working = work("tuck-set", tucks=5, depth="1/4 in", spacing="3/8 in", finished_width="6 in")
     assert said(working, "take_up") == "2 1/2 in"
-    assert said(working, "panel_cut_width") == "9 in"
+    assert said(working, "panel_cut_width") == "9 1/2 in"
     assert said(working, "margin") == said(working, "last_margin") == "2 1/4 in"
-    assert said(working, "first_line") == "2 1/2 in"
+    assert said(working, "first_line") == "2 3/4 in"
     assert said(working, "flat_step") == "7/8 in"
     assert said(working, "space") == "1/8 in"
     lines = [Length(distance) for _, distance in charted(working, "Lines")]
-    assert lines[:4] == [inches("5/2"), inches("11/4"), inches(3), inches("27/8")]
+    assert lines[:4] == [inches("11/4"), inches(3), inches("13/4"), inches("29/8")]
 
 
 def test_the_kinds_have_their_own_spacing():
@@ -69,8 +70,8 @@ def test_the_distances_from_the_centre_mirror_each_other():
 
 def test_tucks_nearer_than_they_are_deep_are_refused_unless_asked_for_by_name():
     assert refusal("tuck-set", depth="1/2 in", spacing="3/8 in") == (
-        "tucks 1 and 2 stand 3/8 in apart, and 1/2 in of tuck would lie over that gap; set spacing "
-        "to at least 1/2 in (13 mm), make them shallower, or write overlap: allowed"
+        "tucks 1 and 2 stand 3/8 in apart, and 1/2 in of tuck would lie over that gap; use a "
+        "spacing of at least 1/2 in (13 mm), or shallower tucks, or write overlap: allowed"
     )
     assert work("tuck-set", depth="1/2 in", spacing="1/2 in")
     assert work("tuck-set", depth="1/2 in", spacing="3/8 in", overlap="allowed")
@@ -88,15 +89,16 @@ def test_a_middle_tuck_lies_with_the_right_half_and_the_step_says_so():
     assert "away from the centre, the middle one with the right half" in pressing[0]
 
 
-def test_a_tuck_that_would_be_caught_in_the_seam_is_refused_with_the_width_it_lacks():
+def test_a_tuck_that_would_be_caught_in_the_seam_is_refused_with_the_width_it_needs():
     sentence = refusal("tuck-set", tucks=5, depth="1/4 in", spacing="1/2 in",
                        finished_width="2 1/4 in")  # fmt: skip
     assert sentence == (
         "the tucks leave a margin of 1/8 in at the right, and the last one would be caught in the "
-        "seam; make the panel at least 1/4 in (7 mm) wider, or use fewer, shallower or closer tucks"
+        "seam; use a finished_width of at least 2 1/2 in (64 mm), or fewer, shallower or closer "
+        "tucks"
     )
     assert work("tuck-set", tucks=5, depth="1/4 in", spacing="1/2 in", finished_width="2 1/2 in")
-    assert "set first_margin to at least 1/4 in" in refusal(
+    assert "use a first_margin of at least 1/4 in" in refusal(
         "tuck-set", first_margin="1/8 in", press="to the left"
     )
 
@@ -119,7 +121,7 @@ def test_cloth_is_conserved_and_the_steps_say_so(tucks, depth, space):
         spacing=Length((depth + space) * SIXTEENTH), finished_width="40 in", cloth_width="120 in",
     )  # fmt: skip
     flat, tucked = length(working, "panel_cut_width"), length(working, "tucked_width")
-    assert flat - tucked == length(working, "take_up")
+    assert flat - tucked == length(working, "take_up") + length(working, "spare_width")
     assert sum("Measure" in step or ">" in step for step in steps(working)) >= 3
 
 
@@ -135,16 +137,19 @@ def random_set(random: Random) -> dict[str, object]:
         "finished_width": Length(finished * SIXTEENTH),
         "press": random.choice(PRESSES),
         "side_allowance": Length(random.randint(0, 8) * SIXTEENTH),
+        "spare_width": Length(random.randint(0, 16) * SIXTEENTH),
         "cloth_width": "120 in",
     }
 
 
 def sewn(written: dict[str, object]):
     """The same tucks sewn one by one, symmetrical about the centre of the finished width."""
-    tucks, depth, spacing, finished, edge = (
+    tucks, depth, spacing, finished, edge, spare = (
         value.mm if isinstance(value := written[name], Length) else value
-        for name in ("tucks", "depth", "spacing", "finished_width", "side_allowance")
-    )
+        for name in ("tucks", "depth", "spacing", "finished_width", "side_allowance",
+                     "spare_width")
+    )  # fmt: skip
+    edge += spare / 2
     margin = edge + (finished - spacing * (tucks - 1)) / 2
     return sewn_tucks(
         margin, [depth] * tucks, [spacing] * (tucks - 1), margin,
@@ -171,6 +176,6 @@ def test_a_thousand_sets_fold_to_what_the_page_says_or_are_refused_for_a_reason(
             working, "panel_cut_width", to_the_left(written["press"], written["tucks"])
         )
         assert charted_fold == folded
-        assert charted_fold.width == length(working, "tucked_width").mm
+        assert charted_fold.width == length(working, "worked_width").mm
         assert charted_fold.cloth == length(working, "panel_cut_width").mm
     assert 300 < worked < 900

@@ -38,9 +38,12 @@ def test_nothing_left_means_a_straight_stitch_only():
 @pytest.mark.parametrize(
     ("written", "sentence"),
     [
-        ({"needle_spacing": "6.5 mm"}, "use needles at most 6 mm apart"),
+        ({"needle_spacing": "6.5 mm"}, "use a needle_spacing of at most 6 mm"),
         ({"needle_spacing": "2 mm", "greatest_stitch": "1 mm"}, "use one needle"),
-        ({"needle_spacing": "4 mm", "foot_slot": "5 mm"}, "use a wider slot, or needles at most"),
+        (
+            {"needle_spacing": "4 mm", "foot_slot": "5 mm"},
+            "use a wider slot, or a needle_spacing of at most",
+        ),
         ({"needle_spacing": "1 mm", "plate_slot": "1 mm"}, "or one needle"),
     ],
 )
