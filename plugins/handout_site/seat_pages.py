@@ -10,7 +10,6 @@ from __future__ import annotations
 import re
 from collections.abc import Iterable, Mapping
 from dataclasses import dataclass, field, replace
-from html import escape, unescape
 from pathlib import PurePosixPath
 
 from mkdocs.config.defaults import MkDocsConfig
@@ -58,7 +57,7 @@ class SeatPage:
     def mark(self, page: Page) -> None:
         """Give the page its seat and its title; searching does not find it."""
         page.meta["seat"] = self.seat.name
-        page.meta["title"] = f"{page.title}, {escape(self.seat.name)}"
+        page.meta["title"] = f"{page.title}, {self.seat.name}"
         page.meta["search"] = {"exclude": True}
 
     @property
@@ -85,7 +84,7 @@ class SeatPage:
         words = f"This cannot be made for {self.seat.name}."
         heading = element("p", words, class_="admonition-title")
         note = element("div", heading, *reasons, class_="admonition warning")
-        return html(element("h1", unescape(title))) + "\n" + html(note)
+        return html(element("h1", title)) + "\n" + html(note)
 
 
 @dataclass
