@@ -34,7 +34,7 @@ TEXTS = (
     "location",
 )
 """Fields that are one text: the handouts' own, and those that the theme prints."""
-OURS = ("chapters", "on_paper", "picture", "size")
+OURS = ("chapters", "handout", "on_paper", "picture", "seat", "size")
 """Fields that a build writes itself, for the site's own templates, which escape them."""
 FILES = {"template": "{}", "icon": ".icons/{}.svg"}
 """Fields that name a file of the theme, and where it lies there."""
