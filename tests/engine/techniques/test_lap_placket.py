@@ -79,8 +79,8 @@ def test_a_head_passes_an_edge_that_opens_far_enough(head, passes):
         assert length(working, "opened_girth") == inches("31/2")
     else:
         assert refusal("lap-placket", **written) == (
-            "slit 4 in opens the edge to 15 1/2 in, and 15 5/8 in are needed to pass; cut it at "
-            "least 4 1/16 in (10.4 cm) deep"
+            "slit 4 in opens the edge to 15 1/2 in, and 15 5/8 in are needed to pass; use at least "
+            "4 1/16 in (10.4 cm) of slit, or a wider edge"
         )
         assert work("lap-placket", **{**written, "slit": "4 1/16 in"})
 
