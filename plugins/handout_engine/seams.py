@@ -175,11 +175,11 @@ def _amounts(inputs: SeamInputs) -> tuple[Length, Length, Length]:
 
 def _check(inputs: SeamInputs) -> None:
     tape = Tape(finest=32)
-    trim, turn = inputs.french_trim, inputs.fell_turn
+    trim, turn, deeper = inputs.french_trim, inputs.fell_turn, "a deeper second seam"
     if inputs.seam == FRENCH and trim is not None and trim >= inputs.french_second:
         raise RefusalError(
             f"french_trim {tape.say(trim)} would show beyond the second seam; use "
-            f"{ways(less_than(inputs, 'french_trim', inputs.french_second), 'a deeper one')}",
+            f"{ways(less_than(inputs, 'french_trim', inputs.french_second), deeper)}",
             "french_trim",
         )
     least = inputs.french_second / 2 if trim is None else trim

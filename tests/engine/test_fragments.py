@@ -142,6 +142,7 @@ def test_the_steps_are_shown_in_two_parts_numbered_through():
     assert 0 < romper.put_by < len(romper.steps)
     assert len(first) == romper.put_by
     assert rest.get("start") == str(romper.put_by + 1)
+    assert rest.get("style") == f"counter-reset: step {romper.put_by}"
     whole = block(romper, ("steps",), INCHES, "b0-x", "x")
     assert words(begun) + " " + words(finished) == words(whole)
 

@@ -30,8 +30,11 @@ def finish(working: Working, tape: Tape, identity: str) -> Element | None:
     del identity
     if not working.put_by:
         return None
-    rest = [_step(step, tape) for step in working.steps[working.put_by :]]
-    return element("ol", *rest, class_="steps", start=str(working.put_by + 1))
+    done = working.put_by
+    rest = [_step(step, tape) for step in working.steps[done:]]
+    # The style sheet counts the steps itself, and does not know where the list starts.
+    counted = f"counter-reset: step {done}"
+    return element("ol", *rest, class_="steps", start=str(done + 1), style=counted)
 
 
 def sample(working: Working, tape: Tape, identity: str) -> Element | None:

@@ -12,12 +12,8 @@ from typing import ClassVar
 from handout_engine.buttons import TAPE, ButtonInputs, note_extension
 from handout_engine.cautions import BUTTONS_AS_SMALL_PARTS, OLD_BUTTONS, PINS_AND_IRON
 from handout_engine.cloth import ClothInputs, note_cloth
-from handout_engine.drawing.front_bands import FrontBand as Drawn
-from handout_engine.drawing.front_bands import band_section, cut_on_edge, lapped_fronts
-from handout_engine.drawing.scene import Line, Tone
-from handout_engine.drawing.strips import FlatStrip, Rule
+from handout_engine.front_band_pictures import add_pictures
 from handout_engine.front_band_steps import add_sample, add_steps
-from handout_engine.gathering_pictures import strips_picture
 from handout_engine.inputs import SEWING, Asked, choice, count, length, optional_length
 from handout_engine.lengths import Length, inches
 from handout_engine.refusals import RefusalError
@@ -25,7 +21,7 @@ from handout_engine.sources import GEOMETRY, GIVEN, PRACTICE
 from handout_engine.technique import Technique
 from handout_engine.values import Value, sentence
 from handout_engine.ways_out import at_least, at_most, ways
-from handout_engine.workings import Grain, Mark, Picture, Piece, Seam, Supply, Working
+from handout_engine.workings import Grain, Mark, Piece, Seam, Supply, Working
 from handout_engine.worksheet import Worksheet
 
 ONE, TWO, CUT_ON = "a folded strip", "two cloths", "cut on with its facing"
@@ -121,7 +117,7 @@ class FrontBand(ButtonInputs, ClothInputs, Technique):
         _add_supplies(sheet, self)
         add_sample(sheet)
         add_steps(sheet, self.made, self.onto == OPENING)
-        _draw(sheet, self)
+        add_pictures(sheet, self.made == TWO, self.made == CUT_ON)
         return sheet.finish()
 
 
@@ -236,56 +232,6 @@ def _add_supplies(sheet: Worksheet, inputs: FrontBand) -> None:
     )  # fmt: skip
     sheet.supplies.append(Supply("fine thread to match"))
     sheet.cautions.extend((BUTTONS_AS_SMALL_PARTS, OLD_BUTTONS, PINS_AND_IRON))
-
-
-def _draw(sheet: Worksheet, inputs: FrontBand) -> None:
-    two = inputs.made == TWO
-    drawn = Drawn(
-        opening=sheet["opening"],
-        width=sheet["band_width"],
-        beyond=sheet["beyond_centre"],
-        button=sheet["button"],
-        seam=sheet["facing_turn" if inputs.made == CUT_ON else "seam"],
-        edge=sheet["edge"] if two else None,
-        joining=sheet.values.get("joining"),
-        facing=sheet.values.get("facing_used"),
-    )
-    sheet.pictures.append(
-        Picture("finished", sentence("Both fronts lapped, seen from the right side; the dash-dot "
-                                     "line is the centre line of both."),
-                lapped_fronts(drawn), finished=True)
-    )  # fmt: skip
-    if inputs.made == CUT_ON:
-        lines = (sheet["facing_turn"], sheet["fold_line"], sheet["cut_beyond"])
-        sheet.pictures.append(
-            Picture("lines", sentence("The edge of the front before it is folded, turned a "
-                                      "quarter: distances count from the cut edge."),
-                    cut_on_edge(drawn, lines))
-        )  # fmt: skip
-    else:
-        sheet.pictures.append(strips_picture(_flat(sheet, two), "The strips with their lines."))
-    sheet.pictures.append(
-        Picture("section", sentence("The band cut through, front edge at the right; its cloth is "
-                                    "drawn thick."),
-                band_section(drawn))
-    )  # fmt: skip
-
-
-def _flat(sheet: Worksheet, two: bool) -> list[FlatStrip]:
-    long = sheet["band_length"]
-    seam = Rule(Line.STITCH, sheet["seam"])
-    fold = Rule(Line.FOLD, sheet["fold_line"])
-    if not two:
-        turned = Rule(Line.FOLD, sheet["turned_edge"])
-        return [FlatStrip(sentence("band strip"), sheet["strip_width"], long, (seam, fold, turned),
-                          grain_across=False)]  # fmt: skip
-    joined = Rule(Line.STITCH, sheet["joined_line"])
-    return [
-        FlatStrip(sentence("outer strip"), sheet["outer_width"], long, (seam, joined),
-                  grain_across=False),
-        FlatStrip(sentence("facing strip"), sheet["facing_width"], long,
-                  (Rule(Line.STITCH, sheet["joining"]), fold), Tone.SECOND, grain_across=False),
-    ]  # fmt: skip
 
 
 TECHNIQUE = FrontBand

@@ -31,12 +31,11 @@ from handout_engine.tucking import (
     add_sample,
     add_supplies,
     add_tuck_chart,
-    check_gaps,
-    check_margins,
     note_cut,
     note_lines,
 )
 from handout_engine.tucking_pictures import TUCK_LINES
+from handout_engine.tucking_room import check_gaps, check_margins
 from handout_engine.tucking_steps import add_cutting_step, pressed
 from handout_engine.values import Value, sentence
 from handout_engine.ways_out import less_than, ways

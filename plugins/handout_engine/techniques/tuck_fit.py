@@ -28,13 +28,12 @@ from handout_engine.tucking import (
     add_sample,
     add_supplies,
     add_tuck_chart,
-    check_gaps,
-    check_margins,
     note_cut_length,
     note_lines,
     note_spare,
 )
 from handout_engine.tucking_pictures import TuckPictures, add_pictures
+from handout_engine.tucking_room import check_gaps, check_margins
 from handout_engine.tucking_steps import add_cutting_step, add_tuck_steps
 from handout_engine.ways_out import at_least, at_most, more_than, ways
 from handout_engine.workings import Working

@@ -29,12 +29,11 @@ from handout_engine.tucking import (
     add_sample,
     add_supplies,
     add_tuck_chart,
-    check_gaps,
-    check_margins,
     note_cut,
     note_lines,
 )
 from handout_engine.tucking_pictures import TuckPictures, add_pictures
+from handout_engine.tucking_room import check_gaps, check_margins
 from handout_engine.tucking_steps import add_cutting_step, add_tuck_steps
 from handout_engine.values import Value
 from handout_engine.workings import Working

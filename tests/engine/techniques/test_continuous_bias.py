@@ -193,8 +193,8 @@ def test_a_rectangle_is_trimmed_where_its_edges_step_and_a_square_is_not():
     [
         (
             {"cloth_across": "2 in", "cloth_along": "2 in", "width": "2 in"},
-            "width 2 in leaves no whole row in cloth of 2 in; use at least 3 3/32 in (79 mm) of "
-            "cloth, or narrower strips",
+            "width 2 in leaves no whole row in cloth of 2 in; use a width of at most 1 7/32 in "
+            "(31 mm), or more cloth",
         ),
         (
             {"cloth_across": "2 in", "cloth_along": "20 in", "strip_allowance": "3/4 in"},

@@ -78,7 +78,7 @@ def test_a_thousand_rows_come_out_even_or_are_refused():
         ({"edge": "4 in", "margin": "2 in"}, "use margins of less than 2 in (50 mm)"),
         (
             {"edge": "10 in", "repeat": "3 in", "fit": "keep the repeat", "form": "round a ring"},
-            "use 9 in (22.9 cm) or 12 in (30.5 cm), or stretch the repeat",
+            "use 9 in or 12 in, which needs no change, or a stretched repeat",
         ),
         ({"edge": "10 in", "repeat": "3 in"}, "use 9 in (22.9 cm) or 12 in (30.5 cm)"),
     ],

@@ -93,18 +93,18 @@ def test_a_french_seam_hides_its_raw_edge_and_a_fell_its_turn(second, turn):
     [
         (
             {"seam": "French", "french_trim": "1/8 in"},
-            "french_trim 1/8 in would show beyond the second seam; trim to less than 1/8 in "
-            "(3 mm), or sew the second seam deeper",
+            "french_trim 1/8 in would show beyond the second seam; use less than 1/8 in (3 mm), "
+            "or a deeper second seam",
         ),
         (
             {"seam": "French", "french_first": "1/16 in", "french_second": "1/2 in"},
-            "french_first 1/16 in leaves less than the 1/4 in it is trimmed to; sew the first "
-            "seam at least 1/4 in (7 mm) from the edge",
+            "french_first 1/16 in leaves less than the 1/4 in it is trimmed to; use at least "
+            "1/4 in (7 mm), or a narrower second seam",
         ),
         (
             {"seam": "flat fell", "fell_width": "1/4 in", "fell_turn": "3/8 in"},
             "fell_turn 3/8 in is wider than fell_width 1/4 in; the turned edge would reach past "
-            "the seam (use at most 1/4 in (6 mm))",
+            "the seam (use at most 1/4 in (6 mm), or a wider fell)",
         ),
         (
             {"seam": "plain", "panel": "2 in", "seams": "4", "seam_allowance": "1/4 in"},

@@ -125,7 +125,7 @@ def test_a_thousand_fronts_folded_back_cover_their_holes():
         ({"made": "two cloths", "button": "1/4 in", "clearance": "0 in", "edge": "1/4 in",
           "seam": "1/4 in"}, "use less than 1/4 in (6 mm), or a wider extension"),
         ({"made": "two cloths", "edge": "1/8 in", "edge_seam": "1/4 in"},
-         "use at most 1/8 in (3 mm), or trim it"),
+         "use at most 1/8 in (3 mm), trimmed"),
         ({"made": "cut on with its facing", "button": "1/2 in", "facing": "3/4 in"},
          "use at least 1 in (26 mm)"),
     ],

@@ -78,7 +78,8 @@ def test_a_thousand_designs_are_covered_with_no_field_too_many():
 @pytest.mark.parametrize(
     ("written", "sentence"),
     [
-        ({"field_across": "2 in", "overlap": "2 in"}, "use an overlap under 1 3/4 in (44 mm)"),
+        ({"field_across": "2 in", "overlap": "2 in"},
+         "use an overlap of less than 1 3/4 in (44 mm)"),
         ({"field_across": "2 in", "frame": "1 in"}, "a smaller frame distance or a larger hoop"),
         ({"across": "40 in", "along": "40 in", "field_across": "3 in", "field_along": "3 in"},
          "placements are more than 120"),

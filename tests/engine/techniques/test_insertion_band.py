@@ -91,8 +91,8 @@ def test_the_first_strip_of_cloth_gives_way_unless_another_is_named():
         ),
         (
             {"strips": "lace 1 in; lace 1 in", "wanted": "3 in"},
-            "no strip of this band is cut from cloth, so none can be cut to fit; write in fit the "
-            "number of a strip from 1 to 2, or add a strip of cloth or puffing",
+            "no strip of this band is cut from cloth, so none can be cut to fit; use a number "
+            "from 1 to 2 for the strip that gives way, or add a strip of cloth or puffing",
         ),
         (
             {"strips": "lace 1 in; lace 1 in", "wanted": "3 in", "fit": "3"},

@@ -79,8 +79,8 @@ def test_a_head_passes_an_edge_that_opens_far_enough(head, passes):
         assert length(working, "opened_girth") == inches("31/2")
     else:
         assert refusal("lap-placket", **written) == (
-            "slit 4 in opens the edge to 15 1/2 in, and 15 5/8 in are needed to pass; cut it at "
-            "least 4 1/16 in (10.4 cm) deep"
+            "slit 4 in opens the edge to 15 1/2 in, and 15 5/8 in are needed to pass; use at least "
+            "4 1/16 in (10.4 cm) of slit, or a wider edge"
         )
         assert work("lap-placket", **{**written, "slit": "4 1/16 in"})
 
@@ -88,7 +88,7 @@ def test_a_head_passes_an_edge_that_opens_far_enough(head, passes):
 @pytest.mark.parametrize(
     ("written", "sentence"),
     [
-        ({"slit": "2 in", "width": "1 3/4 in"}, "Use less than 1 3/4 in (44 mm), or a deeper slit"),
+        ({"slit": "2 in", "width": "1 3/4 in"}, "use less than 1 3/4 in (44 mm), or a deeper slit"),
         ({"at_point": "1/4 in", "seam": "1/8 in"}, "use at most 1/8 in (3 mm)"),
         ({"must_pass": "17 in"}, "write edge_girth and must_pass, or leave both out"),
     ],
