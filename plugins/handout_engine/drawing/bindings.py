@@ -135,8 +135,8 @@ def _brought_round(edge: BoundEdge) -> Iterable[Shape]:
     yield Dimension((-inside, -far), (outer, -far), edge.binding, Side.ABOVE)
     yield Note((-inside - 1.2 * binding, -3.2 * gap), sentence("right side"))
     yield Note((-inside - 1.2 * binding, 3.8 * gap), sentence("wrong side"))
-    if edge.turn is not None:
-        turned = -inside + min(edge.turn.mm, binding)
+    if edge.turn is not None and edge.turn.mm <= binding:  # a wider one is not seen whole here
+        turned = -inside + edge.turn.mm
         yield Dimension((-inside, far), (turned, far), edge.turn, Side.BELOW)
 
 

@@ -24,7 +24,7 @@ from handout_engine.drawing.scene import (
 from handout_engine.values import Value
 
 LONGEST = 3.4
-"""A finished ruffle longer than so many times its depth is drawn broken."""
+"""A finished ruffle longer than so many times its depth, or its heading, is drawn broken."""
 GARMENT = 0.42
 """How much of the garment is drawn above the seam, for each depth of the ruffle."""
 ABOVE_HEADING = 1.35
@@ -60,7 +60,7 @@ def hanging(edge: Value, layers: Sequence[GatheredLayer]) -> tuple[Shape, ...]:
     """A stretch of the finished edge, seen from the right side, layers from back to front."""
     deepest = max(layer.depth.mm for layer in layers)
     top = -max(GARMENT * deepest, ABOVE_HEADING * _heading(layers))
-    span = min(edge.mm, LONGEST * deepest)
+    span = min(edge.mm, LONGEST * max(deepest, _heading(layers)))
     parts = drawn_parts(edge, span)
     shapes: list[Shape] = []
     for left, right in parts:
