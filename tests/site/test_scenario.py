@@ -106,7 +106,7 @@ def test_a_scenario_outside_its_folder_is_not_read(name: str, tmp_path: Path):
     site.write("scenarios/sub/guild.yml", "publisher: The guild\n")
     site.write("scenarios/.hidden.yml", "publisher: The guild\n")
     assert slips_of(site) == [
-        f"scenarios/:1: '{name}' is not the name of a scenario in this folder"
+        f'scenarios/:1: "{name}" is not the name of a scenario in this folder'
     ]
 
 

@@ -55,7 +55,7 @@ def test_a_block_that_cannot_be_read_is_shown_in_place(tmp_path: Path):
     start_serving(site)
     words = served_once(site).words()
     middle = words.split("Above.")[1].split("Below.")[0]
-    assert "while parsing a flow sequence" in middle
+    assert "the [ is not closed" in middle
 
 
 def test_a_mended_page_has_no_errors_left(tmp_path: Path):
