@@ -110,10 +110,11 @@ def note_fullness(sheet: Worksheet, inputs: SmockingInputs) -> Value:
                       "{sample_flat} / {sample_smocked}")  # fmt: skip
 
 
-def check_pleats(pleats: int, widest: Length, inputs: SmockingInputs, field: str) -> None:
+def check_pleats(pleats: int, inputs: SmockingInputs, field: str, parts: int = 1) -> None:
     """Refuse too few pleats to be smocking, and more than anyone would gather.
 
-    `widest` is the most that would still be worked out.
+    `field` is the input whose width takes them, worked out in so many `parts`, each of which is
+    rounded up to whole pleats. Raises RefusalError.
     """
     if pleats < FEWEST_PLEATS:
         closer = inputs.dot_spacing * Fraction(pleats, FEWEST_PLEATS + 1)
@@ -124,7 +125,9 @@ def check_pleats(pleats: int, widest: Length, inputs: SmockingInputs, field: str
             "dot_spacing",
         )
     if pleats > MOST_PLEATS:
-        apart = inputs.dot_spacing * Fraction(pleats, MOST_PLEATS)
+        room = MOST_PLEATS - (parts - 1)
+        apart = inputs.dot_spacing * Fraction(pleats, room)
+        widest = getattr(inputs, field) * Fraction(room, pleats)
         way = ways(
             at_least(inputs, "dot_spacing", apart, "a dot_spacing of at least {}"),
             at_most(inputs, field, widest, f"at most {{}} of {field}"),

@@ -143,7 +143,7 @@ def test_a_closed_way_is_left_out_of_the_row():
 
 
 def test_what_is_left_is_never_negative():
-    assert would_be(inches(2), "long") == "would be 2 in (51 mm) long"
+    assert would_be(inches(2), "long") == "would be 2 in (50 mm) long"
     assert would_be(inches(-2), "long") == "would vanish"
 
 

@@ -233,8 +233,8 @@ def _no_end(
     """The refusal of an end; `ends` are half of it as cut, and the nearest that can be worn."""
     end, good = ends
     fullness, narrow = from_float(2 * good) / edge, end < good
-    compared = at_least if narrow else at_most
-    way = compared(garment, "sleeve_fullness", fullness)
+    compared, word = (at_least, "at least") if narrow else (at_most, "at most")
+    way = compared(garment, "sleeve_fullness", fullness, f"a sleeve_fullness of {word} {{}}")
     field = "sleeve_fullness"
     if not way:
         way, field = f"{'more' if narrow else 'less'} sleeve_end_ease", "sleeve_end_ease"

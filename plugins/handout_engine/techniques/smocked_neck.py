@@ -19,7 +19,6 @@ from handout_engine.inputs import SEWING, Asked, length, ratio
 from handout_engine.lengths import Length, from_float
 from handout_engine.refusals import RefusalError
 from handout_engine.smocking import (
-    MOST_PLEATS,
     TAPE,
     SmockingInputs,
     add_smocking_sample,
@@ -45,6 +44,8 @@ ORDER = (
     ("right back", "back"),
 )
 NAMES = {"back": "each back half", "sleeve": "each sleeve", "front": "front"}
+PIECES = 5
+"""A front, two sleeves and two halves of the back."""
 
 
 @dataclass(frozen=True, kw_only=True)
@@ -138,7 +139,7 @@ def _note_pleats(sheet: Worksheet, neck: SmockedNeckline, fullness: Value) -> Va
         sheet.note(f"{name}_pleats", f"{NAMES[name]}, pleats", each,
                    f"{share_of} / {{dot_spacing}}, rounded up")  # fmt: skip
         number += each * (1 if name == "front" else 2)
-    check_pleats(number, neck.neck * Fraction(MOST_PLEATS, number), neck, "neck")
+    check_pleats(number, neck, "neck", parts=PIECES)
     return sheet.note("pleats", "pleats round the neck", number,
                       "{front_pleats} + 2 × {sleeve_pleats} + 2 × {back_pleats}")  # fmt: skip
 

@@ -23,7 +23,6 @@ from handout_engine.inputs import SEWING, Asked, length
 from handout_engine.lengths import Length
 from handout_engine.refusals import RefusalError
 from handout_engine.smocking import (
-    MOST_PLEATS,
     TAPE,
     SmockingInputs,
     add_smocking_sample,
@@ -103,7 +102,7 @@ def _note_pleats(sheet: Worksheet, panel: SmockingGrid, fullness: Value) -> Valu
                         panel.finished * fullness.ratio,
                         "{finished} × {used}", used=fullness)  # fmt: skip
     number = -(-wanted.length.mm // panel.dot_spacing.mm)
-    check_pleats(number, panel.finished * Fraction(MOST_PLEATS, number), panel, "finished")
+    check_pleats(number, panel, "finished")
     pleats = sheet.note("pleats", "pleats", number, "{flat_wanted} / {dot_spacing}, rounded up")
     sheet.note("dots", "dots in each row", number + 1, "{pleats} + 1")
     flat = sheet.note("flat_width", "flat cloth from the first dot to the last",

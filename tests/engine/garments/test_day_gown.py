@@ -96,7 +96,7 @@ def test_a_short_sleeve_keeps_two_centimetres_under_the_arm():
 
 def test_a_long_sleeve_that_its_trim_leaves_nothing_of_is_refused():
     assert refusal("day-gown", size="50", sleeve_trim="9 cm") == (
-        "the seam under the arm would be 21/32 in (16 mm) long, less than 25/32 in (20 mm); make "
+        "the seam under the arm would be 5/8 in (16 mm) long, less than 25/32 in (20 mm); make "
         "sleeve_trim smaller, or cap_share less for a lower cap"
     )
 

@@ -189,7 +189,8 @@ def test_a_narrow_end_that_no_rise_is_left_for_is_drafted_or_refused():
 )  # fmt: skip
 def test_what_a_refused_sleeve_is_told_to_be_it_can_be(written, other):
     told = refusal("day-gown", **written)
-    advice = next(each for each in (f"{other} at most ", f"{other} at least ") if each in told)
+    words = (f"a {other} of at most ", f"a {other} of at least ")
+    advice = next(each for each in words if each in told)
     amount = told.split(advice)[1].split(" (")[0].split(",")[0]
     work("day-gown", **{**written, other: amount})
 
