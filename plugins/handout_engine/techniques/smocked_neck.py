@@ -33,6 +33,7 @@ from handout_engine.smocking import (
 from handout_engine.sources import PRACTICE
 from handout_engine.technique import Technique
 from handout_engine.values import Value, sentence
+from handout_engine.ways_out import at_most, ways
 from handout_engine.workings import Cell, Chart, Picture, Seam, Supply, Working
 from handout_engine.worksheet import Worksheet
 
@@ -175,10 +176,10 @@ def _note_last_row(sheet: Worksheet, neck: SmockedNeckline) -> None:
     if around.length > flat:
         room = from_float(float(flat - neck.neck) / (2 * pi)) - neck.row_spacing * neck.holding_rows
         rows = max(0, int(room / neck.row_spacing))
-        way = f"use at most {TAPE.no_more(neck.row_spacing * rows)}, or " if rows else "use "
+        way = ways(at_most(neck, "height", neck.row_spacing * rows), "more fullness")
         raise RefusalError(
             f"height {TAPE.both(neck.height)} would need {TAPE.both(around.length)} of cloth in "
-            f"its last row to lie flat, and there are only {TAPE.both(flat)}; {way}more fullness",
+            f"its last row to lie flat, and there are only {TAPE.both(flat)}; use {way}",
             "height",
         )
     sheet.note("last_fullness", "fullness left in the last worked row", flat / around.length,
