@@ -43,7 +43,7 @@ class Link:
 
 
 @dataclass(frozen=True)
-class Surroundings:
+class Reach:
     """What a page can lead to.
 
     `find` gives what reads the file at an address, which is asked of pages only; None where there
