@@ -191,6 +191,19 @@ def test_a_measure_that_is_given_as_the_table_has_it_is_given_all_the_same(tmp_p
     assert "body length 26 3/4 in (68 cm) given for her" in built.words("wardrobe/index.html")
 
 
+def test_a_length_that_the_handout_gives_is_told_in_a_kit_as_on_its_page(tmp_path: Path):
+    plain = WARDROBE.replace("size: 68\nmeasures: {neck: 24 cm}\n", "publisher: The guild\n")
+    longer = BIB.replace("garment: bib\n", "garment: bib\nbody_length: 70 cm\n")
+    assert longer != BIB
+    handouts = {**HANDOUTS, "nursery/bib.md": longer}
+    built = site_of(tmp_path, handouts, scenario=plain).build()
+    for address in ("wardrobe/index.html", "handouts/nursery/bib.html"):
+        words = built.words(address)
+        assert "body length 27 9/16 in (70 cm) given for her" in words
+        assert "of the table for her body length" in words
+        assert "of the table for her size" not in words
+
+
 WARDROBE = """\
 size: 68
 measures: {neck: 24 cm}
