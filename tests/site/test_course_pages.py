@@ -102,6 +102,17 @@ def test_a_kit_leads_to_the_handout_at_her_measures(built: Built):
     }
 
 
+def test_a_handout_that_is_named_as_a_page_of_a_seat_is_refused(tmp_path: Path):
+    scenario = COURSE.replace(
+        "handouts: [nursery/bib]", "handouts: [nursery/bib, nursery/bib-seat-2]"
+    )
+    handouts = {**HANDOUTS, "nursery/bib-seat-2.md": page("Words of its author.\n")}
+    assert slips_of(site_of(tmp_path, handouts, scenario=scenario)) == [
+        "handouts/nursery/bib-seat-2.md:1: a course has a page of this name for one of its seats; "
+        "name the file anew"
+    ]
+
+
 def test_an_input_of_a_seat_changes_its_sheet_where_the_sheet_asks_for_it(tmp_path: Path):
     """A tuck asks for the width of its cloth, so that the seat with a wide one has a page."""
     wide = COURSE.replace("lace/edging: [lace]", "tucks/pin")
