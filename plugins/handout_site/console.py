@@ -196,7 +196,7 @@ def check(paths: tuple[Path, ...]) -> None:
     try:
         slips.update(link_slips(found))
     except MkDocsException as error:
-        _leave([str(error)])
+        _leave([*map(str, sorted(slips)), str(error)])
     if slips:
         _leave(str(slip) for slip in sorted(slips))
     click.echo(f"{len(files)} file{'' if len(files) == 1 else 's'} checked, nothing to mend")

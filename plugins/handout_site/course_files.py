@@ -53,7 +53,7 @@ def course_files(
         _links(config),
     )
     files = [File.generated(config, address, content=text) for address, text in pages.pages()]
-    return CourseFiles((*files, *seats.files), seats, tuple(worked.slips))
+    return CourseFiles((*files, *seats.files), seats, (*worked.slips, *seats.slips))
 
 
 def _links(config: MkDocsConfig) -> Link:

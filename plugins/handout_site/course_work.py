@@ -79,6 +79,14 @@ def seat_terms(seat: Seat, terms: Terms) -> Terms:
     )
 
 
+def blocks_of(entry: Entry) -> Sequence[Block]:
+    """The blocks of a handout as they are written, each with its name."""
+    text = entry.text
+    body, _ = get_data(text)
+    blocks, _ = read_blocks(body, entry.name, first_line(text, body))
+    return named(blocks)
+
+
 def _unknown_names(course: Course, seats: Sequence[Packed], file: str) -> Iterable[Slip]:
     """Cloths and pieces that the scenario names and nothing that is sewn has."""
     for seat, packed in zip(course.seats, seats, strict=True):
@@ -88,10 +96,7 @@ def _unknown_names(course: Course, seats: Sequence[Packed], file: str) -> Iterab
 
 
 def _read(sewn: Sewn, entry: Entry) -> _Read:
-    text = entry.path.read_text(encoding="utf-8-sig", errors="replace")
-    body, _ = get_data(text)
-    blocks, _ = read_blocks(body, sewn.handout, first_line(text, body))
-    every = [replace(each, show=()) for each in named(blocks) if each.technique]
+    every = [replace(each, show=()) for each in blocks_of(entry) if each.technique]
     known = [each.name for each in every]
     names = [name for name in known if name in (sewn.blocks or known)]
     return _Read(sewn, as_read(title_of(entry)), every, names)

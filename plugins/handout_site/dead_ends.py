@@ -43,7 +43,7 @@ class Link:
 
 
 @dataclass(frozen=True)
-class Surroundings:
+class Reach:
     """What a page can lead to.
 
     `find` gives what reads the file at an address, which is asked of pages only; None where there
@@ -117,6 +117,7 @@ class _Noting(Treeprocessor):
 
 def _lines(text: str, address: str) -> list[int]:
     """The lines on which an address is written; the first, if it is written in another way."""
-    lines = text.splitlines()
-    written = [number for number, line in enumerate(lines, 1) if f"]({address}" in line]
+    lines = text.split("\n")
+    link = re.compile(rf"\]\({re.escape(address)}[)\s\"']")
+    written = [number for number, line in enumerate(lines, 1) if link.search(f"{line}\n")]
     return written or [number for number, line in enumerate(lines, 1) if address in line][:1] or [1]

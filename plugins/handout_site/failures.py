@@ -29,22 +29,22 @@ class Place:
     text: str = ""
     first_line: int = 1
 
-    def line_of(self, found: re.Pattern[str] | str) -> int:
+    def line_of(self, found: str) -> int:
         """The first line of the file in which something stands; 1 where it stands in none."""
         for number, line in enumerate(self.text.split("\n"), self.first_line):
-            if re.search(re.escape(found) if isinstance(found, str) else found, line):
+            if found in line:
                 return number
         return 1
 
-    def line_of_address(self) -> int:
-        """The line of the first address that is none; 1 where every one is."""
+    def line_of_address(self) -> int | None:
+        """The line of the first address that cannot be read; None where every one can."""
         for number, line in enumerate(self.text.split("\n"), self.first_line):
             for address in _ADDRESS.findall(line):
                 try:
                     urlsplit(address)
                 except ValueError:
                     return number
-        return 1
+        return None
 
 
 def not_done(error: OSError) -> str:
@@ -63,9 +63,9 @@ def slip_of(error: Exception, place: Place) -> Slip | None:
         return None
     if isinstance(error, RecursionError):
         return Slip(place.file, 1, TOO_DEEP)
-    if isinstance(error, ValueError) and "URL" in str(error):
+    if isinstance(error, ValueError) and (line := place.line_of_address()) is not None:
         text = "an address cannot be read; look for a [ or ] behind its //"
-        return Slip(place.file, place.line_of_address(), text)
+        return Slip(place.file, line, text)
     if isinstance(error, AssertionError) and _DECLARATION in place.text:
         text = f"{_DECLARATION} begins something that is not ended; write &lt;! in its place"
         return Slip(place.file, place.line_of(_DECLARATION), text)

@@ -10,7 +10,7 @@ from __future__ import annotations
 import re
 from collections.abc import Callable, Iterator, Mapping
 from dataclasses import dataclass
-from math import isfinite
+from sys import float_info
 from typing import Any
 
 import yaml
@@ -125,7 +125,7 @@ def _says_how_found(value: object) -> bool:
     return (
         isinstance(value.get("exclude", True), bool)
         and isinstance(boost, int | float)
-        and isfinite(boost)
+        and abs(boost) <= float_info.max
     )
 
 

@@ -11,7 +11,7 @@ from pathlib import Path
 from mkdocs.config import load_config
 from mkdocs.structure.files import File, get_files
 
-from handout_site.dead_ends import Surroundings
+from handout_site.dead_ends import Reach
 from handout_site.library import SECTION, entries
 from handout_site.publishing import SETTINGS
 from handout_site.slips import Slip, SlipsError
@@ -26,7 +26,7 @@ class Library:
     """Where files lie that can lead to one another: folders with their addresses, and all files."""
 
     folders: Sequence[tuple[Path, str]]
-    surroundings: Surroundings
+    reach: Reach
 
     def address(self, file: Path) -> str | None:
         """The address of a file; None where it lies in no folder of the library."""
@@ -64,7 +64,7 @@ def _dead_ends(file: Path, libraries: Iterable[Library]) -> Iterable[Slip]:
     for library in libraries:
         address = library.address(file.resolve())
         if address is not None:
-            return library.surroundings.slips(address, text, str(file))
+            return library.reach.slips(address, text, str(file))
     return ()
 
 
@@ -96,7 +96,7 @@ def _site(settings: Path) -> Library:
 
     extensions, configs = config.markdown_extensions, config.mdx_configs
     pictures = f"{relpath(docs, settings.parent.parent)}/"
-    return Library(folders, Surroundings(find, extensions, configs, pictures, closed=True))
+    return Library(folders, Reach(find, extensions, configs, pictures, closed=True))
 
 
 def _folder(path: Path) -> Library:
@@ -110,7 +110,7 @@ def _folder(path: Path) -> Library:
         except OSError:
             return None  # no file has such a name
 
-    return Library([(top, "")], Surroundings(find, EXTENSIONS, {}, "", closed=False))
+    return Library([(top, "")], Reach(find, EXTENSIONS, {}, "", closed=False))
 
 
 def _text(content: bytes) -> str:

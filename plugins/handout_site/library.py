@@ -30,6 +30,11 @@ class Entry:
         return f"{SECTION}/{self.name}.md"
 
     @property
+    def text(self) -> str:
+        """All that is written in it; what is no text is replaced here, and refused elsewhere."""
+        return self.path.read_text(encoding="utf-8-sig", errors="replace")
+
+    @property
     def is_introduction(self) -> bool:
         """Whether it introduces its family instead of being a handout."""
         return self.path.stem == "index"
@@ -99,8 +104,7 @@ def _title(family: str, members: list[Entry]) -> str:
 
 
 def _heading(entry: Entry) -> str:
-    text = entry.path.read_text(encoding="utf-8-sig", errors="replace")
-    found = _HEADING.search(text)
+    found = _HEADING.search(entry.text)
     return found[1] if found else ""
 
 

@@ -7,7 +7,6 @@ beside the handout, its text the same, its numbers those of the kit.
 
 from __future__ import annotations
 
-import re
 from collections.abc import Iterable, Mapping
 from dataclasses import dataclass, field, replace
 from pathlib import PurePosixPath
@@ -16,24 +15,24 @@ from mkdocs.config.defaults import MkDocsConfig
 from mkdocs.structure.files import File, InclusionLevel
 from mkdocs.structure.pages import Page
 from mkdocs.utils import get_relative_url
-from mkdocs.utils.meta import get_data
 
 from handout_engine.blocks import Block, Written
 from handout_engine.bodies import SIZE, USUAL_SIZE
 from handout_engine.inputs import declared_inputs
 from handout_engine.made_to import MadeTo
-from handout_engine.markup import element, html
-from handout_engine.ordering import named
+from handout_engine.markup import Child, element
 from handout_engine.register import find, keys
+from handout_site.below_title import below_title, cannot_be_made
 from handout_site.course import Seat
 from handout_site.course_menu import kit_address, kit_title
-from handout_site.course_work import seat_terms
+from handout_site.course_work import blocks_of, seat_terms
 from handout_site.library import Entry
-from handout_site.reading import Handout, Terms, first_line, made_for, read_blocks
+from handout_site.reading import Handout, Terms, made_for
 from handout_site.scenario import Scenario
 from handout_site.size_pages import SizePage
+from handout_site.slips import Slip
 
-_TITLE = re.compile(r"</h1>\s*")
+TAKEN = "a course has a page of this name for one of its seats; name the file anew"
 
 
 @dataclass(frozen=True)
@@ -70,21 +69,18 @@ class SeatPage:
 
         `shown` is what the page is made to; None where it is not sized, or cannot be made.
         """
-        title = _TITLE.search(content)
-        place = title.end() if title else 0
-        kit = element("a", "Its kit", href=self.kit, class_="screen-only")
+        told: list[Child] = []
+        if shown:
+            words = f"{shown.words[0].lower()}{shown.words[1:]}"
+            told = [": ", element("span", words, class_="made-to")]
         called = element("strong", self.seat.name)
-        told = f": {shown.words[0].lower()}{shown.words[1:]}. " if shown else ". "
-        note = html(element("div", element("p", called, told, kit), class_="of-seat")) + "\n"
-        return content[:place] + note + content[place:]
+        kit = element("a", "Its kit", href=self.kit, class_="screen-only")
+        note = element("p", called, *told, ". ", kit)
+        return below_title(content, element("div", note, class_="of-seat"))
 
     def impossible(self, title: str, handout: Handout) -> str:
         """What stands on a page whose handout cannot be made for the seat."""
-        reasons = [element("p", problem.text) for problem in handout.page.problems]
-        words = f"This cannot be made for {self.seat.name}."
-        heading = element("p", words, class_="admonition-title")
-        note = element("div", heading, *reasons, class_="admonition warning")
-        return html(element("h1", title)) + "\n" + html(note)
+        return cannot_be_made(title, f"This cannot be made for {self.seat.name}.", handout)
 
 
 @dataclass
@@ -92,13 +88,15 @@ class SeatPages:
     """All pages of seats: those added to the site, by address, and where each kit leads.
 
     `leads` holds the address of every handout that is sewn at a seat, by the number of the seat and
-    the handout's name; `kits` the title of each kit, its address, and those of its handouts.
+    the handout's name; `kits` the title of each kit, its address, and those of its handouts;
+    `slips` are handouts that have the name of such a page.
     """
 
     added: dict[str, SeatPage] = field(default_factory=dict)
     files: list[File] = field(default_factory=list)
     leads: dict[tuple[int, str], str] = field(default_factory=dict)
     kits: tuple[tuple[str, tuple[str, ...]], ...] = ()
+    slips: list[Slip] = field(default_factory=list)
 
 
 def seat_pages(
@@ -113,20 +111,22 @@ def seat_pages(
     if course is None or course.wardrobe:
         return found
     by_name = {entry.name: entry for entry in entries}
+    handouts = {entry.address for entry in by_name.values()}
     for name in course.sewn:
         handout = _Read(by_name[name], sized.get(by_name[name].address), scenario.terms)
         for number, seat in enumerate(course.seats, 1):
             address = handout.page_for(seat)
             if address is None:
                 address = f"{by_name[name].address[:-3]}-seat-{number}.md"
-                file = File.generated(
-                    config, address, content=handout.text, inclusion=InclusionLevel.NOT_IN_NAV
-                )
-                kit = File.generated(config, kit_address(number), content="")
-                found.files.append(file)
-                found.added[address] = SeatPage(
-                    seat, seat_terms(seat, scenario.terms), get_relative_url(kit.url, file.url)
-                )
+                if address in handouts:
+                    found.slips.append(Slip(address, 1, TAKEN))
+                else:
+                    file = handout.file(config, address)
+                    kit = File.generated(config, kit_address(number), content="")
+                    found.files.append(file)
+                    found.added[address] = SeatPage(
+                        seat, seat_terms(seat, scenario.terms), get_relative_url(kit.url, file.url)
+                    )
             found.leads[number, name] = address
     found.kits = tuple(
         (
@@ -144,10 +144,13 @@ class _Read:
     def __init__(self, entry: Entry, sized: SizePage | None, terms: Terms) -> None:
         """Read its blocks; `terms` are those of the scenario."""
         self.entry, self.sized, self.terms = entry, sized, terms
-        self.text = entry.path.read_text(encoding="utf-8-sig", errors="replace")
-        body, _ = get_data(self.text)
-        blocks, _ = read_blocks(body, entry.name, first_line(self.text, body))
-        self.blocks = [block for block in named(blocks) if block.technique in set(keys())]
+        known = set(keys())
+        self.blocks = [block for block in blocks_of(entry) if block.technique in known]
+
+    def file(self, config: MkDocsConfig, address: str) -> File:
+        """A file among the site's sources with its text, at another address."""
+        text = self.entry.text
+        return File.generated(config, address, content=text, inclusion=InclusionLevel.NOT_IN_NAV)
 
     def page_for(self, seat: Seat) -> str | None:
         """The address of the page that is worked out as at the seat; None if there is none."""

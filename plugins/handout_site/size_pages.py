@@ -19,8 +19,8 @@ from handout_engine.blocks import GARMENT, Block, read_block
 from handout_engine.bodies import LENGTHS, SIZE, USUAL_SIZE
 from handout_engine.fragments.size_choice import size_choice
 from handout_engine.made_to import MadeTo
-from handout_engine.markup import element, html
 from handout_engine.refusals import RefusalsError
+from handout_site.below_title import below_title, cannot_be_made
 from handout_site.fences import scan
 from handout_site.library import Entry
 from handout_site.mappings import DocumentError, read_mapping
@@ -29,7 +29,6 @@ from handout_site.slips import Slip
 
 TAKEN = "a sized handout has a page of this name for one of its sizes; name the file anew"
 _GARMENT = re.compile(rf"^\s*{GARMENT}\s*:", re.MULTILINE)
-_TITLE = re.compile(r"</h1>\s*")
 
 
 @dataclass(frozen=True)
@@ -66,19 +65,12 @@ class SizePage:
 
         `shown` is what the page is made to; None where it cannot be made in its size.
         """
-        title = _TITLE.search(content)
-        place = title.end() if title else 0
         made = shown or MadeTo(LENGTHS[self.size])
-        choice = html(size_choice(self.addresses, made)) + "\n"
-        return content[:place] + choice + content[place:]
+        return below_title(content, size_choice(self.addresses, made))
 
     def impossible(self, title: str, handout: Handout) -> str:
         """What stands on a page whose handout cannot be made in its size."""
-        reasons = [element("p", problem.text) for problem in handout.page.problems]
-        words = f"This cannot be made in size {self.size}."
-        note = element("div", element("p", words, class_="admonition-title"), *reasons,
-                       class_="admonition warning")  # fmt: skip
-        return html(element("h1", title)) + "\n" + html(note)
+        return cannot_be_made(title, f"This cannot be made in size {self.size}.", handout)
 
 
 @dataclass(frozen=True)
@@ -113,7 +105,7 @@ def size_pages(
     handout that is not sized, or whose size is none; for its own page there is no file, since it is
     there already.
     """
-    text = entry.path.read_text(encoding="utf-8-sig", errors="replace")
+    text = entry.text
     garment = _first_garment(text)
     wanted = garment.sizes if garment and sizes is None else sizes
     if garment is None or not garment.sizes or not wanted:

@@ -112,19 +112,27 @@ class NewSite:
             remove(new)
 
     def _exchange_each(self, new: Path, last: Path) -> None:
-        """Move all entries of the site into `last`, and those of `new` into the site."""
+        """Move all entries of the site into `last`, and those of `new` into the site.
+
+        Where one cannot be moved, all that were moved before are moved back.
+        """
+        moved: list[tuple[Path, Path]] = []
+
+        def move(source: Path, target: Path) -> None:
+            shutil.move(source, target)
+            moved.append((source, target))
+
         try:
             for path in entries(self.site):
-                shutil.move(path, last / path.name)
+                move(path, last / path.name)
                 if (new / path.name).exists():
-                    shutil.move(new / path.name, path)
-            _move_all(new, self.site)
+                    move(new / path.name, path)
+            for path in entries(new):
+                move(path, self.site / path.name)
             shutil.move(new / MARK, self.site / MARK)
         except OSError:
-            for path in entries(last):
-                if (self.site / path.name).exists():
-                    shutil.move(self.site / path.name, new / path.name)
-                shutil.move(path, self.site / path.name)
+            for source, target in reversed(moved):
+                shutil.move(target, source)
             raise
 
 

@@ -102,6 +102,17 @@ def test_a_kit_leads_to_the_handout_at_her_measures(built: Built):
     }
 
 
+def test_a_handout_that_is_named_as_a_page_of_a_seat_is_refused(tmp_path: Path):
+    scenario = COURSE.replace(
+        "handouts: [nursery/bib]", "handouts: [nursery/bib, nursery/bib-seat-2]"
+    )
+    handouts = {**HANDOUTS, "nursery/bib-seat-2.md": page("Words of its author.\n")}
+    assert slips_of(site_of(tmp_path, handouts, scenario=scenario)) == [
+        "handouts/nursery/bib-seat-2.md:1: a course has a page of this name for one of its seats; "
+        "name the file anew"
+    ]
+
+
 def test_an_input_of_a_seat_changes_its_sheet_where_the_sheet_asks_for_it(tmp_path: Path):
     """A tuck asks for the width of its cloth, so that the seat with a wide one has a page."""
     wide = COURSE.replace("lace/edging: [lace]", "tucks/pin")
@@ -189,6 +200,19 @@ def test_a_given_length_is_hers_and_the_table_s_measures_are_those_of_that_lengt
 def test_a_measure_that_is_given_as_the_table_has_it_is_given_all_the_same(tmp_path: Path):
     built = course_of(tmp_path, WARDROBE.replace("neck: 24 cm", "body_length: 68 cm")).build()
     assert "body length 26 3/4 in (68 cm) given for her" in built.words("wardrobe/index.html")
+
+
+def test_a_length_that_the_handout_gives_is_told_in_a_kit_as_on_its_page(tmp_path: Path):
+    plain = WARDROBE.replace("size: 68\nmeasures: {neck: 24 cm}\n", "publisher: The guild\n")
+    longer = BIB.replace("garment: bib\n", "garment: bib\nbody_length: 70 cm\n")
+    assert longer != BIB
+    handouts = {**HANDOUTS, "nursery/bib.md": longer}
+    built = site_of(tmp_path, handouts, scenario=plain).build()
+    for address in ("wardrobe/index.html", "handouts/nursery/bib.html"):
+        words = built.words(address)
+        assert "body length 27 9/16 in (70 cm) given for her" in words
+        assert "of the table for her body length" in words
+        assert "of the table for her size" not in words
 
 
 WARDROBE = """\

@@ -118,6 +118,17 @@ def test_all_places_of_one_slip_are_said(tmp_path: Path):
     assert [line.split(": ")[0] for line in check(file)[1]] == [f"{file}:3", f"{file}:5"]
 
 
+def test_an_address_that_another_begins_with_is_said_on_its_own_lines_only(tmp_path: Path):
+    """A sign that ends a line elsewhere, such as a form feed, is no new line in an editor."""
+    (tmp_path / "b.md").write_text("# B\n\n## Cutting\n")
+    text = '# A\n\n[On](b.md#cutting)\f[x](#a)\n\n[To](b.md#cut "Cut") and [so](b.md#cut)\n'
+    (tmp_path / "a.md").write_text(text)
+    assert check(tmp_path) == (
+        1,
+        [f'{tmp_path}/a.md:5: the link "b.md#cut" leads to a place that is not there: "#cut"'],
+    )
+
+
 def test_a_handout_that_the_scenario_leaves_out_is_there_all_the_same(tmp_path: Path):
     site = site_with(tmp_path, "# Try\n\n[Hem](hem.md), [press](hem.md#press-it), [x](#x)\n")
     site.write("scenarios/guild.yml", "publisher: The guild\nhandouts: [ruffles/try]\n")
@@ -140,6 +151,14 @@ def test_settings_that_cannot_be_read_are_one_sentence(tmp_path: Path):
     site_with(tmp_path, "# Try\n").write("site_src/mkdocs.yml", "nav: 3\n")
     status, said = check(tmp_path / "handouts")
     assert status == 1 and "configuration error" in said[-1]
+
+
+def test_what_is_wrong_in_blocks_is_said_where_settings_cannot_be_read(tmp_path: Path):
+    text = "# Try\n\n```calc\ntechnique: gathered-rufle\n```\n"
+    site_with(tmp_path, text).write("site_src/mkdocs.yml", "nav: 3\n")
+    status, said = check(tmp_path / "handouts")
+    assert status == 1 and "configuration error" in said[-1]
+    assert "try.md:4: " in said[0] and "gathered-rufle" in said[0]
 
 
 def test_a_folder_without_a_site_is_held_against_itself(tmp_path: Path):

@@ -114,6 +114,7 @@ FRONT = {
     "icon: no/icon": 'icon: the theme has no icon "no/icon"; take the line out',
     "hide: 3": "hide: write what the page is shown without, such as [navigation, toc]",
     "hide: {a: b}": "hide: write what the page is shown without, such as [navigation, toc]",
+    f"search: {{boost: {'9' * 400}}}": "search: write {exclude: true}, or {boost: 2}",
     "search: exclude": "search: write {exclude: true}, or {boost: 2}",
     "title: [a, b]": "title: write one line of text here",
     "chapters: 3": "chapters: the page is given this when it is made; take the line out",
@@ -158,6 +159,7 @@ def test_a_title_is_what_its_author_wrote(tmp_path: Path):
 
 PAGES = {
     "[x](http://[)": "an address cannot be read; look for a [ or ] behind its //",
+    "[x](http://[abc]/)": "an address cannot be read; look for a [ or ] behind its //",
     "<http://[>": "an address cannot be read; look for a [ or ] behind its //",
     "a <![x": "<![ begins something that is not ended; write &lt;! in its place",
 }
@@ -295,6 +297,7 @@ def test_what_nobody_foresaw_names_its_page_and_the_way_to_see_more():
     assert str(slip) == (
         "handouts/a.md:1: the page cannot be made: a; run the build with --verbose to see where"
     )
+    assert "the page cannot be made" in str(slip_of(ValueError("URL"), Place("handouts/a.md", "a")))
     assert sentence_of(ValueError("no")) == (
         "the site cannot be made: no; run the build with --verbose to see where"
     )

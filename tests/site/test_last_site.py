@@ -5,11 +5,13 @@ from __future__ import annotations
 import errno
 import logging
 import os
+import shutil
 import signal
 import subprocess
 import sys
 from collections.abc import Callable, Iterator
 from contextlib import contextmanager
+from itertools import count
 from pathlib import Path
 from shutil import copytree
 
@@ -19,7 +21,7 @@ from mkdocs.exceptions import Abort
 
 from handout_site import standing_in
 from handout_site.own_folders import MARK
-from handout_site.standing_in import begin
+from handout_site.standing_in import NewSite, begin
 from small_sites import SmallSite, build_with, site_of, slips_of
 from written_pages import page, ruffle
 
@@ -352,6 +354,34 @@ def test_where_no_folder_can_take_the_place_its_entries_do(
         assert (place / "letter.txt").read_text() == "Dear guild"
         assert (place / "index.html").read_text() == "second"
     assert [path.name for path in tmp_path.iterdir()] == ["disk"]
+
+
+@pytest.mark.parametrize("failing", range(1, 11))
+def test_where_an_entry_cannot_be_moved_all_that_were_moved_go_back(
+    failing: int, tmp_path: Path, monkeypatch: pytest.MonkeyPatch
+):
+    """Also what has no predecessor: it must not stay beside the pages of the last site."""
+    place = tmp_path / "site"
+    fill(place, "first")
+    before = contents(place)
+    new = begin(place)
+    for name in ("about.html", "index.html", "zigzag.html"):
+        (new.work / name).write_text("new")
+    real, moves = shutil.move, count(1)
+
+    def move(source: Path, target: Path) -> object:
+        if next(moves) == failing:
+            raise OSError(errno.EIO, os.strerror(errno.EIO))
+        return real(source, target)
+
+    def refused(_: NewSite) -> None:
+        raise OSError(errno.EBUSY, os.strerror(errno.EBUSY))
+
+    monkeypatch.setattr(NewSite, "_replace_whole", refused)
+    monkeypatch.setattr(shutil, "move", move)
+    with pytest.raises(standing_in.PluginError, match="cannot be put into"):
+        new.put_in_place()
+    assert contents(place) == before
 
 
 def test_a_file_in_the_place_of_the_site_is_one_sentence(tmp_path: Path):

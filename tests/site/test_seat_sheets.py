@@ -137,7 +137,8 @@ def test_a_sheet_of_a_seat_names_it_on_screen_and_on_paper(
     page = sheets(built, number)["Tucked day gown"]
     assert f'<p class="print-seat">{name}</p>' in built.article(page)
     assert re.search(rf'<p class="print-size"[^>]*>Size {size}{own}</p>', built.article(page))
-    assert f"{name} : size {size}{own}." in built.words(page)
+    assert f"{name} : size {size}{own} ." in built.words(page)
+    assert f'<span class="made-to">size {size}{own}</span>. ' in built.article(page)
     assert f"<title>Tucked day gown, {name} - " in built.page(page)
     assert kit(number).rpartition("/")[2] in built.article(page)
 
@@ -146,10 +147,12 @@ def test_a_sheet_of_a_seat_names_it_on_screen_and_on_paper(
 def test_a_kit_has_a_booklet_with_the_sheets_of_its_seat(built: Built, number: int):
     booklet = built.article(f"booklet-kit-{number}.html")
     assert f"booklet-kit-{number}.html" in built.article(kit(number))
+    assert "data-handout=" not in booklet, "a name for the form's script, which booklets have not"
     assert booklet.count('class="bound"') == 1 + len(sheets(built, number))
     rows = {row for _, rows in tables(booklet) for row in rows}
     for address in sheets(built, number).values():
         assert {row for _, rows in tables(built.article(address)) for row in rows} <= rows
+        assert "data-handout=" in built.article(address)
         seat = re.search(r'<p class="print-seat">[^<]*</p>', built.article(address))
         assert seat is None or seat[0] in booklet
 

@@ -2,21 +2,18 @@
 
 from __future__ import annotations
 
-from collections.abc import Collection, Iterable, Mapping, Sequence
+from collections.abc import Iterable, Mapping, Sequence
 from dataclasses import dataclass, field
 from itertools import chain
 from xml.etree.ElementTree import Element
 
-from handout_engine.bodies import BODY_LENGTH, SIZE
 from handout_engine.fragments.shopping import bought, kind, notion
 from handout_engine.fragments.tables import Cell, table
-from handout_engine.fragments.words import amount, of_the_table, pair, phrase
+from handout_engine.fragments.words import amount, pair, phrase, whose
 from handout_engine.inputs import BODY
 from handout_engine.kits import Kit, Line, Need, Notion, Total
 from handout_engine.markup import Child, element
 from handout_engine.saying import Tape
-from handout_engine.sources import Ground
-from handout_engine.values import Value
 from handout_engine.workings import Piece, Working
 
 GROUPS = {"cloths": "Cloth", "lengths": "Sold by length", "counts": "Counted"}
@@ -113,21 +110,13 @@ def baby_measures(packed: Packed, tape: Tape) -> Element | None:
             for value in working.inputs.values():
                 if value.group == BODY and value.amount is not None:
                     found.setdefault(
-                        value.name, (value.label, amount(value, tape), _whose(value, packed.given))
+                        value.name,
+                        (value.label, amount(value, tape), whose(value, working, packed.given)),
                     )
     if not found:
         return None
     listed = table("Her measures", ("Measure", "Sewn for", "Whose"), found.values())
     return element("div", listed, class_="handout-block kit-measures")
-
-
-def _whose(value: Value, given: Collection[str]) -> str:
-    """Whose a measure is; a measure that a handout gives is given too."""
-    if value.name == SIZE:
-        return ""
-    if value.name in given or value.basis.ground is Ground.GIVEN:
-        return "given for her"
-    return of_the_table(BODY_LENGTH in given)
 
 
 def class_list(total: Total, tape: Tape) -> Element:

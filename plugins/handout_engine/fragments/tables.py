@@ -5,13 +5,18 @@ from __future__ import annotations
 from collections.abc import Iterable, Sequence
 from xml.etree.ElementTree import Element
 
-from handout_engine.bodies import BODY_LENGTH, SIZE
-from handout_engine.fragments.words import amount, of_the_table, pair, phrase, sheet_link
+from handout_engine.fragments.words import (
+    GIVEN_FOR_HER,
+    amount,
+    pair,
+    phrase,
+    sheet_link,
+    whose,
+)
 from handout_engine.inputs import BODY, MEASURES
 from handout_engine.markup import Child, element
 from handout_engine.saying import Tape
 from handout_engine.sheets import pieces_sheet, too_large
-from handout_engine.sources import Ground
 from handout_engine.values import Sentence, Value
 from handout_engine.workings import Cell as ChartCell
 from handout_engine.workings import Piece, Supply, Working
@@ -126,12 +131,10 @@ def measures(working: Working, tape: Tape, identity: str) -> Element:
 
 def _rests_on(value: Value, working: Working) -> str:
     """What an input rests on; of a baby's measure, whether it was given for her."""
-    if value.group != BODY or value.name == SIZE:
-        return value.basis.text
-    if value.basis.ground is Ground.GIVEN:
-        return "given for her"
-    own_length = working.inputs[BODY_LENGTH].basis.ground is Ground.GIVEN
-    return f"{of_the_table(own_length)}; {value.basis.text}"
+    hers = whose(value, working) if value.group == BODY else ""
+    if hers == GIVEN_FOR_HER:
+        return hers
+    return f"{hers}; {value.basis.text}" if hers else value.basis.text
 
 
 def _folded_table(title: str, headings: Sequence[str], rows: Iterable[Sequence[Cell]]) -> Element:

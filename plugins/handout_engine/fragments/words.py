@@ -2,13 +2,18 @@
 
 from __future__ import annotations
 
+from collections.abc import Collection
 from xml.etree.ElementTree import Element
 
+from handout_engine.bodies import BODY_LENGTH, SIZE
 from handout_engine.markup import Child, element
 from handout_engine.saying import Amount, Tape
 from handout_engine.sheets import Sheet
+from handout_engine.sources import Ground
 from handout_engine.values import Said, Sentence, Value, said
+from handout_engine.workings import Working
 
+GIVEN_FOR_HER = "given for her"
 NO_BREAK = "\u00a0"
 LONGEST_WHOLE = 24
 """Words longer than this may break like any sentence."""
@@ -51,6 +56,19 @@ def _said(spoken: Said) -> Element:
     return element("span", first, " ", beside, class_="amount")
 
 
-def of_the_table(own_length: bool) -> str:
-    """Whose a measure is that was not given: the table's, for her size or for her own length."""
+def whose(value: Value, working: Working, given: Collection[str] = ()) -> str:
+    """Whose a measure of a baby is: given for her, or the table's for her size or own length.
+
+    `given` are the names of measures known to be given, even where the table has the very same;
+    all others are judged by what they rest on. Empty for the size itself, which is no measure.
+    """
+    if value.name == SIZE:
+        return ""
+    if _is_given(value, given):
+        return GIVEN_FOR_HER
+    own_length = _is_given(working.inputs[BODY_LENGTH], given)
     return f"of the table for her {'body length' if own_length else 'size'}"
+
+
+def _is_given(value: Value, given: Collection[str]) -> bool:
+    return value.name in given or value.basis.ground is Ground.GIVEN
