@@ -100,7 +100,8 @@ def _note_placements(sheet: Worksheet, hoop: HoopPlacements, way: str) -> None:
     field, design = sheet[f"field_{way}"].length, sheet[way].length
     used = field - 2 * hoop.frame
     if used <= hoop.overlap:
-        smaller = less_than(hoop, "overlap", used, "an overlap of less than {}")
+        least = min(hoop.field_across, hoop.field_along) - 2 * hoop.frame
+        smaller = less_than(hoop, "overlap", least, "an overlap of less than {}")
         raise RefusalError(
             f"overlap {TAPE.both(hoop.overlap)} and a frame {TAPE.both(hoop.frame)} inside both "
             f"edges leave nothing of a field of {TAPE.both(field)}; use "
