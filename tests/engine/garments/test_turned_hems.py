@@ -17,6 +17,7 @@ from shapely import LineString, Point, Polygon, box
 from shapely.affinity import rotate, scale, translate
 
 from drafted_pieces import drafted
+from handout_engine.drafting.curves import beyond
 from handout_engine.drafting.drafts import FOLD, Draft, Edge
 from handout_engine.drafting.turned_hems import Half, deepest
 from handout_engine.lengths import inches, millimetres
@@ -34,6 +35,15 @@ LEVEL = ((112.0, 100.0), (0.0, 100.0))
 
 def turned_up(draft: Draft) -> list[Edge]:
     return [edge for edge in draft.edges if edge.turned_up]
+
+
+def test_the_rest_of_a_line_begins_exactly_so_far_along_it():
+    line = ((0.0, 0.0), (10.0, 0.0), (20.0, 0.0))
+    assert beyond(line, 8) == ((8.0, 0.0), (10.0, 0.0), (20.0, 0.0))
+    assert beyond(line, 12) == ((12.0, 0.0), (20.0, 0.0))
+    assert beyond(line, 18) == ((18.0, 0.0), (20.0, 0.0))
+    # of a line that is shorter, half its last stretch is left
+    assert beyond(line, 20) == beyond(line, 50) == ((15.0, 0.0), (20.0, 0.0))
 
 
 def test_a_level_hem_by_hand():
