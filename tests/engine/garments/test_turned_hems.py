@@ -16,7 +16,7 @@ from hypothesis import strategies as st
 from shapely import LineString, Point, Polygon, box
 from shapely.affinity import rotate, scale, translate
 
-from drafted_pieces import drafted
+from drafted import drafted
 from handout_engine.drafting.curves import beyond
 from handout_engine.drafting.drafts import FOLD, Draft, Edge
 from handout_engine.drafting.turned_hems import Half, deepest
