@@ -24,6 +24,7 @@ from handout_engine.lengths import ZERO, Length, from_float, inches
 from handout_engine.refusals import RefusalError
 from handout_engine.saying import Tape
 from handout_engine.sources import DRAWN, GIVEN, PRACTICE, Basis
+from handout_engine.ways_out import at_most, ways
 from handout_engine.worksheet import Worksheet
 
 TAPE = Tape(finest=32)
@@ -122,7 +123,7 @@ def note_lower_edge(
     if garment.hem and garment.hem > room:
         raise RefusalError(
             f"hem {TAPE.say(garment.hem)} is deeper than the side seam above it is long, "
-            f"{TAPE.both(room)}; use at most {TAPE.no_more(room)}",
+            f"{TAPE.both(room)}; use {ways(at_most(garment, 'hem', room), 'a longer garment')}",
             "hem",
         )
     wanted = garment.hem or min(garment.usual_hem, STEP * floor(room / STEP))

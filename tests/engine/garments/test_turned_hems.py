@@ -167,7 +167,7 @@ def test_a_trim_takes_the_seam_allowance_where_nothing_else_is_said(key):
 def test_a_hem_deeper_than_its_side_and_a_jacket_s_too_curved_are_refused():
     assert refusal("slip", size="50", reach="22 cm", hem="6 in") == (
         "hem 6 in is deeper than the side seam above it is long, 5 1/8 in (13 cm); use at most "
-        "5 3/32 in (13 cm)"
+        "5 3/32 in (13 cm), or a longer garment"
     )
     assert refusal("baby-jacket", size="62", flare="6 cm", hem="2 in") == (
         "the lower edge curves too much for a hem 2 in (51 mm) deep, whose raw edge could not be "
