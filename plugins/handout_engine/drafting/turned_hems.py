@@ -67,6 +67,11 @@ class LowerEdge:
     turned_up: bool = False
     faced: bool = False
 
+    @property
+    def remark(self) -> str:
+        """What is said beneath the drawing of a piece that has it; empty where nothing need be."""
+        return "At its lower edge the dashed line is the fold of the hem." if self.turned_up else ""
+
     def edge(self, hem: Line) -> Edge:
         """The lower edge of a piece, from its side to its centre."""
         return Edge("hem", hem, self.allowance, self.turned_up)
