@@ -6,7 +6,7 @@ from collections.abc import Iterable, Sequence
 from xml.etree.ElementTree import Element
 
 from handout_engine.bodies import BODY_LENGTH, SIZE
-from handout_engine.fragments.words import amount, of_the_table, pair, phrase, sheet_link
+from handout_engine.fragments.words import PAIR, amount, of_the_table, pair, phrase, sheet_link
 from handout_engine.inputs import BODY, MEASURES
 from handout_engine.markup import Child, element
 from handout_engine.saying import Tape
@@ -69,7 +69,7 @@ def _printed(working: Working, tape: Tape) -> Iterable[Element]:
 def _cut(piece: Piece, tape: Tape) -> Sequence[Cell]:
     cloth = f"from the worked {piece.cloth}" if piece.worked else piece.cloth
     half = "; half of it, to its fold line" if piece.on_fold else ""
-    pair_of = "; a pair, one the mirror image of the other" if piece.pair else ""
+    pair_of = f"; {PAIR}" if piece.pair else ""
     detail = f"{cloth}; {piece.grain.value}{half}{pair_of}"
     named: list[Child] = [piece.name, element("span", detail, class_="detail")]
     return named, str(piece.count), pair(piece.width, piece.length, tape)
