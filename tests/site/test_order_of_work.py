@@ -20,7 +20,7 @@ from handout_site.reading import Handout, Terms, read_handout
 PROJECTS = Path(__file__).parents[2] / "handouts" / "projects"
 NAMES = sorted(path.stem for path in PROJECTS.glob("*.md") if path.stem != "index")
 SEWN_ON_TO = ("lattice-yoke-dress", "ruffled-romper", "tucked-day-gown", "tucked-summer-dress")
-"""The projects in which other blocks sew something on to the pieces that the garment's steps cut."""
+"""The projects in which other blocks sew something to the pieces that the garment's steps cut."""
 PRINTED = ("steps", "begin", "finish")
 every_project = pytest.mark.parametrize("name", NAMES)
 
