@@ -8,7 +8,9 @@ from unittest.mock import patch
 
 from handout_engine.drafting import pieces
 from handout_engine.drafting.drafts import FOLD, Draft, Edge
+from handout_engine.drawing.scene import Scene
 from handout_engine.kinds import Raw
+from handout_engine.values import Value
 from handout_engine.workings import Working
 from worked import work
 
@@ -25,9 +27,9 @@ def drafted(key: str, **written: Raw) -> tuple[Working, tuple[Draft, ...]]:
     found: list[Draft] = []
     draw = pieces.draft_scene
 
-    def noting(draft, *sizes):
+    def noting(draft: Draft, wide: Value, long: Value) -> Scene:
         found.append(draft)
-        return draw(draft, *sizes)
+        return draw(draft, wide, long)
 
     with patch.object(pieces, "draft_scene", noting):
         working = work(key, **written)

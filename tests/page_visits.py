@@ -29,8 +29,9 @@ DRAWINGS = """() => {
     ground: ground(drawing),
     width: drawing.getBoundingClientRect().width,
     height: drawing.getBoundingClientRect().height,
-    lines: [...drawing.querySelectorAll(".line-cut, .line-stitch, .line-fold, .line-thin")]
-      .map((line) => getComputedStyle(line).stroke),
+    lines: [...drawing.querySelectorAll(
+      ".line-cut, .line-stitch, .line-fold, .line-thin, .line-break"
+    )].map((line) => getComputedStyle(line).stroke),
     words: [...drawing.querySelectorAll("text")].map((text) => getComputedStyle(text).fill),
   }));
 }"""

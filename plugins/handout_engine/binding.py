@@ -7,6 +7,7 @@ allowance is as wide as the binding (what the corner's fold takes, the seam line
 
 from __future__ import annotations
 
+from collections.abc import Hashable
 from dataclasses import dataclass
 from math import ceil
 
@@ -29,6 +30,7 @@ from handout_engine.saying import Saying, Tape
 from handout_engine.sources import GIVEN, PRACTICE
 from handout_engine.strips import StripsWanted, note_strips
 from handout_engine.values import Value
+from handout_engine.ways_out import at_least, at_most, ways
 from handout_engine.workings import Grain, Piece
 from handout_engine.worksheet import Worksheet
 
@@ -118,17 +120,20 @@ def note_length(sheet: Worksheet, inputs: BindingInputs, tail: Value) -> Value:
     if inputs.ends == OPEN:
         return sheet.note("strip_length", label, bound.length + 2 * inputs.end_turn,
                           "{bound_edge} + 2 × {end_turn}", finishes="bound_edge")  # fmt: skip
-    check_tail(tail, join_take_up(inputs.strip_allowance))
+    check_tail(inputs, tail, join_take_up(inputs.strip_allowance))
     return sheet.note("strip_length", label, bound.length + tail.length, "{bound_edge} + {tail}",
                       finishes="bound_edge", tail=tail)  # fmt: skip
 
 
-def check_tail(tail: Value, takes: Length) -> None:
-    """Refuse a tail that is used up where the ends are joined, so that the strip falls short."""
+def check_tail(asked: Hashable, tail: Value, takes: Length) -> None:
+    """Refuse a tail that is used up where the ends are joined, so that the strip falls short.
+
+    `asked` has an input of that name.
+    """
     if tail.length < takes:
         raise RefusalError(
-            f"{tail.name} {TAPE.say(tail.length)} is used up where the ends are joined; use at "
-            f"least {TAPE.no_less(takes)}",
+            f"{tail.name} {TAPE.say(tail.length)} is used up where the ends are joined; use "
+            f"{at_least(asked, tail.name, takes)}",
             tail.name,
         )
 
@@ -168,11 +173,11 @@ def _check_corners(sheet: Worksheet, inputs: BindingInputs, corners: Value) -> N
     if taken < inputs.edge:
         return
     most = ceil(inputs.edge / (2 * seam)) - 1
-    ways = f"use at most {most}" if most else "leave it out"
+    fewer = at_most(inputs, "corners", most, "use at most {}") or "leave it out"
     raise RefusalError(
         f"corners {corners.whole} with an allowance of {TAPE.both(seam)} on both sides of each "
         f"take {TAPE.both(taken)} of edge {TAPE.both(inputs.edge)}, and nothing is left to sew "
-        f"between them; {ways}, or a narrower allowance",
+        f"between them; {ways(fewer, 'a narrower allowance')}",
         "corners",
     )
 

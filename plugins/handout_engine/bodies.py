@@ -94,7 +94,7 @@ def body_length() -> Length:
 
 def kinds_of_measures() -> dict[str, LengthKind]:
     """How the body length and each measure are read, by name."""
-    bounds = {"body_length": SPAN, **{name: each.bounds for name, each in MEASURES.items()}}
+    bounds = {BODY_LENGTH: SPAN, **{name: each.bounds for name, each in MEASURES.items()}}
     return {
         name: LengthKind(read_length(least), read_length(most))
         for name, (least, most) in bounds.items()
@@ -130,6 +130,12 @@ def size_below(length: Length) -> str:
 def length_in_words(length: Length) -> str:
     """A body length in centimetres, as sizes are named: `70.5 cm`."""
     return f"{decimal(length.mm / 10, 1)} cm"
+
+
+def fit_in_words(length: Length) -> str:
+    """Whom something is made to by a body length: `size 74`, or `body length 70.5 cm`."""
+    size = size_of(length)
+    return f"size {size}" if size else f"body length {length_in_words(length)}"
 
 
 def months(sex: str, length: Length) -> Fraction:

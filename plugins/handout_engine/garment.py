@@ -11,8 +11,10 @@ from collections.abc import Mapping
 from dataclasses import dataclass
 
 from handout_engine.bodies import (
+    BODY_LENGTH,
     LENGTHS,
     MEASURES,
+    SIZE,
     body_length,
     figure,
     size_below,
@@ -38,8 +40,8 @@ class Garment(ClothInputs, Technique):
         length = self.body_length or LENGTHS[self.size]
         declared = {each.name for each in declared_inputs(type(self))}
         table = {name: figure(name, length) for name in MEASURES if name in declared}
-        return {"body_length": LENGTHS[self.size], **table}
+        return {BODY_LENGTH: LENGTHS[self.size], **table}
 
     def noted(self, name: str) -> Amount:
         """Of a body length that is given, the size is the one below it, whatever was chosen."""
-        return size_below(self.body_length) if name == "size" else super().noted(name)
+        return size_below(self.body_length) if name == SIZE else super().noted(name)

@@ -11,6 +11,9 @@ from handout_engine.worksheet import Worksheet
 WHOLE = "whole, its fold line in the middle"
 """How a piece is cut of which half is drawn, however the cloth lies: its layout says that."""
 OVERCAST = "overcast the two edges together, by hand or with a zigzag stitch"
+BESIDE_SLIT = millimetres(2)
+"""From the line of a slit to the stitching of its facing, at the neck, so that what is slashed
+between two rows holds: common practice, no source."""
 LEAST_EASED = millimetres(1)
 """Less than this is taken up by the stitches, and not spoken of."""
 DRAWN_UP = Fraction(1, 100)
@@ -48,7 +51,7 @@ def add_slit_step(sheet: Worksheet) -> None:
             "level, and draw the slit on it, {opening} from the neck seam line down. Stitch beside "
             "that line, {beside} from it at the neck and running to a point at its lower end, with "
             "short stitches and one across the point; slash to a thread before it.",
-            beside=millimetres(2),
+            beside=BESIDE_SLIT,
         )
         sheet.step(
             "Turn the facing in, press it, and catch its edges down.",

@@ -53,12 +53,17 @@ class SeveralKind(Kind):
         """Every item with a unit, where none has one: beside a written unit all must be written."""
         items = self._split(text)
         whole = [self.item_with_unit(item, first) for item in items]
-        lacking = all(was != now for was, now in zip(items, whole, strict=True))
-        return "; ".join(whole) if items and lacking else text
+        return _where_all_lack(items, whole, "; ") or text
 
     def item_with_unit(self, item: str, first: System) -> str:
         """One item with the unit that it lacks, or as it is."""
         return self.each.with_units(item, first)
+
+
+def _where_all_lack(parts: Sequence[str], whole: Sequence[str], between: str) -> str:
+    """The parts made whole, in a row, if every one of them lacked its unit; empty otherwise."""
+    lacking = all(part != made for part, made in zip(parts, whole, strict=True))
+    return between.join(whole) if lacking else ""
 
 
 class ListKind(SeveralKind):
@@ -89,8 +94,7 @@ class PlacesKind(SeveralKind):
         """Both distances of a point with the unit that they lack."""
         halves = re.split(r",\s+", item)
         whole = [self.each.with_units(half, first) for half in halves]
-        lacking = all(was != now for was, now in zip(halves, whole, strict=True))
-        return ", ".join(whole) if lacking else item
+        return _where_all_lack(halves, whole, ", ") or item
 
     def _place(self, part: Raw) -> Place:
         if isinstance(part, Place):

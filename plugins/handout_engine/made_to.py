@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Iterator
 from dataclasses import dataclass
 
-from handout_engine.bodies import MEASURES, SIZE, length_in_words, size_of
+from handout_engine.bodies import BODY_LENGTH, MEASURES, SIZE, fit_in_words, size_of
 from handout_engine.lengths import Length
 from handout_engine.pages import Page
 from handout_engine.sized import is_followed
@@ -26,7 +26,7 @@ class MadeTo:
     @property
     def words(self) -> str:
         """As a title block says it: `Size 74, her own measures`."""
-        fit = f"Size {self.size}" if self.size else f"Body length {length_in_words(self.length)}"
+        fit = fit_in_words(self.length).capitalize()
         return f"{fit}, her own measures" if self.measured else fit
 
 
@@ -35,7 +35,7 @@ def made_to(page: Page) -> MadeTo | None:
     working = page.workings.get(page.garment.name) if page.garment else None
     if working is None:
         return None
-    return MadeTo(working.inputs["body_length"].length, any(_own_measures(page)))
+    return MadeTo(working.inputs[BODY_LENGTH].length, any(_own_measures(page)))
 
 
 def _own_measures(page: Page) -> Iterator[str]:

@@ -243,7 +243,7 @@ def _note_binding(sheet: Worksheet, quilt: QuiltInputs, usable: Value) -> None:
     around = sheet.note("around", "once round the raw edge",
                         2 * (sheet["raw_width"].length + sheet["raw_length"].length),
                         "2 × ({raw_width} + {raw_length})")  # fmt: skip
-    check_tail(sheet["tail"], wide.length)
+    check_tail(quilt, sheet["tail"], wide.length)
     wanted = sheet.note("binding_length", "binding needed", around.length + quilt.tail,
                         "{around} + {tail}", finishes="around")  # fmt: skip
     strips = note_strips(sheet, StripsWanted(usable, wanted, wide, False, True, "binding_"))

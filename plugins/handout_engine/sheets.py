@@ -12,7 +12,7 @@ from dataclasses import dataclass
 from itertools import chain
 from xml.etree.ElementTree import Element
 
-from handout_engine.bodies import length_in_words, size_of
+from handout_engine.bodies import BODY_LENGTH, fit_in_words
 from handout_engine.drawing.ink import inked
 from handout_engine.drawing.ink_svg import elements
 from handout_engine.drawing.pieces import piece_shapes
@@ -29,8 +29,6 @@ from handout_engine.workings import Grain, Picture, Piece, Working
 
 FOLDER = "sheets/"
 PIECES = "pieces"
-SIZE, BODY_LENGTH = "size", "body_length"
-"""The inputs that say which size of baby, or how long a baby, a garment is for."""
 LARGEST = 2.4e6
 """Square mm: a drawing in a larger box would take more than about 60 pages, and is not printed."""
 MIRRORED = "one the mirror image of the other: turn this paper over, face down, for the second"
@@ -162,18 +160,15 @@ def alike(pieces: Iterable[Piece]) -> list[list[Piece]]:
 def piece_label(working: Working, pieces: Sequence[Piece], tape: Tape) -> Label:
     """Name, size, how often to cut from which cloth, fold, grain and lines of pieces alike."""
     names = " and ".join(piece.name for piece in pieces)
-    lines = (*_worn(working, tape), *_lines(pieces[0], pieces, tape))
+    lines = (*_worn(working), *_lines(pieces[0], pieces, tape))
     return Label(_heading(working, names), lines)
 
 
-def _worn(working: Working, tape: Tape) -> Iterable[str]:
+def _worn(working: Working) -> Iterable[str]:
     """For which size of baby, or which body length between two, a garment is."""
-    size, length = working.inputs.get(SIZE), working.inputs.get(BODY_LENGTH)
-    if size is not None and size.amount:
-        fit = f"size {tape.say(size.amount)}"
-        if length is not None and not size_of(length.length):
-            fit = f"a body length of {length_in_words(length.length)}"
-        yield f"For {fit}, with the measures of its page."
+    length = working.inputs.get(BODY_LENGTH)
+    if length is not None:
+        yield f"For {fit_in_words(length.length)}, with the measures of its page."
 
 
 def _heading(working: Working, name: str) -> str:

@@ -51,13 +51,7 @@ def add_tuck_steps(sheet: Worksheet, depth: Value, press: str, tucks: int) -> No
 
 def add_pressing_step(sheet: Worksheet, press: str, tucks: int) -> None:
     """Pressing the finished tucks over, holding them for the seams, and cutting the spare off."""
-    if _spare(sheet):
-        left = (
-            "{worked_width} from raw edge to raw edge, less what the turns of the tucks took, and "
-            "at least {tucked_width}" + _cut_out_of(sheet) + ". If it is narrower than that"
-        )
-    else:
-        left = "{tucked_width} from raw edge to raw edge. If it is narrower"
+    left = width_left(sheet, "what the turns of the tucks took")
     sheet.step(
         f"Press the tucks {pressed(press, tucks)}, from the right side over a cloth, then baste "
         "them down across both ends inside the end allowance of {end_allowance}.",
@@ -66,9 +60,22 @@ def add_pressing_step(sheet: Worksheet, press: str, tucks: int) -> None:
     add_trimming_step(sheet)
 
 
+def width_left(sheet: Worksheet, taken: str) -> str:
+    """How wide the tucked panel must be, as the beginning of a sentence on one that is narrower.
+
+    `taken` names what may have gone off its spare; where it has none, nothing may.
+    """
+    if not has_spare(sheet):
+        return "{tucked_width} from raw edge to raw edge. If it is narrower"
+    return (
+        f"{{worked_width}} from raw edge to raw edge, less {taken}, and at least {{tucked_width}}"
+        f"{_cut_out_of(sheet)}. If it is narrower than that"
+    )
+
+
 def add_trimming_step(sheet: Worksheet) -> None:
     """Cutting off what is left of the spare; a piece cut out of the panel leaves it behind."""
-    if not _spare(sheet) or not sheet["side_allowance"].length:
+    if not has_spare(sheet) or not sheet["side_allowance"].length:
         return
     first = sheet.inputs.get("first_margin")
     if first is not None and first.amount is not None:
@@ -86,7 +93,7 @@ def add_trimming_step(sheet: Worksheet) -> None:
         )
 
 
-def _spare(sheet: Worksheet) -> bool:
+def has_spare(sheet: Worksheet) -> bool:
     """Whether the panel is worked wider than it is needed."""
     return "spare_width" in sheet.inputs and bool(sheet["spare_width"].length)
 

@@ -23,6 +23,8 @@ Figure = Length | Fraction | int
 MARKS: dict[System, Fraction] = {"inches": MILLIMETRES_PER_INCH / 32, "metric": Fraction(1)}
 """One mark of each tape in mm: as far beyond a limit as anyone measures."""
 HUNDREDTH = Fraction(1, 100)
+"""The least change worth writing of what is neither counted nor measured by a tape: 0.01 of a
+ratio, 1 % of a share, 0.01 mm of what is measured more finely."""
 
 
 def ways(*found: str) -> str:

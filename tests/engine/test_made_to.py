@@ -104,8 +104,8 @@ def test_a_page_without_a_garment_names_no_size():
 def test_true_scale_pieces_name_the_body_length_they_are_drawn_for(key):
     page = work_page([read_block({"garment": key, "body_length": "70.5 cm"})], Tape())
     drawn = [sheet.document("a4", Tape()) for sheet in page.sheets().values()]
-    said = {words for each in drawn for words in re.findall(r"For (size \d+|a body [^,<]*)", each)}
-    assert said == {"a body length of 70.5 cm"}
+    said = {words for each in drawn for words in re.findall(r"For (size \d+|body [^,<]*)", each)}
+    assert said == {"body length 70.5 cm"}
 
 
 def placeholder(told, name):

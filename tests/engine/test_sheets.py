@@ -174,8 +174,10 @@ def test_a_picture_too_large_to_print_is_said_to_be():
 
 
 def test_the_size_of_a_garment_is_on_its_pages():
-    sheet = printed(piece(), size=Value("size", "size", "68", GEOMETRY))
+    sheet = printed(piece(), body_length=value("body_length", 680))
     assert words(sheet).startswith("For size 68, ")
+    sheet = printed(piece(), body_length=value("body_length", 705))
+    assert words(sheet).startswith("For body length 70.5 cm, ")
 
 
 def test_alike_tells_apart_what_differs_in_grain_or_seam():

@@ -19,6 +19,11 @@ from handout_engine.geometry.polygons import Polygon, sides
 SHARPEST = 3.0
 """A corner of the cut line is cut off where it would reach further than so many allowances."""
 STRAIGHT = 1e-9
+"""Two lines run the same way where the sine of the angle between them is no more than this: it is
+what floats leave of none, and they would meet out of all reach."""
+EXACT = 1e-6
+"""What coordinates in mm may be off, being floats: so near its corner the cut line turns where
+neither side has an allowance."""
 
 Segment = tuple[Point, Point]
 
@@ -143,7 +148,7 @@ def _moved(start: Point, end: Point, by: float) -> Segment:
 def _corner(before: Segment, after: Segment, corner: Point, reach: float) -> list[Point]:
     """Where two moved sides meet: one point, or two where they run in one line or too far out."""
     at = _meeting(before, after)
-    if at is not None and hypot(at[0] - corner[0], at[1] - corner[1]) <= max(reach, 1e-6):
+    if at is not None and hypot(at[0] - corner[0], at[1] - corner[1]) <= max(reach, EXACT):
         return [_snapped(at)]
     return [_snapped(before[1]), _snapped(after[0])]
 

@@ -188,8 +188,8 @@ def _refuse_tight_neck(garment: BlockInputs, block: BodyBlock) -> None:
     if tightest < garment.seam_allowance:
         raise RefusalError(
             f"seam_allowance {TAPE.say(garment.seam_allowance)} does not follow the back neck, "
-            f"which turns with a radius of {TAPE.both(tightest)}; use "
-            f"{ways(at_most(garment, 'seam_allowance', tightest), 'less back_neck_depth')}",
+            f"which turns with a radius of {TAPE.both(tightest)}; use a narrower one, or less "
+            "back_neck_depth",
             "seam_allowance",
         )
 

@@ -74,12 +74,12 @@ def point_along(line: Sequence[Point], distance: float) -> Point:
 
 
 def beyond(line: Line, distance: float) -> Line:
-    """The rest of a line from the point so far along it; its last stretch where it is shorter."""
+    """The rest of a line from the point so far along it; half its last stretch if it is shorter."""
     left = distance
     for number, (start, end) in enumerate(pairwise(line), 1):
         step = run((start, end))
         if left < step or number == len(line) - 1:
-            return (point_along((start, end), min(left, step / 2)), *line[number:])
+            return (point_along((start, end), left if left < step else step / 2), *line[number:])
         left -= step
     return line
 

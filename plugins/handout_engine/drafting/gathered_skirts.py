@@ -232,7 +232,7 @@ def _draft(
         name,
         edges,
         notches=((snapped(half / 2), level), side_notch(sewn.side)),
-        remark="At its lower edge the dashed line is the fold of the hem." * lower.turned_up,
+        remark=lower.remark,
     )
 
 

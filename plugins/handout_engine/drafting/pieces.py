@@ -12,7 +12,6 @@ from handout_engine.drawing.scene import (
     Area,
     Dimension,
     Line,
-    Note,
     Point,
     Scene,
     Shape,
@@ -20,6 +19,7 @@ from handout_engine.drawing.scene import (
     Stroke,
     Tone,
 )
+from handout_engine.drawing.slits import slit_shapes
 from handout_engine.geometry.points import snapped
 from handout_engine.geometry.polygons import extents, sides
 from handout_engine.lengths import from_float
@@ -117,7 +117,8 @@ def _shapes(draft: Draft, wide: Value, long: Value) -> list[Shape]:
         *_border(draft),
     ]
     shapes.extend(Stroke(_tick(draft, notch), Line.CUT) for notch in draft.notches)
-    shapes.extend(_slit(draft))
+    if draft.slit:
+        shapes.extend(slit_shapes(draft.slit, NOTCH, (2 * NOTCH, 0.0)))
     shapes.append(grain_arrow(outline))
     shapes.append(name_note(outline, draft.name, TALLEST))
     shapes.append(Dimension((left, bottom), (right, bottom), wide, Side.BELOW))
@@ -136,16 +137,6 @@ def _border(draft: Draft) -> list[Shape]:
     )
     around = (*outline[number + 1 :], *outline[: number + 1])
     return [Stroke(around, Line.CUT), Stroke((around[-1], around[0]), Line.FOLD)]
-
-
-def _slit(draft: Draft) -> list[Shape]:
-    """The line of a slit, a stop across its closed end, and its name."""
-    if not draft.slit:
-        return []
-    x, low = draft.slit[-1]
-    stop = ((snapped(x - NOTCH), low), (snapped(x + NOTCH), low))
-    name = Note((snapped(x + 2 * NOTCH), low), sentence("slit"), anchor="start")
-    return [Stroke(draft.slit, Line.CUT), Stroke(stop, Line.CUT), name]
 
 
 def _tick(draft: Draft, notch: Point) -> tuple[Point, Point]:

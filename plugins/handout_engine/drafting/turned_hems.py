@@ -24,6 +24,7 @@ from handout_engine.lengths import ZERO, Length, from_float, inches
 from handout_engine.refusals import RefusalError
 from handout_engine.saying import Tape
 from handout_engine.sources import DRAWN, GIVEN, PRACTICE, Basis
+from handout_engine.ways_out import at_most, ways
 from handout_engine.worksheet import Worksheet
 
 TAPE = Tape(finest=32)
@@ -65,6 +66,11 @@ class LowerEdge:
     allowance: float
     turned_up: bool = False
     faced: bool = False
+
+    @property
+    def remark(self) -> str:
+        """What is said beneath the drawing of a piece that has it; empty where nothing need be."""
+        return "At its lower edge the dashed line is the fold of the hem." if self.turned_up else ""
 
     def edge(self, hem: Line) -> Edge:
         """The lower edge of a piece, from its side to its centre."""
@@ -122,7 +128,7 @@ def note_lower_edge(
     if garment.hem and garment.hem > room:
         raise RefusalError(
             f"hem {TAPE.say(garment.hem)} is deeper than the side seam above it is long, "
-            f"{TAPE.both(room)}; use at most {TAPE.no_more(room)}",
+            f"{TAPE.both(room)}; use {ways(at_most(garment, 'hem', room), 'a longer garment')}",
             "hem",
         )
     wanted = garment.hem or min(garment.usual_hem, STEP * floor(room / STEP))

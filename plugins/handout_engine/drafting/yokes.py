@@ -164,8 +164,8 @@ def _note_lap(sheet: Worksheet, garment: YokeInputs) -> None:
     if garment.lap < least.length:
         raise RefusalError(
             f"lap {TAPE.say(garment.lap)} leaves less than {TAPE.say(garment.clearance)} beside a "
-            f"button of {TAPE.say(garment.button)}; use at least {TAPE.no_less(least.length)}, or "
-            "a smaller button",
+            f"button of {TAPE.say(garment.button)}; use "
+            f"{ways(at_least(garment, 'lap', least.length), 'a smaller button')}",
             "lap",
         )
     if garment.facing < garment.lap:

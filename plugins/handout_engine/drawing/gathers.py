@@ -32,6 +32,13 @@ WIDTHS = (1.0, 1.24, 0.86, 1.1, 0.92, 1.3, 0.8, 1.06)
 REACHES = (0.62, 0.34, 0.5, 0.74, 0.28, 0.56, 0.42)
 """Widths of the folds and how high they reach, by turns: gathers are never quite even."""
 STEPS = 6
+"""A curve is drawn in so many straight steps."""
+UPPER_EDGE, LOWER_EDGE = 0.0, 1.0
+"""Where a strip is gathered at an edge of it, as a share of its width from its upper edge."""
+ROWS_BESIDE = 0.12
+"""How far each of two rows is drawn from the line that is gathered on, of the strip's width."""
+ROWS_INSIDE = 0.3
+"""No nearer to an edge is their middle drawn, so that both rows can be seen inside it."""
 
 
 @dataclass(frozen=True)
@@ -204,13 +211,6 @@ def _creases(fold: _Fold, free: float, foot: float) -> Iterable[Shape]:
         x = fold.left + share * width
         lean = (0.5 - share) * 0.12 * width
         yield Stroke(((x, 0.015 * free), (x - lean, reach * fold.reach * 1.6 * free)), Line.THIN)
-
-
-UPPER_EDGE, LOWER_EDGE = 0.0, 1.0
-ROWS_BESIDE = 0.12
-"""How far each of two rows is drawn from the line that is gathered on, of the strip's width."""
-ROWS_INSIDE = 0.3
-"""No nearer to an edge is their middle drawn, so that both rows can be seen inside it."""
 
 
 def quarters(

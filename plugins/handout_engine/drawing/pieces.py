@@ -10,6 +10,7 @@ from math import sqrt
 from handout_engine.drawing.ink import TEXT
 from handout_engine.drawing.lettering import width, wrapped
 from handout_engine.drawing.scene import Area, Line, Note, Point, Shape, Stroke, Tone
+from handout_engine.drawing.slits import slit_shapes
 from handout_engine.geometry.points import snapped
 from handout_engine.geometry.polygons import contains, distance_to_outline, extents, sides
 from handout_engine.values import sentence
@@ -63,7 +64,7 @@ def piece_shapes(piece: Piece, words: Sequence[str]) -> tuple[Shape, ...]:
         shapes += _on_fold(outline, fold, place[0])
     shapes += [_notch(outline, notch) for notch in on_paper(piece, piece.notches)]
     if piece.slit:
-        shapes += _slit(on_paper(piece, piece.slit))
+        shapes += slit_shapes(on_paper(piece, piece.slit), TICK, (TICK, LINE_HEIGHT))
     if piece.pair:
         shapes += _in_small(outline, place, words)
     return (*shapes, *_words_and_grain(piece, place, words))
@@ -157,14 +158,6 @@ def _notch(outline: Sequence[Point], notch: Point) -> Stroke:
     inner = [(foot[0] - way * TICK * down, foot[1] + way * TICK * across) for way in (1, -1)]
     inside = next((each for each in inner if contains(outline, each)), inner[0])
     return Stroke((foot, inside), Line.CUT)
-
-
-def _slit(line: Sequence[Point]) -> Iterable[Shape]:
-    """The line of a slit, a stop across its closed end, and its name."""
-    x, low = line[-1]
-    yield Stroke(tuple(line), Line.CUT)
-    yield Stroke(((x - TICK, low), (x + TICK, low)), Line.CUT)
-    yield Note((x + TICK, low + LINE_HEIGHT), sentence("slit"), anchor="start")
 
 
 def _foot(point: Point, start: Point, end: Point) -> Point:

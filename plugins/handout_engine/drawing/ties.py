@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Iterable
 from dataclasses import dataclass
 
-from handout_engine.drawing.breaks import left_out, measured
+from handout_engine.drawing.breaks import freehand, left_out, measured
 from handout_engine.drawing.scene import (
     Area,
     Dimension,
@@ -23,6 +23,18 @@ from handout_engine.values import Value, sentence
 
 LONGEST = 7.0
 """A tie is drawn no longer than so many times its width."""
+ABOVE_BOW, ABOVE_TIE = 0.35, 1.3
+"""How much of a garment is drawn above a bow: for each depth down to its hem, or tie's width."""
+LEAST_ACROSS = 0.3
+"""How wide a garment is drawn at least, for each depth from the bow to its hem."""
+LOOP_LONG, LOOP_FULLEST, LOOP_HIGH = 2.2, 1.6, 1.1
+"""The loop of a bow for each width of its tie: how long, how far along it is fullest, and how far
+it stands up and down there."""
+SLANT, MOST_SLANT, NARROWED = 0.4, 0.2, 0.2
+"""How far aslant the end of a tie is cut, of its width, and at most of what hangs; and how far its
+longer side has come in there, of its width, since the end hangs from a knot."""
+KNOT = 0.7
+"""How large a knot is, of the width of its tie."""
 
 
 @dataclass(frozen=True)
@@ -128,24 +140,39 @@ def tied(bow: Bow) -> Scene:
 
 
 def _tied(bow: Bow) -> Iterable[Shape]:
-    deep, end = bow.hem.mm, bow.end.mm
-    half = max(bow.reach.mm, 0.3 * deep)
-    wide = min(bow.width.mm, 0.16 * deep)
-    above = 0.35 * deep
-    yield Area(rectangle(0, -above, half, above + deep), Tone.RIGHT, outline=None)
-    yield Stroke(((half, -above), (half, deep)), Line.CUT)
-    yield Stroke(((0, deep), (half, deep)), Line.CUT)
-    yield Stroke(((0, -above), (0, deep)), Line.THIN)
-    yield Area(rectangle(0, -wide / 2, half, wide), Tone.SECOND)
-    yield Area(((0, 0), (1.6 * wide, -1.1 * wide), (2.2 * wide, 0), (1.6 * wide, 1.1 * wide)),
-               Tone.SECOND)  # fmt: skip
+    """The knot at the origin and the side seam at its reach; the garment goes on beyond the knot.
+
+    Where the bow is tied well inside the garment, the knot lies on the line where its half ends.
+    """
+    deep, wide, seam = bow.hem.mm, bow.width.mm, bow.reach.mm
+    top = -max(ABOVE_BOW * deep, ABOVE_TIE * wide)
+    inner = min(0.0, seam - LEAST_ACROSS * deep)
+    yield Area(rectangle(inner, top, seam - inner, deep - top), Tone.RIGHT, outline=None)
+    yield Stroke(((seam, top), (seam, deep)), Line.CUT)
+    yield Stroke(((inner, deep), (seam, deep)), Line.CUT)
+    if inner < 0:
+        yield Stroke(freehand((inner, top), (inner, deep)), Line.BREAK)
+    else:
+        yield Stroke(((0, top), (0, deep)), Line.THIN)
+    if seam:
+        yield Area(rectangle(0, -wide / 2, seam, wide), Tone.SECOND)
+        yield Dimension((0, top), (seam, top), bow.reach, Side.ABOVE)
+    yield from _bow(wide, bow.end.mm)
+    outer = max(seam, LOOP_LONG * wide)
+    if outer > seam:
+        yield Stroke(((seam, deep), (outer, deep)), Line.THIN)
+    yield Dimension((outer, 0), (outer, deep), bow.hem, Side.RIGHT)
+    if bow.end.mm:
+        yield Dimension((inner, 0), (inner, bow.end.mm), bow.end, Side.LEFT)
+
+
+def _bow(wide: float, end: float) -> Iterable[Shape]:
+    """The loop of a bow towards the seam, the end that hangs, cut off aslant, and the knot."""
+    fullest = (LOOP_FULLEST * wide, LOOP_HIGH * wide)
+    yield Area(((0, 0), (fullest[0], -fullest[1]), (LOOP_LONG * wide, 0), fullest), Tone.SECOND)
     if end:
-        slant = min(0.4 * wide, 0.2 * end)
-        yield Area(((0, 0), (wide, 0), (wide, end - slant), (0.2 * wide, end)), Tone.SECOND)
-    knot = 0.35 * wide
-    yield Area(rectangle(-knot, -knot, 2 * knot, 2 * knot), Tone.SECOND)
-    if bow.reach.mm >= half:
-        yield Dimension((0, -above), (half, -above), bow.reach, Side.ABOVE)
-    yield Dimension((half, 0), (half, deep), bow.hem, Side.RIGHT)
-    if end:
-        yield Dimension((0, 0), (0, end), bow.end, Side.LEFT)
+        slant = min(SLANT * wide, MOST_SLANT * end)
+        inside = NARROWED * wide
+        yield Area(((0, 0), (wide, 0), (wide, end - slant), (inside, end)), Tone.SECOND)
+    knot = KNOT * wide
+    yield Area(rectangle(-knot / 2, -knot / 2, knot, knot), Tone.SECOND)

@@ -9,7 +9,7 @@ from xml.etree.ElementTree import Element
 
 from handout_engine.fragments.shopping import bought, kind, notion
 from handout_engine.fragments.tables import Cell, table
-from handout_engine.fragments.words import amount, pair, phrase, whose
+from handout_engine.fragments.words import PAIR, amount, pair, phrase, whose
 from handout_engine.inputs import BODY
 from handout_engine.kits import Kit, Line, Need, Notion, Total
 from handout_engine.markup import Child, element
@@ -191,5 +191,5 @@ def _how(piece: Piece, cloths: Mapping[str, str]) -> str:
     if piece.outline:
         ways.append("half its outline, to the fold line" if piece.on_fold else "by its outline")
     if piece.pair:
-        ways.append("a pair, one the mirror image of the other")
+        ways.append(PAIR)
     return "; ".join(ways)

@@ -7,6 +7,7 @@ from xml.etree.ElementTree import Element
 
 from handout_engine.fragments.words import (
     GIVEN_FOR_HER,
+    PAIR,
     amount,
     pair,
     phrase,
@@ -74,7 +75,7 @@ def _printed(working: Working, tape: Tape) -> Iterable[Element]:
 def _cut(piece: Piece, tape: Tape) -> Sequence[Cell]:
     cloth = f"from the worked {piece.cloth}" if piece.worked else piece.cloth
     half = "; half of it, to its fold line" if piece.on_fold else ""
-    pair_of = "; a pair, one the mirror image of the other" if piece.pair else ""
+    pair_of = f"; {PAIR}" if piece.pair else ""
     detail = f"{cloth}; {piece.grain.value}{half}{pair_of}"
     named: list[Child] = [piece.name, element("span", detail, class_="detail")]
     return named, str(piece.count), pair(piece.width, piece.length, tape)

@@ -15,6 +15,8 @@ from handout_engine.workings import Working
 
 GIVEN_FOR_HER = "given for her"
 NO_BREAK = "\u00a0"
+PAIR = "a pair, one the mirror image of the other"
+"""How two of a piece are cut that are a left and a right one."""
 LONGEST_WHOLE = 24
 """Words longer than this may break like any sentence."""
 

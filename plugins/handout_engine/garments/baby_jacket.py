@@ -44,7 +44,7 @@ from handout_engine.refusals import RefusalError
 from handout_engine.saying import Tape
 from handout_engine.sources import DRAWN, GIVEN, PRACTICE
 from handout_engine.values import sentence
-from handout_engine.ways_out import at_least, ways
+from handout_engine.ways_out import at_least, at_most, ways
 from handout_engine.workings import Picture, Seam, Working
 from handout_engine.worksheet import Worksheet
 
@@ -181,10 +181,10 @@ def _refuse_facing(sheet: Worksheet, jacket: BabyJacket, half: Half) -> None:
     """Refuse a lower edge that cannot be turned up: the front facings leave a facing no place."""
     hem = sheet["hem_depth"].length
     most = deepest((half, half), hem, jacket.hem_easing)
-    less = f"hem at most {TAPE.no_more(most)}, or " if most else ""
+    less = at_most(jacket, "hem", most, "hem at most {}")
     raise RefusalError(
         f"the lower edge curves too much for a hem {TAPE.both(hem)} deep, whose raw edge could not "
-        f"be eased in; give {less}flare less",
+        f"be eased in; give {ways(less, 'flare less')}",
         "hem" if less and jacket.hem else "flare",
     )
 

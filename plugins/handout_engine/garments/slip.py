@@ -191,7 +191,7 @@ def _draft(slip: Slip, name: str, block: BodyBlock, parts: tuple[Half, LowerEdge
             Edge(FOLD, (half.hem[-1], centre)),
         ),
         notches=(side_notch(half.side),),
-        remark="At its lower edge the dashed line is the fold of the hem." * lower.turned_up,
+        remark=lower.remark,
         slit=slit,
     )
 

@@ -26,7 +26,7 @@ from handout_engine.saying import Saying, Tape
 from handout_engine.sources import GIVEN, LAYOUT, PRACTICE
 from handout_engine.technique import Technique
 from handout_engine.values import Value, sentence
-from handout_engine.ways_out import at_most
+from handout_engine.ways_out import at_least, at_most
 from handout_engine.workings import Chart, Picture, Seam, Supply, Working
 from handout_engine.worksheet import Worksheet
 
@@ -177,7 +177,7 @@ def _note_places(sheet: Worksheet, inputs: ButtonLoops) -> list[Value]:
         if sheet[name].length < takes / 2:
             raise RefusalError(
                 f"{name} {tape.say(sheet[name].length)} puts half a loop beyond the end of the "
-                f"opening; use at least {tape.no_less(takes / 2)}",
+                f"opening; use {at_least(inputs, name, takes / 2)}",
                 name,
             )
     if inputs.loops == 1:

@@ -35,7 +35,7 @@ from handout_engine.tucking import (
     edge_to_seam,
     note_cut,
 )
-from handout_engine.tucking_steps import add_trimming_step
+from handout_engine.tucking_steps import add_trimming_step, has_spare, width_left
 from handout_engine.values import Value, sentence
 from handout_engine.ways_out import at_least, ways
 from handout_engine.workings import Chart, Picture, Step, Supply, Working
@@ -234,10 +234,11 @@ def _add_steps(sheet: Worksheet, rows: PinTuckRows) -> None:
         "from ridge to ridge it is {spacing}. After every third row measure the panel and correct "
         "the next rows while there are rows left.",
     )
+    left = width_left(sheet, "what the rows drew up more than the sample did")
+    planned = "the spare makes good" if has_spare(sheet) else "the sample did"
     sheet.step(
         "Press from the wrong side on a thick towel, so that the ridges are not flattened.",
-        "the panel is {worked_width} from raw edge to raw edge. If it is narrower, the rows drew "
-        "up more than the sample did; at least {tucked_width} must be left.",
+        f"the panel is {left}, the rows drew up more than {planned}.",
     )
     add_trimming_step(sheet)
 

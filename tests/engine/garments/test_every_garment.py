@@ -19,7 +19,7 @@ from hypothesis import strategies as st
 from shapely import LinearRing, LineString, Point, Polygon, box
 from shapely.affinity import scale
 
-from drafted_pieces import drafted
+from drafted import drafted
 from handout_engine import garments, laying
 from handout_engine.blocks import read_block
 from handout_engine.bodies import LENGTHS, MEASURES

@@ -16,7 +16,8 @@ from hypothesis import strategies as st
 from shapely import LineString, Point, Polygon, box
 from shapely.affinity import rotate, scale, translate
 
-from drafted_pieces import drafted
+from drafted import drafted
+from handout_engine.drafting.curves import beyond
 from handout_engine.drafting.drafts import FOLD, Draft, Edge
 from handout_engine.drafting.turned_hems import Half, deepest
 from handout_engine.lengths import inches, millimetres
@@ -34,6 +35,15 @@ LEVEL = ((112.0, 100.0), (0.0, 100.0))
 
 def turned_up(draft: Draft) -> list[Edge]:
     return [edge for edge in draft.edges if edge.turned_up]
+
+
+def test_the_rest_of_a_line_begins_exactly_so_far_along_it():
+    line = ((0.0, 0.0), (10.0, 0.0), (20.0, 0.0))
+    assert beyond(line, 8) == ((8.0, 0.0), (10.0, 0.0), (20.0, 0.0))
+    assert beyond(line, 12) == ((12.0, 0.0), (20.0, 0.0))
+    assert beyond(line, 18) == ((18.0, 0.0), (20.0, 0.0))
+    # of a line that is shorter, half its last stretch is left
+    assert beyond(line, 20) == beyond(line, 50) == ((15.0, 0.0), (20.0, 0.0))
 
 
 def test_a_level_hem_by_hand():
@@ -157,7 +167,7 @@ def test_a_trim_takes_the_seam_allowance_where_nothing_else_is_said(key):
 def test_a_hem_deeper_than_its_side_and_a_jacket_s_too_curved_are_refused():
     assert refusal("slip", size="50", reach="22 cm", hem="6 in") == (
         "hem 6 in is deeper than the side seam above it is long, 5 1/8 in (13 cm); use at most "
-        "5 3/32 in (13 cm)"
+        "5 3/32 in (13 cm), or a longer garment"
     )
     assert refusal("baby-jacket", size="62", flare="6 cm", hem="2 in") == (
         "the lower edge curves too much for a hem 2 in (51 mm) deep, whose raw edge could not be "

@@ -9,7 +9,7 @@ import pytest
 from handout_engine.lengths import Length, millimetres
 from handout_engine.refusals import RefusalError
 from handout_engine.sources import GEOMETRY, PRACTICE
-from worked import length, refusal, said, work
+from worked import length, refusal, said, steps, work
 
 SIXTEENTH = Fraction(127, 80)
 
@@ -25,6 +25,15 @@ def test_a_measured_sample_by_hand():
     assert said(working, "take_up") == "1/2 in"
     assert said(working, "panel_cut_width") == "7 1/2 in"
     assert working.values["take_up_each"].basis == GEOMETRY
+
+
+def test_the_panel_is_measured_against_its_spare_only_where_it_has_one():
+    (bare,) = [step for step in steps(work("pin-tucks", spare_width="0 in")) if "towel" in step]
+    assert "If it is narrower, the rows drew up more than the sample did." in bare
+    assert "at least" not in bare
+    (spared,) = [step for step in steps(work("pin-tucks")) if "towel" in step]
+    assert "less what the rows drew up more than the sample did, and at least" in spared
+    assert "If it is narrower than that, the rows drew up more than the spare makes" in spared
 
 
 def test_without_a_sample_the_take_up_is_an_estimate_and_says_so():

@@ -7,8 +7,11 @@ import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
+from drawn import check_dimensions
 from handout_engine.blocks import read_block
 from handout_engine.bodies import LENGTHS
+from handout_engine.drawing.scene import Area, Dimension, Shown
+from handout_engine.geometry.polygons import extents
 from handout_engine.lengths import Length, inches, millimetres
 from handout_engine.pages import work_page
 from handout_engine.refusals import RefusalError
@@ -187,3 +190,20 @@ def test_a_sash_on_a_summer_dress_takes_its_length_from_the_dress(size):
     below = length(dress, "finished_length") - dress.inputs["back_waist"].length
     assert length(dress, "waist_to_hem") == below
     assert length(sash, "bow_end") + length(sash, "above_hem") == below
+
+
+@pytest.mark.parametrize(
+    ("reach", "below", "width"), [("1 in", "30 in", "1 in"), ("1 in", "4 in", "3 in")]
+)
+def test_a_bow_near_its_seam_is_drawn_to_scale(reach, below, width):
+    """The garment goes on beyond the knot; neither the way to it nor the tie is drawn otherwise."""
+    written = {"tie_length": "6 in", "bow": "4 in"}
+    near = work("tie-pair", reach=reach, hem_below=below, tie_width=width, **written)
+    (scene,) = [picture.scene for picture in near.pictures if picture.name == "worn"]
+    check_dimensions(scene)
+    measured = {each.amount.name: each for each in scene.shapes if isinstance(each, Dimension)}
+    assert set(measured) == {"reach", "hem_below", "bow_end"}
+    assert {each.shown for each in measured.values()} == {Shown.TO_SCALE}
+    across = float(length(near, "reach")), float(length(near, "tie_width"))
+    boxes = [extents(each.points) for each in scene.shapes if isinstance(each, Area)]
+    assert across in [(right - left, low - top) for (left, top), (right, low) in boxes]
