@@ -73,7 +73,8 @@ def add_steps(sheet: Worksheet) -> None:
         else "the pieces meet on the neck seam line at the centre front, and at the centre back"
     )
     sheet.step(
-        "Finish the opening of the garment, but leave its neck, once it is stay-stitched, raw. Pin the collar to the right "
+        "Finish the opening of the garment, but leave its neck, once it is stay-stitched, raw. Pin "
+        "the collar to the right "
         f"side of the neck, under collar down, the marks at the shoulder seams; {meeting}.",
         "collar and neck are equally long, {neck_edge}, and nothing is eased.",
     )
