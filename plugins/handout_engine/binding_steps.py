@@ -29,8 +29,18 @@ def add_ruling_step(sheet: Worksheet) -> None:
     sheet.step(
         "Cut the cloth {across} across and {along} along the selvage, its corners square. Rule it "
         "at 45 degrees into strips {strip_width} wide, beginning with marks {edge_step} from one "
-        "corner along both edges, and cut out the strips that the chart calls used: {strips_used}."
+        f"corner along both edges, and cut out {chosen_strips(sheet)}."
     )
+
+
+def chosen_strips(sheet: Worksheet) -> str:
+    """Which of the ruled strips are used, said without their chart: the longest of them."""
+    used, every = sheet["strips_used"].whole, sheet["bands"].whole
+    if used == every:
+        return "the one strip" if used == 1 else "all {strips_used} strips"
+    if used == 1:
+        return "the longest of them"
+    return "{strips_used} of them, the longest"
 
 
 def add_bias_cutting(sheet: Worksheet) -> None:

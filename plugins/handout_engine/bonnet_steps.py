@@ -98,8 +98,9 @@ def _add_circle(sheet: Worksheet) -> None:
 def _add_horseshoe(sheet: Worksheet) -> None:
     flat = sheet["front_edge"].amount == sheet["back_seam"].amount
     if flat:
-        sheet.step("Stay the back edge just inside {seam_allowance}, and clip it to the stay where "
-                   "it goes round the curve.")  # fmt: skip
+        sheet.step("Stay-stitch the back edge, a thread's width nearer to the raw edge than the "
+                   "seam line at {seam_allowance}, and clip it to the stitching where it goes "
+                   "round the curve.")  # fmt: skip
     else:
         sheet.step("Run two rows of gathering along the back edge, {seam_allowance} from the edge "
                    "and half of that, and draw it up.", "it measures {back_seam}.")  # fmt: skip

@@ -33,7 +33,12 @@ def add_steps(sheet: Worksheet, turned: bool) -> None:
     else:
         _add_strip_steps(sheet)
     sheet.step(
-        "Cut {make} × {elastic_cut} of elastic. Mark {overlap} at one end, and draw it through the "
+        (
+            "Cut {elastic_cut} of elastic. "
+            if sheet["make"].whole == 1
+            else "Cut {make} pieces of elastic, each {elastic_cut} long. "
+        )
+        + "Mark {overlap} at one end, and draw it through the "
         "casing on a bodkin, the other end pinned to the garment. It must not twist."
     )
     sheet.step(

@@ -95,8 +95,8 @@ LONG_FLOATS = Caution(
 NECK_CORDS = Caution(
     "neck-cords",
     "No ribbon, tie or cord that can be drawn or that hangs loose at a child's neck or hood, and "
-    "none longer than 75 mm (3 in) beyond its casing at waist or hem: catch its ends in the seams, "
-    "and stitch it down at the middle so that it cannot be pulled out.",
+    "none longer than 75 mm (2 15/16 in) beyond its casing at waist or hem: catch its ends in the "
+    "seams, and stitch it down at the middle so that it cannot be pulled out.",
     (SOURCES["en-14682"], SOURCES["cfr-1120"]),
 )
 BUTTONS_AS_SMALL_PARTS = Caution(
@@ -108,7 +108,8 @@ BUTTONS_AS_SMALL_PARTS = Caution(
 LOOPS_CATCH = Caution(
     "loops-catch",
     "A loop that stands out can catch a finger, a toe or a cot: make it no longer than the button "
-    "needs, sew both its ends into a seam that is stitched twice, and trim every end.",
+    "needs, sew both ends of a cloth loop into a seam that is stitched twice, fasten a thread loop "
+    "at both ends with several small stitches through the edge, and trim every end.",
 )
 NOTHING_LOOSE_IN_THE_COT = Caution(
     "nothing-loose-in-the-cot",

@@ -81,7 +81,12 @@ class ClothInputs:
         ("0 in", "1 yd"),
     )
     order_step: Length = yardage(
-        Asked("order step", "Cloth is ordered in steps of this length.", CLOTH, PRACTICE),
+        Asked(
+            "cloth is sold by",
+            "What you buy is rounded up to a multiple of this length.",
+            CLOTH,
+            PRACTICE,
+        ),
         "1/8 yd",
         ("1 cm", "2 yd"),
     )

@@ -57,7 +57,7 @@ def add_steps(sheet: Worksheet) -> None:
             "Cut a pair of each, upper and under collar: a left one, and a right one that is its "
             "mirror image. Mark the shoulders at the neck edge."
         )
-    add_stay_step(sheet, "the neck edge of upper and under collar, and the neck of the garment")
+    add_stay_step(sheet, "the neck edge of upper and under collar")
     sheet.step("Work embroidery or an insertion on the upper collar now, while it is flat. Lay an "
                "edging or a ruffle along its outer edge, heading to the edge.")  # fmt: skip
     _add_outer_edge(sheet)
@@ -73,7 +73,8 @@ def add_steps(sheet: Worksheet) -> None:
         else "the pieces meet on the neck seam line at the centre front, and at the centre back"
     )
     sheet.step(
-        "Finish the opening of the garment, but leave its neck raw. Pin the collar to the right "
+        "Finish the opening of the garment, but leave its neck, once it is stay-stitched, raw. Pin "
+        "the collar to the right "
         f"side of the neck, under collar down, the marks at the shoulder seams; {meeting}.",
         "collar and neck are equally long, {neck_edge}, and nothing is eased.",
     )

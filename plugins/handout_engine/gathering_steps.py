@@ -98,3 +98,8 @@ def add_washing_step(sheet: Worksheet) -> None:
         sheet.step(
             "Wash, dry and press the cloth as the garment will be washed, then straighten it."
         )
+
+
+def counted(sheet: Worksheet, piece: str) -> str:
+    """What to cut of a piece that is made as often as the article: the panel, or two panels."""
+    return f"the {piece}," if sheet["make"].whole == 1 else f"{{make}} {piece}s, each"

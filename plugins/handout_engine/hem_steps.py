@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from handout_engine.gathering_steps import counted
 from handout_engine.hemming import DOUBLE, FACED, ROLLED
 from handout_engine.values import sentence
 from handout_engine.workings import Step
@@ -31,7 +32,8 @@ def add_hem_steps(sheet: Worksheet, grows: bool) -> None:
     """From cutting to the pressed hem, in sewing order."""
     kind = str(sheet["hem"].amount)
     sheet.step(
-        "Cut {make} × {panel_cut_length} from top to bottom and {panel_cut_width} from side to "
+        f"Cut {counted(sheet, 'panel')} "
+        "{panel_cut_length} from top to bottom and {panel_cut_width} from side to "
         "side. Join the side seams, and trim their allowances to half within the hem.",
         "the lower edge is level: from the upper raw edge it is {panel_cut_length} everywhere.",
     )

@@ -94,8 +94,8 @@ def _add_front(sheet: Worksheet) -> None:
     )
     sheet.put_by()
     sheet.step(
-        "Make the two front bands, each {front_overlap} wide and {front_edge} long, and sew one to "
-        "each side of the opening, {seam_allowance} from its edge, down to the corner exactly."
+        "Sew a front band, {front_overlap} wide and {front_edge} long when finished, to each side "
+        "of the opening, {seam_allowance} from its edge, down to the corner exactly."
     )
     sheet.step(
         "Lap the bands. Turn the tongue and the lower ends of both bands to the wrong side, and "

@@ -66,8 +66,9 @@ def add_steps(sheet: Worksheet, tube: bool, drawn: bool) -> None:
         return
     sheet.step(
         "Lay a tie on the right side of the garment at each mark, its finished end inward, its raw "
-        "end level with the edge, and baste it. A tie wider than its place is laid in a pleat.",
-        "beyond the seam line there are {end_allowance} of each tie.",
+        "end {end_allowance} beyond the seam line, whatever the garment's allowance, and baste it. "
+        "A tie wider than its place is laid in a pleat.",
+        "from the seam line to the finished end each tie is {tie_length} long.",
     )
     sheet.step(
         "Sew the seam over them, and a second time inside the allowance. Press the ties outward.",

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from handout_engine.folds import FoldedPanel
-from handout_engine.gathering_steps import add_washing_step
+from handout_engine.gathering_steps import add_washing_step, counted
 from handout_engine.tucking import AWAY, LEFT, RIGHT
 from handout_engine.values import Value
 from handout_engine.worksheet import Worksheet
@@ -13,7 +13,8 @@ def add_cutting_step(sheet: Worksheet, panel: FoldedPanel) -> None:
     """Washing, cutting, and marking every line from one edge."""
     add_washing_step(sheet)
     sheet.step(
-        "Cut {make} × {panel_cut_width} wide and {panel_cut_length} long, the length along the "
+        f"Cut {counted(sheet, 'panel')} "
+        "{panel_cut_width} wide and {panel_cut_length} long, the length along the "
         "selvage; straighten both long edges by a drawn thread, since every tuck follows it."
     )
     last = panel.lines()[-1].second

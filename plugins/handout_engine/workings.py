@@ -17,10 +17,13 @@ from handout_engine.values import Sentence, Value
 
 
 class Grain(Enum):
-    """How a piece lies on the cloth; the value is the word a cut list prints."""
+    """How a piece lies on the cloth; the value is the word a cut list prints.
 
-    STRAIGHT = "long side along the selvage"
-    CROSS = "long side across the cloth"
+    The length is the second of the two figures there, whether it is the longer or not.
+    """
+
+    STRAIGHT = "length along the selvage"
+    CROSS = "length across the cloth"
     BIAS = "on the bias"
 
 

@@ -33,11 +33,11 @@ def test_the_cut_list_of_a_pair_of_sleeves():
     assert rows(shown("cuts")) == [
         ["Piece", "Cut", "Wide × long"],
         [
-            "front strip front cloth; long side across the cloth", "2",
+            "front strip front cloth; length across the cloth", "2",
             "2 in × 14 in (51 mm × 35.6 cm)",
         ],
         [
-            "facing strip facing cloth; long side across the cloth", "2",
+            "facing strip facing cloth; length across the cloth", "2",
             "2 1/2 in × 14 in (64 mm × 35.6 cm)",
         ],
     ]  # fmt: skip
@@ -47,7 +47,7 @@ def test_the_cut_list_says_which_pieces_are_half_of_what_is_cut():
     gown = work("day-gown", size="62")
     listed = rows(block(gown, ("cuts",), INCHES, "b0-gown", "gown"))[1:]
     halves = {row[0] for row in listed if row[0].endswith("; half of it, to its fold line")}
-    half = "cloth; long side along the selvage; half of it, to its fold line"
+    half = "cloth; length along the selvage; half of it, to its fold line"
     assert halves == {f"{name} {half}" for name in ("front yoke", "skirt front", "skirt back")}
     assert len(listed) > len(halves)
 

@@ -24,14 +24,15 @@ from handout_engine.values import sentence
 def layout_scene(layout: Layout) -> Scene:
     """The cloth with all its pieces, each with its number in the cut list."""
     how = "folded lengthwise, the fold at the left" if layout.folded else "in a single layer"
+    single = len(layout.laid) == 1
+    counted, uses = ("One piece", "it uses") if single else ("{count} pieces", "they use")
     return Scene(
         sentence(f"Layout on the {layout.cloth}"),
         sentence(
-            "{count} pieces laid on cloth {width} wide between its selvages, {how}; they use "
+            f"{counted} laid on cloth {{width}} wide between its selvages, {how}; {uses} "
             "{used} of its length.",
             count=len(layout.laid),
             width=layout.width,
-            how=how,
             used=layout.used,
         ),
         tuple(_shapes(layout)),

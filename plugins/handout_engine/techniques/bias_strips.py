@@ -17,6 +17,7 @@ from handout_engine.bias_cloth import (
     useful,
 )
 from handout_engine.bias_pictures import cloth_picture
+from handout_engine.binding_steps import chosen_strips
 from handout_engine.cautions import PINS_AND_IRON
 from handout_engine.drawing.bias import joined_strip
 from handout_engine.inputs import CLOTH, Asked, length, optional_length
@@ -165,8 +166,8 @@ def _add_steps(sheet: Worksheet, strips: Strips) -> None:
     )
     sheet.step(
         "Number the strips on the right side from that corner, mark the corner of each that is "
-        "nearest the selvage, and cut along the lines. Keep the {strips_used} strips that the "
-        "chart calls used; trim an end that comes to a point along a thread of the cloth."
+        "nearest the selvage, and cut along the lines. Keep "
+        f"{chosen_strips(sheet)}; trim an end that comes to a point along a thread of the cloth."
     )
     if len(strips.used) > 1:
         sheet.step(

@@ -207,7 +207,10 @@ def _add_steps(sheet: Worksheet, flounce: CircularFlounce) -> None:
             "Join the pieces end to end, right sides together, with {join_allowance} allowance, "
             "and finish the joins."
         )
-    sheet.step("Stay the inner edge: a row of short stitches just inside {edge_allowance}.")
+    sheet.step(
+        "Stay-stitch the inner edge: a row of short stitches a thread's width nearer to "
+        "the raw edge than the seam line at {edge_allowance}."
+    )
     sheet.step("Clip the allowance of the inner edge every {clip} up to the stay stitching.",
                "opened straight, the stay stitching measures {whole} from end to end.",
                clip=flounce.edge_allowance * 2,

@@ -58,7 +58,7 @@ class ContinuousBias(JoinInputs, Technique):
     )
     least_saving: Fraction = percentage(
         Asked(
-            "least saving",
+            "saving that makes it a rectangle",
             "A rectangle is worked out where it takes so much less cloth than "
             "the smallest square; at 100 % it stays a square.",
             CLOTH,
@@ -163,21 +163,24 @@ def _drawn(sheet: Worksheet, short: Value, long: Value) -> Rows:
 
 
 def _add_chart(sheet: Worksheet, rows: int, width: Length) -> None:
-    """Each ruled line: how far from the first bias edge, and which line it meets."""
+    """Each ruled line: how far from the first bias edge, and its number at either grain edge.
+
+    The lower edge is numbered one row on, as in the drawing, so that equal numbers meet.
+    """
     lines = [
         (
             str(line),
             width * line if line else ZERO,
             diagonal(width) * line,
-            str(line + 1) if line < rows and rows > 1 else "free",
+            str(line - 1) if line and rows > 1 else "none",
         )
         for line in range(rows + 1)
     ]
     headings = (
-        "Line",
+        "Line, its number at the upper edge",
         "From the first bias edge, square to it",
         "Along either grain edge",
-        "Meets, from the upper to the lower edge, line",
+        "Its number at the lower edge",
     )
     sheet.charts.append(Chart("Lines to rule, counted from one bias edge", headings, tuple(lines)))
 

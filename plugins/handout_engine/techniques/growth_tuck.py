@@ -15,7 +15,7 @@ from handout_engine.drawing.growth import GrowthTucks, growth_scene, lower_end_s
 from handout_engine.drawing.scene import Line
 from handout_engine.drawing.strips import FlatStrip, Rule
 from handout_engine.gathering_pictures import strips_picture
-from handout_engine.gathering_steps import add_washing_step
+from handout_engine.gathering_steps import add_washing_step, counted
 from handout_engine.hems import DOUBLE, FINISHED, ROLLED, SINGLE, HemInputs, hem_step, note_hem
 from handout_engine.inputs import SEWING, Asked, choice, count, length, optional_length
 from handout_engine.lengths import Length
@@ -216,7 +216,8 @@ def _add_steps(sheet: Worksheet, tuck: GrowthTuck, above: Value) -> None:
     wrong = tuck.placed == INSIDE
     add_washing_step(sheet)
     sheet.step(
-        "Cut {make} × {panel_cut_length} from top to bottom and {panel_cut_width} from side to "
+        f"Cut {counted(sheet, 'panel')} "
+        "{panel_cut_length} from top to bottom and {panel_cut_width} from side to "
         "side. Join the side seams first, so that a tuck runs over them unbroken."
     )
     sheet.step(

@@ -12,7 +12,7 @@ from handout_engine.drawing.plackets import Placket, closed_placket, lap_section
 from handout_engine.drawing.scene import Line
 from handout_engine.drawing.strips import FlatStrip, Rule
 from handout_engine.gathering_pictures import strips_picture
-from handout_engine.gathering_steps import add_washing_step
+from handout_engine.gathering_steps import add_washing_step, counted
 from handout_engine.inputs import SEWING, Asked, count, length, optional_length
 from handout_engine.lengths import Length
 from handout_engine.refusals import RefusalError
@@ -197,7 +197,8 @@ def _add_steps(sheet: Worksheet) -> None:
         both=2 * sheet["slit"].length,
     )
     sheet.step(
-        "Cut {make} × {strip_width} wide and {strip_length} long, along the selvage. Turn {seam} "
+        f"Cut {counted(sheet, 'strip')} "
+        "{strip_width} wide and {strip_length} long, along the selvage. Turn {seam} "
         "under along one long edge and press.",
         "from that fold to the other edge it is {turned_edge}.",
     )

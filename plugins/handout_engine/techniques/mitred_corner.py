@@ -22,7 +22,7 @@ from handout_engine.drawing.hem_corners import (
     hemmed_article,
 )
 from handout_engine.drawing.scene import Scene
-from handout_engine.gathering_steps import add_washing_step
+from handout_engine.gathering_steps import add_washing_step, counted
 from handout_engine.inputs import Asked, count, length
 from handout_engine.lengths import Length
 from handout_engine.technique import Technique
@@ -95,8 +95,9 @@ def _add_sample(sheet: Worksheet) -> None:
 def _add_steps(sheet: Worksheet) -> None:
     add_washing_step(sheet)
     sheet.step(
-        "Cut {make} × {cut_width} by {cut_length}, on the thread: draw a thread for each edge and "
-        "cut along the gap.",
+        f"Cut {counted(sheet, 'piece')} "
+        "{cut_width} by {cut_length}, on the thread: draw a thread for each "
+        "edge and cut along the gap.",
         "opposite sides are alike, and both diagonals too.",
     )
     add_corner_steps(sheet)

@@ -189,8 +189,11 @@ def _draw(sheet: Worksheet) -> None:
     edge = BoundEdge(sheet["binding"], sheet["binding"], None, corner=True)
     sheet.pictures.extend(
         (
-            Picture("finished", sentence("The finished cover. Measured is the top with its border "
-                                         "before it is bound."), top_scene(drawn), finished=True),
+            Picture("finished", sentence("The finished cover. The figures drawn are those of "
+                                         "the top without the allowance round its border; over its "
+                                         "binding the cover is {wide} by {long}.",
+                                         wide=sheet["raw_width"], long=sheet["raw_length"]),
+                    top_scene(drawn), finished=True),
             Picture("corner", sentence("One corner of the top, finished measures."),
                     corner_scene(drawn)),
             Picture("edge", sentence("The bound edge cut through, its three layers drawn as one, "

@@ -12,7 +12,7 @@ from typing import ClassVar
 from handout_engine.cautions import NEEDLE_BREAKS
 from handout_engine.cloth import note_cloth
 from handout_engine.drawing.twin_needle import PinTucks, pin_tucks_scene, row_chart_scene
-from handout_engine.gathering_steps import add_washing_step
+from handout_engine.gathering_steps import add_washing_step, counted
 from handout_engine.inputs import (
     SEWING,
     Asked,
@@ -213,7 +213,8 @@ def _add_sample(sheet: Worksheet, rows: PinTuckRows) -> None:
 def _add_steps(sheet: Worksheet, rows: PinTuckRows) -> None:
     add_washing_step(sheet)
     sheet.step(
-        "Cut {make} × {panel_cut_width} wide and {panel_cut_length} long, the length along the "
+        f"Cut {counted(sheet, 'panel')} "
+        "{panel_cut_width} wide and {panel_cut_length} long, the length along the "
         "selvage. Leave it longer where the panel is cut to shape afterwards."
     )
     middle = "the middle row" if rows.tucks % 2 else "the two rows beside the centre"

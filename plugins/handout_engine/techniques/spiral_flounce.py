@@ -202,8 +202,9 @@ def _add_steps(sheet: Worksheet, flounce: SpiralFlounce) -> None:
         "a single strip comes free, {cut_depth} deep from end to end.",
     )
     sheet.step(
-        "Stay the inner edge just inside {edge_allowance}, and clip its allowance up to the stay "
-        "stitching, closest together where the spiral begins.",
+        "Stay-stitch the inner edge, a thread's width nearer to the raw edge than its seam line at "
+        "{edge_allowance}, and clip its allowance up to the stitching, closest "
+        "together where the spiral begins.",
         "opened straight, the stay stitching measures {seam_line}.",
     )
     if flounce.ends == CLOSED:
