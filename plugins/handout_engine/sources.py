@@ -164,7 +164,7 @@ _ALL = (
         "United States, Code of Federal Regulations",
         "16 CFR 1120.3, drawstrings on children's upper outerwear (after ASTM F1816)",
         "Read in a copy; check the current text. None at hood or neck in sizes 2T to 12; at waist "
-        "and hem at most 75 mm (3 in) outside the channel.",
+        "and hem at most 75 mm (which it rounds to 3 in) outside the channel.",
     ),
     Source(
         "cfr-1241",

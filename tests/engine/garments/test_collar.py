@@ -258,3 +258,9 @@ def test_an_upper_collar_worked_first_is_bought_with_its_work():
     across = length(collar, "upper_collar_across")
     assert across == 2 * length(collar, "upper_collar_width")
     assert [item.item.name for item in collar.layouts[0].laid] == ["under collar"]
+
+
+def test_the_collar_leaves_the_neck_of_its_garment_to_the_garment():
+    """The garment may not be cut yet when its collar is made up."""
+    (stayed,) = [step for step in steps(work("collar")) if step.startswith("Stay-stitch")]
+    assert "garment" not in stayed

@@ -237,3 +237,13 @@ def test_a_folded_strip_is_opened_before_its_ends_are_joined(grain):
     assert slant in joining
     single = steps(work("single-binding", grain=grain))
     assert not any("Open the fold" in step for step in single)
+
+
+@pytest.mark.parametrize(
+    ("edge", "words"),
+    [("5 in", "cut out the longest of them."), ("60 in", "of them, the longest.")],
+)
+def test_the_strips_to_cut_are_named_without_their_chart(edge: str, words: str):
+    (ruled,) = [step for step in steps(work("single-binding", edge=edge)) if "Rule it" in step]
+    assert words in ruled
+    assert "chart" not in ruled
