@@ -43,12 +43,12 @@ class BibInputs(Garment):
         ("0.1", "0.9"),
     )
     width: Length | None = optional_length(
-        Asked("width", "Finished width across the front."),
+        Asked("width", "Finished width across the front.", in_use="bib_width"),
         "the chest and its share",
         ("3 in", "24 in"),
     )
     drop: Length | None = optional_length(
-        Asked("drop", "From the front of the neck to the lower edge."),
+        Asked("drop", "From the front of the neck to the lower edge.", in_use="bib_drop"),
         "the chest and its share",
         ("2 in", "24 in"),
     )

@@ -65,7 +65,13 @@ class BindingInputs(BiasInputs):
     )
     make: int = count(Asked("how many", "How many such edges are bound."), 1, 40)
     seam_allowance: Length | None = optional_length(
-        Asked("seam allowance", "From the raw edges to the first stitching.", SEWING, PRACTICE),
+        Asked(
+            "seam allowance",
+            "From the raw edges to the first stitching.",
+            SEWING,
+            PRACTICE,
+            in_use="seam",
+        ),
         "as wide as the binding, so that the edge fills it",
         ("1/16 in", "2 in"),
     )

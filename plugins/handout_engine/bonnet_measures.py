@@ -45,12 +45,20 @@ class BonnetInputs(Garment):
         ("0.15", "0.7"),
     )
     front: Length | None = optional_length(
-        Asked("front edge", "Finished edge round the face, where a rectangle is given."),
+        Asked(
+            "front edge",
+            "Finished edge round the face, where a rectangle is given.",
+            in_use="front_edge",
+        ),
         "the head and its share",
         ("8 in", "40 in"),
     )
     depth: Length | None = optional_length(
-        Asked("depth", "From front edge to back seam, where a rectangle is given."),
+        Asked(
+            "depth",
+            "From front edge to back seam, where a rectangle is given.",
+            in_use="depth_line",
+        ),
         "the head and its share",
         ("2 in", "16 in"),
     )
@@ -96,7 +104,7 @@ class BonnetInputs(Garment):
         FINISHED,
     )
     hem_depth: Length | None = optional_length(
-        Asked("hem depth", "Depth of one turn of the hem.", SEWING, PRACTICE),
+        Asked("hem depth", "Depth of one turn of the hem.", SEWING, PRACTICE, in_use="hem_turn"),
         "1/4 in, or 1/8 in for a rolled hem",
         ("1/16 in", "2 in"),
     )

@@ -34,7 +34,11 @@ class ButtonInputs:
         ("0 in", "1 in"),
     )  # fmt: skip
     extension: Length | None = optional_length(
-        Asked("extension", "From the centre line to the finished edge of the front."),
+        Asked(
+            "extension",
+            "From the centre line to the finished edge of the front.",
+            in_use="beyond_centre",
+        ),
         "half the button and the clearance",
         ("1/8 in", "3 in"),
     )

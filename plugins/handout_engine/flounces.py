@@ -59,7 +59,7 @@ class FlounceInputs:
         FINISHED,
     )
     hem_depth: Length | None = optional_length(
-        Asked("hem depth", "Depth of one turn of the hem.", SEWING, PRACTICE),
+        Asked("hem depth", "Depth of one turn of the hem.", SEWING, PRACTICE, in_use="hem_turn"),
         "1/4 in, or 1/8 in for a rolled hem",
         ("1/16 in", "1 in"),
     )

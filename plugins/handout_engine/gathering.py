@@ -80,6 +80,7 @@ class GatherInputs(ClothInputs):
             "Distance between the two gathering rows, half of it on each side of the seam line.",
             SEWING,
             basis=published("utah-ruffle"),
+            in_use="rows_distance",
         ),
         "1/4 in, or less where the allowance is narrower",
         ("1/16 in", "1 in"),

@@ -44,7 +44,8 @@ class Input:
     """One declared input of a technique.
 
     `default` is text, read by the same reader as the author's; None means that the input may be
-    left out, and `otherwise` then says what is used instead. `basis` is what the default rests on.
+    left out, and `otherwise` then says what is used instead. Where the technique notes that as a
+    value, `in_use` is its name. `basis` is what the default rests on.
     """
 
     name: str
@@ -55,16 +56,21 @@ class Input:
     otherwise: str = ""
     group: str = MEASURES
     basis: Basis = GIVEN
+    in_use: str = ""
 
 
 @dataclass(frozen=True)
 class Asked:
-    """The part of a declaration that is the same for every kind of input."""
+    """The part of a declaration that is the same for every kind of input.
+
+    `in_use` is the name of the value that holds what is used when the input is left out.
+    """
 
     label: str
     help: str
     group: str = MEASURES
     basis: Basis = GIVEN
+    in_use: str = ""
 
 
 _KEY = "input"
@@ -80,7 +86,15 @@ def declared_inputs(technique: type) -> tuple[Input, ...]:
 def _input(declared: Field[Any]) -> Input:
     asked, kind, default, otherwise = declared.metadata[_KEY]
     return Input(
-        declared.name, asked.label, asked.help, kind, default, otherwise, asked.group, asked.basis
+        declared.name,
+        asked.label,
+        asked.help,
+        kind,
+        default,
+        otherwise,
+        asked.group,
+        asked.basis,
+        asked.in_use,
     )
 
 

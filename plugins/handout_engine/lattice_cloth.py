@@ -25,10 +25,16 @@ class TubeInputs(ClothInputs):
         Asked("tube width", "Finished width of a tube, pressed flat."), "1/4 in", ("1/8 in", "2 in")
     )
     tube_allowance: Length | None = optional_length(
-        Asked("tube allowance", "Allowance of a tube's seam; it stays inside the tube.", SEWING,
-              PRACTICE),
-        "as wide as the tube, up to 1/4 in", ("1/16 in", "3/8 in"),
-    )  # fmt: skip
+        Asked(
+            "tube allowance",
+            "Allowance of a tube's seam; it stays inside the tube.",
+            SEWING,
+            PRACTICE,
+            in_use="seam_in_tube",
+        ),
+        "as wide as the tube, up to 1/4 in",
+        ("1/16 in", "3/8 in"),
+    )
     size_step: Length = length(
         Asked("size step", "The cloth for the strips is cut in steps of this.", CLOTH, PRACTICE),
         "1/2 in",

@@ -187,13 +187,21 @@ class Asked:
     def _left_empty(self, block: Block, asked: Input, text: str) -> str:
         """What is reckoned with while a control is empty, where that hangs on the others."""
         technique = self.page.techniques.get(block.name)
-        if asked.default is not None or technique is None or asked.name not in technique.usual:
+        if asked.default is not None or technique is None:
             return ""
+        if asked.name not in technique.usual:
+            return "" if text.strip() else self._noted_in_use(block, asked)
         try:
             empty = replace(technique, **{asked.name: None}) if text.strip() else technique
         except RefusalError:
             return ""
         return _said(getattr(empty, asked.name), asked.kind.saying, self.told.tape)
+
+    def _noted_in_use(self, block: Block, asked: Input) -> str:
+        """What the technique itself settled on for an input that was left out, if it noted that."""
+        working = self.page.workings.get(block.name)
+        value = working.values.get(asked.in_use) if working else None
+        return _said(value.amount, asked.kind.saying, self.told.tape) if value else ""
 
     def _hint(self, asked: Input, written: Written | None, left_empty: str) -> str:
         """The help of an input with its bounds, and what holds when it is left alone."""

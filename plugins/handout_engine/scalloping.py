@@ -39,7 +39,9 @@ class ScallopInputs:
     )
     scallops: int = count(Asked("how many scallops", "Along the whole edge."), 8, 120)
     rise: Length | None = optional_length(
-        Asked("rise", "From the foot line to the lowest point of a scallop."),
+        Asked(
+            "rise", "From the foot line to the lowest point of a scallop.", in_use="scallop_rise"
+        ),
         "three tenths of the chord",
         ("1/16 in", "40 in"),
     )

@@ -77,7 +77,13 @@ class SeamInputs:
         ("1/16 in", "1 in"),
     )
     french_trim: Length | None = optional_length(
-        Asked("trimmed to", "What is left of the first French seam.", SEWING, PRACTICE),
+        Asked(
+            "trimmed to",
+            "What is left of the first French seam.",
+            SEWING,
+            PRACTICE,
+            in_use="trimmed",
+        ),
         "half of the second seam",
         ("1/32 in", "1 in"),
     )

@@ -46,11 +46,17 @@ class TurnedHemInputs(BlockInputs):
     usual_hem: ClassVar[Length]
 
     hem: Length | None = optional_length(
-        Asked("hem", "Turned up at the lower edge, its turning under included; where a trim is "
-              "sewn on, the allowance that it takes.", SEWING, PRACTICE),
+        Asked(
+            "hem",
+            "Turned up at the lower edge, its turning under included; where a trim is "
+            "sewn on, the allowance that it takes.",
+            SEWING,
+            PRACTICE,
+            in_use="hem_depth",
+        ),
         "usual for the garment, less where that could not be eased in; a seam's beside a trim",
         ("1/8 in", "6 in"),
-    )  # fmt: skip
+    )
     hem_easing: Fraction = percentage(
         Asked("most ease at the hem", "How much longer the raw edge of the hem may be than where "
               "it lands; it is eased in there.", SEWING, PRACTICE),

@@ -75,7 +75,7 @@ class BabyJacket(ButtonInputs, FacingInputs, CutOnSleeveInputs, TurnedHemInputs)
         ("0.4", "0.9"),
     )  # fmt: skip
     reach: Length | None = optional_length(
-        Asked("length", "From the neck point to the finished hem."),
+        Asked("length", "From the neck point to the finished hem.", in_use="finished_length"),
         "the share from crown to rump",
         ("15 cm", "60 cm"),
     )

@@ -51,7 +51,11 @@ class Collar(BlockInputs):
         ONE,
     )  # fmt: skip
     depth: Length | None = optional_length(
-        Asked("depth", "From the neck seam to the outer edge, the same all round."),
+        Asked(
+            "depth",
+            "From the neck seam to the outer edge, the same all round.",
+            in_use="collar_depth",
+        ),
         "3.5 cm at size 50 to 5 cm at size 98, where the shoulder is long enough",
         ("1 cm", "12 cm"),
     )
@@ -74,7 +78,7 @@ class Collar(BlockInputs):
     )  # fmt: skip
     corners: str = choice(Asked("corners", "At the ends that meet."), ROUND, SQUARE)
     rounding: Length | None = optional_length(
-        Asked("rounding", "How far from a corner its curve begins."),
+        Asked("rounding", "How far from a corner its curve begins.", in_use="corner_rounding"),
         "three quarters of the depth",
         ("3 mm", "12 cm"),
     )

@@ -91,7 +91,7 @@ class DayGown(SleeveInputs, YokeInputs, SkirtInputs):
         ("0", "0.2"),
     )  # fmt: skip
     reach: Length | None = optional_length(
-        Asked("length", "From the neck point to the finished hem."),
+        Asked("length", "From the neck point to the finished hem.", in_use="finished_length"),
         "as “hem at” says",
         ("25 cm", "170 cm"),
     )

@@ -76,7 +76,7 @@ class Slip(SleevelessInputs, TurnedHemInputs):
         ("0 cm", "20 cm"),
     )
     reach: Length | None = optional_length(
-        Asked("length", "From the neck point to the finished hem."),
+        Asked("length", "From the neck point to the finished hem.", in_use="finished_length"),
         "the waist and its share of the body length",
         ("20 cm", "140 cm"),
     )

@@ -59,7 +59,7 @@ class SummerDress(SleevelessInputs, YokeInputs, SkirtInputs):
         ("0.15", "0.6"),
     )  # fmt: skip
     reach: Length | None = optional_length(
-        Asked("length", "From the neck point to the finished hem."),
+        Asked("length", "From the neck point to the finished hem.", in_use="finished_length"),
         "to the knee: the waist and its share of the body length",
         ("20 cm", "120 cm"),
     )

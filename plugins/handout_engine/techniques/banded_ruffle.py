@@ -65,12 +65,21 @@ class BandedRuffle(EdgeSeamInputs, GatherInputs, Technique):
     )
 
     shows: Length | None = optional_length(
-        Asked("front that shows", "Depth of the front between the edge seam and the band."),
+        Asked(
+            "front that shows",
+            "Depth of the front between the edge seam and the band.",
+            in_use="front_shows",
+        ),
         "1 1/2 in, unless the cut width of the front is given",
         ("1/8 in", "40 in"),
     )
     front: Length | None = optional_length(
-        Asked("front strip, cut", "Its cut width, instead of how much shows.", MEASURES),
+        Asked(
+            "front strip, cut",
+            "Its cut width, instead of how much shows.",
+            MEASURES,
+            in_use="front_cut_width",
+        ),
         "worked out from the front that shows",
         ("1/4 in", "44 in"),
     )
@@ -89,7 +98,11 @@ class BandedRuffle(EdgeSeamInputs, GatherInputs, Technique):
     )
     seam_allowance: Length | None = optional_length(
         Asked(
-            "seam allowance", "Allowance of the seam between front and facing.", SEWING, PRACTICE
+            "seam allowance",
+            "Allowance of the seam between front and facing.",
+            SEWING,
+            PRACTICE,
+            in_use="band_seam",
         ),
         "as wide as the band up to 1/2 in, so that it fills it; 1/4 in for a wider band",
         ("1/16 in", "2 in"),

@@ -70,7 +70,7 @@ class BeadingRibbon(Technique):
     )
     slot: Length = length(Asked("opening", "Height of an opening."), "1/4 in", ("1/32 in", "2 in"))
     ribbon: Length | None = optional_length(
-        Asked("ribbon width", "Width of the ribbon."),
+        Asked("ribbon width", "Width of the ribbon.", in_use="ribbon_width"),
         "as wide as the opening",
         ("1/32 in", "2 in"),
     )

@@ -49,12 +49,18 @@ class BiasStrips(BiasInputs, Technique):
         Asked("strip width", "Cut width of the strips."), "1 1/4 in", ("1/4 in", "12 in")
     )
     cloth_across: Length | None = optional_length(
-        Asked("cloth at hand, across", "Width of the rectangle, square to the selvage."),
+        Asked(
+            "cloth at hand, across",
+            "Width of the rectangle, square to the selvage.",
+            in_use="across",
+        ),
         "18 in, or as little as gives the wanted length",
         ("1 in", "120 in"),
     )
     cloth_along: Length | None = optional_length(
-        Asked("cloth at hand, along", "Length of the rectangle, along the selvage."),
+        Asked(
+            "cloth at hand, along", "Length of the rectangle, along the selvage.", in_use="along"
+        ),
         "22 in, or as little as gives the wanted length",
         ("1 in", "20 yd"),
     )

@@ -58,7 +58,9 @@ class BiasTube(BiasClothInputs, Technique):
         ON_BACK,
     )
     seam_allowance: Length | None = optional_length(
-        Asked("seam allowance", "Allowance of the tube's seam.", SEWING, PRACTICE),
+        Asked(
+            "seam allowance", "Allowance of the tube's seam.", SEWING, PRACTICE, in_use="tube_seam"
+        ),
         "1/4 in, or as much as lies flat inside the tube",
         ("1/32 in", "2 in"),
     )

@@ -46,17 +46,21 @@ class BoxPleats(PleatInputs, Technique):
 
     pleats: int = count(Asked("pleats", "How many boxes."), 8, 60)
     box: Length | None = optional_length(
-        Asked("box", "What shows of each box, from fold to fold."),
+        Asked("box", "What shows of each box, from fold to fold.", in_use="box_width"),
         "as wide as makes the boxes meet",
         ("1/4 in", "12 in"),
     )
     depth: Length | None = optional_length(
-        Asked("depth", "How far each of the two folds lies behind its box."),
+        Asked("depth", "How far each of the two folds lies behind its box.", in_use="pleat_depth"),
         "half of the box, so that the folds meet behind it",
         ("1/8 in", "6 in"),
     )
     margin: Length | None = optional_length(
-        Asked("margin", "Plain cloth at each side, from the seam to the first pleat."),
+        Asked(
+            "margin",
+            "Plain cloth at each side, from the seam to the first pleat.",
+            in_use="pleat_margin",
+        ),
         "1/4 in; none in a ring",
         ("0 in", "6 in"),
     )

@@ -69,7 +69,13 @@ class ButtonLoops(BiasClothInputs, Technique):
         Asked("tube", "Finished thickness of the loop's tube."), "1/8 in", ("1/32 in", "1/2 in")
     )
     gap: Length | None = optional_length(
-        Asked("gap", "Between the two ends of a loop on the edge.", SEWING, PRACTICE),
+        Asked(
+            "gap",
+            "Between the two ends of a loop on the edge.",
+            SEWING,
+            PRACTICE,
+            in_use="gap_used",
+        ),
         "half the diameter of the button",
         ("0 in", "3 in"),
     )
@@ -84,7 +90,7 @@ class ButtonLoops(BiasClothInputs, Technique):
         ("1/8 in", "2 in"),
     )
     tube_seam: Length | None = optional_length(
-        Asked("tube seam", "Allowance inside the tube.", SEWING, PRACTICE),
+        Asked("tube seam", "Allowance inside the tube.", SEWING, PRACTICE, in_use="tube_allowance"),
         "as wide as the tube, so that it fills it",
         ("1/32 in", "1/2 in"),
     )

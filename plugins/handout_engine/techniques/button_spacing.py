@@ -60,12 +60,12 @@ class ButtonSpacing(ShankInputs, HoleInputs, ButtonInputs, Technique):
         ("1 in", "3 yd"),
     )
     first: Length | None = optional_length(
-        Asked("first button", "Its middle, from the upper end."),
+        Asked("first button", "Its middle, from the upper end.", in_use="first_place"),
         "one button's diameter from the end",
         ("1/16 in", "12 in"),
     )
     last: Length | None = optional_length(
-        Asked("last button", "Its middle, from the lower end."),
+        Asked("last button", "Its middle, from the lower end.", in_use="last_place"),
         "one button's diameter from the end, or as an upright hole needs",
         ("1/16 in", "12 in"),
     )

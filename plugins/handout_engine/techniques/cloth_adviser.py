@@ -51,7 +51,11 @@ class ClothAdviser(ThreadInputs, Technique):
         Asked("cloth", "The cloth to be sewn, or the one most like it.", basis=PRACTICE), *MATERIALS
     )
     thread_at_hand: Fraction | None = optional_thread(
-        Asked("thread at hand", "What its spool says: 60/2 Ne, 50 Nm, 30 tex or 270 denier."),
+        Asked(
+            "thread at hand",
+            "What its spool says: 60/2 Ne, 50 Nm, 30 tex or 270 denier.",
+            in_use="thread",
+        ),
         "the middle of what suits the cloth",
         ("5 tex", "120 tex"),
     )

@@ -42,7 +42,11 @@ class ContinuousBias(JoinInputs, Technique):
         Asked("strip width", "Cut width of the strip."), "1 1/4 in", ("1/4 in", "12 in")
     )
     wanted: Length | None = optional_length(
-        Asked("length wanted", "Length of strip; the cloth for it is then worked out."),
+        Asked(
+            "length wanted",
+            "Length of strip; the cloth for it is then worked out.",
+            in_use="length_wanted",
+        ),
         "3 yd, unless the size of the cloth is given",
         ("1 in", "100 yd"),
     )

@@ -54,6 +54,7 @@ class ElasticCasing(ClothInputs, Technique):
         Asked(
             "edge of the garment",
             "All round, spread flat, before it is drawn in.",
+            in_use="opens_to",
         ),
         "one and a third times the body",
         ("3 in", "120 in"),

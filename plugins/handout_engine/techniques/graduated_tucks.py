@@ -93,7 +93,9 @@ class GraduatedTucks(SpareInputs, TuckInputs, Technique):
         ("0 in", "12 in"),
     )
     first_margin: Length | None = optional_length(
-        Asked("margin at the left edge", "From the left seam to the first stitching."),
+        Asked(
+            "margin at the left edge", "From the left seam to the first stitching.", in_use="margin"
+        ),
         "what lies over it, and the space; two sets stand in the middle",
         ("0 in", "6 in"),
     )

@@ -61,12 +61,20 @@ class GrowthTuck(HemInputs, PanelInputs, Technique):
         ("1/8 in", "4 in"),
     )
     above_hem: Length | None = optional_length(
-        Asked("height above the hem", "From the finished lower edge to the lowest stitching."),
+        Asked(
+            "height above the hem",
+            "From the finished lower edge to the lowest stitching.",
+            in_use="tuck_height",
+        ),
         "1/2 in above a tuck that just clears the hem's stitching",
         ("1/4 in", "50 in"),
     )
     spacing: Length | None = optional_length(
-        Asked("spacing", "From one tuck's stitching to the next one's, finished."),
+        Asked(
+            "spacing",
+            "From one tuck's stitching to the next one's, finished.",
+            in_use="tuck_spacing",
+        ),
         "one and a half times the depth",
         ("1/8 in", "12 in"),
     )

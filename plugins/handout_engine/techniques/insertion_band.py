@@ -64,7 +64,11 @@ class InsertionBand(BandJoinInputs, TrimInputs, ClothInputs, Technique):
         ("1 in", "10 yd"),
     )
     wanted: Length | None = optional_length(
-        Asked("wanted width", "Finished width that the band must have; one strip gives way."),
+        Asked(
+            "wanted width",
+            "Finished width that the band must have; one strip gives way.",
+            in_use="finished_width",
+        ),
         "the sum of the strips",
         ("1/2 in", "60 in"),
     )

@@ -47,17 +47,27 @@ class KnifePleats(PleatInputs, Technique):
 
     pleats: int = count(Asked("pleats", "How many pleats."), 12, 120)
     visible: Length | None = optional_length(
-        Asked("visible width", "What shows of each pleat, from fold to fold."),
+        Asked(
+            "visible width", "What shows of each pleat, from fold to fold.", in_use="pleat_visible"
+        ),
         "the finished width without its margins, shared out by the pleats",
         ("1/8 in", "6 in"),
     )
     depth: Length | None = optional_length(
-        Asked("depth", "How far each fold lies behind, from its outer to its inner fold."),
+        Asked(
+            "depth",
+            "How far each fold lies behind, from its outer to its inner fold.",
+            in_use="pleat_depth",
+        ),
         "as deep as what shows, so that the pleats take three times their width",
         ("1/8 in", "6 in"),
     )
     margin: Length | None = optional_length(
-        Asked("margin", "Plain cloth at each side, from the seam to the first pleat."),
+        Asked(
+            "margin",
+            "Plain cloth at each side, from the seam to the first pleat.",
+            in_use="pleat_margin",
+        ),
         "1/4 in, none in a ring, or what the visible width leaves",
         ("0 in", "6 in"),
     )

@@ -81,7 +81,7 @@ class Knots(Technique):
         most=MOST_POINTS,
     )
     wraps: int | None = optional_count(
-        Asked("wraps", "How often the thread goes round the needle.", SEWING),
+        Asked("wraps", "How often the thread goes round the needle.", SEWING, in_use="turns"),
         "2 for a knot, 7 for a bullion, common practice",
         40,
     )

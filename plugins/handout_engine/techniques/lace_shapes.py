@@ -47,13 +47,19 @@ class LaceShapes(LaceInputs, Technique):
     repeats: int = count(Asked("how many shapes", "Shapes along the whole edge."), 6, 100)
     height: Length | None = optional_length(
         Asked(
-            "height", "From the foot line to the top of one shape, on the centre line of the lace."
+            "height",
+            "From the foot line to the top of one shape, on the centre line of the lace.",
+            in_use="shape_height",
         ),
         "3/10 of its width for a scallop, its width for a diamond, 1 1/2 times it for a loop",
         ("1/4 in", "36 in"),
     )
     shape_width: Length | None = optional_length(
-        Asked("width", "Width of one shape on its centre line; what is left of the edge is gaps."),
+        Asked(
+            "width",
+            "Width of one shape on its centre line; what is left of the edge is gaps.",
+            in_use="across",
+        ),
         "the edge divided by the number of shapes, half of that for a loop",
         ("1/4 in", "36 in"),
     )
@@ -63,6 +69,7 @@ class LaceShapes(LaceInputs, Technique):
             "Lace for the fold or crossing where one shape ends and the next begins.",
             SEWING,
             PRACTICE,
+            in_use="foot_takes",
         ),
         "twice the width of the lace",
         ("0 in", "6 in"),

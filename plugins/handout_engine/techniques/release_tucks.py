@@ -61,7 +61,11 @@ class ReleaseTucks(TuckInputs, Technique):
         Asked("depth of a tuck", "From the stitching to the fold."), "1/4 in", ("1/32 in", "2 in")
     )
     spacing: Length | None = optional_length(
-        Asked("spacing", "From one tuck's stitching to the next one's, finished."),
+        Asked(
+            "spacing",
+            "From one tuck's stitching to the next one's, finished.",
+            in_use="tuck_spacing",
+        ),
         "one and a half times the depth; twice the depth between two that face the centre",
         ("1/32 in", "6 in"),
     )

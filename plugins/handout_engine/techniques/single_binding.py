@@ -49,7 +49,13 @@ class SingleBinding(BindingInputs, Technique):
         ("1 in", "20 in"),
     )
     turn_under: Length | None = optional_length(
-        Asked("turning", "Turned under at the back edge of the strip.", SEWING, PRACTICE),
+        Asked(
+            "turning",
+            "Turned under at the back edge of the strip.",
+            SEWING,
+            PRACTICE,
+            in_use="turn",
+        ),
         "as wide as the binding",
         ("1/16 in", "2 in"),
     )

@@ -60,7 +60,7 @@ class ThreadAmount(Technique):
         Asked("kind of stitch", "What the seam is sewn with.", basis=PRACTICE), *STITCH_TYPES
     )
     factor: Fraction | None = optional_ratio(
-        Asked("thread for each length of seam", "All threads together."),
+        Asked("thread for each length of seam", "All threads together.", in_use="used_factor"),
         "what is usual for the stitch, or the sample's",
         ("1", "60"),
     )

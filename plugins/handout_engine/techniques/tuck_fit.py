@@ -93,7 +93,11 @@ class TuckFit(SpareInputs, TuckInputs, Technique):
         ("1/32 in", "2 in"),
     )
     spacing: Length | None = optional_length(
-        Asked("spacing", "From one tuck's stitching to the next one's, finished."),
+        Asked(
+            "spacing",
+            "From one tuck's stitching to the next one's, finished.",
+            in_use="tuck_spacing",
+        ),
         "the wanted width shared out evenly, margins as wide as the spacing",
         ("1/32 in", "6 in"),
     )

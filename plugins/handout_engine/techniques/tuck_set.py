@@ -62,7 +62,7 @@ class TuckSet(SpareInputs, TuckInputs, Technique):
     )
     tucks: int = count(Asked("tucks", "How many tucks in one panel."), 5, 40)
     depth: Length | None = optional_length(
-        Asked("depth of a tuck", "From the stitching to the fold."),
+        Asked("depth of a tuck", "From the stitching to the fold.", in_use="tuck_depth"),
         "1/4 in, or 1/16 in for pin tucks",
         ("1/32 in", "3 in"),
     )
@@ -71,6 +71,7 @@ class TuckSet(SpareInputs, TuckInputs, Technique):
             "spacing",
             "From one tuck's stitching to the next one's, finished: the tuck's depth and the space "
             "that shows.",
+            in_use="tuck_spacing",
         ),
         "the depth and half as much for spaced tucks, twice the depth for pin tucks, the depth "
         "for blind ones",
@@ -85,6 +86,7 @@ class TuckSet(SpareInputs, TuckInputs, Technique):
         Asked(
             "margin at the left edge",
             "From the left seam to the first stitching, for a set that starts from that edge.",
+            in_use="margin",
         ),
         "the set stands in the middle, both margins alike",
         ("0 in", "40 in"),
