@@ -106,7 +106,7 @@ def test_the_title_block_heads_the_first_sheet(on_paper: dict[str, OnPaper]):
         assert head < MARGIN + 5
         words, title = printed.words[0], plain(printed.said["title"])
         block = [words.index(plain(each)) for each in printed.said["block"]]
-        assert len(block) == 3 and "scenario" in printed.said["block"][-1]
+        assert len(block) == 3 and printed.said["block"][-1] == "first edition"
         assert max(block) < words.index(title, max(block))
 
 
@@ -184,7 +184,7 @@ def test_a_booklet_begins_each_handout_on_a_sheet_of_its_own(browser: Browser, s
     assert len(titles) >= 2
     begun = [plain("".join(each.text for each in body(sheet))) for sheet in sheets]
     for number, title in enumerate(titles, 1):
-        heads = [words for words in begun if f"handout{number}scenario" in words]
+        heads = [words for words in begun if f"handout{number}firstedition" in words]
         assert len(heads) == 1, title
         assert plain(title) in heads[0]
     for title in titles:
@@ -235,4 +235,4 @@ def test_the_contents_say_on_which_page_each_handout_begins(ready: list[list[byt
     numbered = re.match(r"(\d)(\d)\D", sheets[0])
     assert numbered, sheets[0]
     for number, page in enumerate(numbered.groups(), 1):
-        assert f"handout{number}scenario" in sheets[int(page) - 1]
+        assert f"handout{number}firstedition" in sheets[int(page) - 1]
