@@ -9,8 +9,8 @@ from __future__ import annotations
 
 from dataclasses import dataclass
 
-from handout_engine.inputs import SEWING, Asked, length
-from handout_engine.lengths import Length, total
+from handout_engine.inputs import SEWING, length
+from handout_engine.lengths import total
 from handout_engine.sources import PRACTICE
 from handout_engine.values import Value
 from handout_engine.worksheet import Worksheet
@@ -22,44 +22,56 @@ FINISHED_EDGES = frozenset({LACE, BEADING})
 CUT_FROM_CLOTH = frozenset({PUFFING, CLOTH})
 
 
-@dataclass(frozen=True, kw_only=True)
 class BandJoinInputs:
     """What the joins of a band take, one input for each habit of the trade."""
 
-    roll: Length = length(
-        Asked("roll takes", "Cloth rolled and whipped over a lace heading.", SEWING, PRACTICE),
+    roll = length(
+        "roll takes",
+        "Cloth rolled and whipped over a lace heading.",
         "3 mm",
         ("1 mm", "12 mm"),
+        group=SEWING,
+        basis=PRACTICE,
     )
-    entredeux_allowance: Length = length(
-        Asked(
-            "entredeux allowance",
-            "The allowance on each side of the entredeux, and of the cloth that is sewn to it.",
-            SEWING,
-            PRACTICE,
-        ),
+    entredeux_allowance = length(
+        "entredeux allowance",
+        "The allowance on each side of the entredeux, and of the cloth that is sewn to it.",
         "1/4 in",
         ("1/8 in", "1 in"),
+        group=SEWING,
+        basis=PRACTICE,
     )
-    trim: Length = length(
-        Asked("trimmed to", "What is left of that allowance to roll.", SEWING, PRACTICE),
+    trim = length(
+        "trimmed to",
+        "What is left of that allowance to roll.",
         "1/8 in",
         ("1/16 in", "1/2 in"),
+        group=SEWING,
+        basis=PRACTICE,
     )
-    cloth_allowance: Length = length(
-        Asked("cloth allowance", "Seam between two strips of cloth.", SEWING, PRACTICE),
+    cloth_allowance = length(
+        "cloth allowance",
+        "Seam between two strips of cloth.",
         "1/4 in",
         ("1/16 in", "1 in"),
+        group=SEWING,
+        basis=PRACTICE,
     )
-    outer_allowance: Length = length(
-        Asked("outer allowance", "Added where cloth is the outer strip.", SEWING, PRACTICE),
+    outer_allowance = length(
+        "outer allowance",
+        "Added where cloth is the outer strip.",
         "1/4 in",
         ("0 in", "2 in"),
+        group=SEWING,
+        basis=PRACTICE,
     )
-    strip_allowance: Length = length(
-        Asked("strip allowance", "Where a strip of cloth is joined to length.", SEWING, PRACTICE),
+    strip_allowance = length(
+        "strip allowance",
+        "Where a strip of cloth is joined to length.",
         "1/4 in",
         ("1/16 in", "1 in"),
+        group=SEWING,
+        basis=PRACTICE,
     )
 
 

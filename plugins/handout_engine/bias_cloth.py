@@ -19,7 +19,7 @@ from handout_engine.bias import (
     smallest_cloth_by_length,
 )
 from handout_engine.cloth import Cloth, ClothInputs, note_cloth, note_usable_width
-from handout_engine.inputs import CLOTH, SEWING, Asked, length
+from handout_engine.inputs import CLOTH, SEWING, length
 from handout_engine.lengths import Length, total
 from handout_engine.refusals import RefusalError
 from handout_engine.saying import Tape
@@ -29,36 +29,42 @@ from handout_engine.workings import Cell, Chart, Grain, Piece
 from handout_engine.worksheet import Worksheet
 
 
-@dataclass(frozen=True, kw_only=True)
 class BiasClothInputs(ClothInputs):
     """The inputs of every technique whose strips lie on the bias."""
 
-    size_step: Length = length(
-        Asked("size step", "The cloth for the strips is cut in steps of this.", CLOTH, PRACTICE),
+    size_step = length(
+        "size step",
+        "The cloth for the strips is cut in steps of this.",
         "1/2 in",
         ("1/8 in", "6 in"),
+        group=CLOTH,
+        basis=PRACTICE,
     )
 
 
-@dataclass(frozen=True, kw_only=True)
 class JoinInputs(BiasClothInputs):
     """The inputs of every technique whose bias strips are joined."""
 
-    strip_allowance: Length = length(
-        Asked("joining allowance", "Allowance of the seams that join strips.", SEWING, PRACTICE),
+    strip_allowance = length(
+        "joining allowance",
+        "Allowance of the seams that join strips.",
         "1/4 in",
         ("1/16 in", "1 in"),
+        group=SEWING,
+        basis=PRACTICE,
     )
 
 
-@dataclass(frozen=True, kw_only=True)
 class BiasInputs(JoinInputs):
     """The inputs of every technique whose strips are cut one by one on the bias."""
 
-    least_strip: Length = length(
-        Asked("least useful strip", "Shorter strips are left as scraps.", CLOTH, PRACTICE),
+    least_strip = length(
+        "least useful strip",
+        "Shorter strips are left as scraps.",
         "12 in",
         ("1/2 in", "60 in"),
+        group=CLOTH,
+        basis=PRACTICE,
     )
 
 

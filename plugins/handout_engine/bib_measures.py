@@ -2,14 +2,13 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
 from fractions import Fraction
 from math import asin, pi
 
 from handout_engine.bodies import measured
 from handout_engine.garment import Garment
 from handout_engine.geometry.bibs import BibShape
-from handout_engine.inputs import SEWING, Asked, choice, count, length, optional_length, ratio
+from handout_engine.inputs import SEWING, choice, count, length, optional_length, ratio
 from handout_engine.lengths import ZERO, Length, from_float
 from handout_engine.refusals import RefusalError
 from handout_engine.saying import Tape
@@ -21,66 +20,84 @@ BOUND, TURNED = "bound", "turned"
 TAPE = Tape(finest=32)
 
 
-@dataclass(frozen=True, kw_only=True)
 class BibInputs(Garment):
     """The inputs of a bib."""
 
-    neck: Length = measured("neck")
-    chest: Length = measured("chest")
-    neck_ease: Length = length(
-        Asked("neck ease", "Added to the neck for the circle of the bib.", basis=PRACTICE),
+    neck = measured("neck")
+    chest = measured("chest")
+    neck_ease = length(
+        "neck ease",
+        "Added to the neck for the circle of the bib.",
         "8 cm",
         ("1 cm", "20 cm"),
+        basis=PRACTICE,
     )
-    width_share: Fraction = ratio(
-        Asked("share for the width", "Width of the bib for each unit of chest.", basis=PRACTICE),
+    width_share = ratio(
+        "share for the width",
+        "Width of the bib for each unit of chest.",
         "0.45",
         ("0.2", "0.9"),
+        basis=PRACTICE,
     )
-    drop_share: Fraction = ratio(
-        Asked("share for the drop", "Drop of the bib for each unit of chest.", basis=PRACTICE),
+    drop_share = ratio(
+        "share for the drop",
+        "Drop of the bib for each unit of chest.",
         "0.4",
         ("0.1", "0.9"),
+        basis=PRACTICE,
     )
-    width: Length | None = optional_length(
-        Asked("width", "Finished width across the front.", in_use="bib_width"),
+    width = optional_length(
+        "width",
+        "Finished width across the front.",
         "the chest and its share",
         ("3 in", "24 in"),
+        in_use="bib_width",
     )
-    drop: Length | None = optional_length(
-        Asked("drop", "From the front of the neck to the lower edge.", in_use="bib_drop"),
+    drop = optional_length(
+        "drop",
+        "From the front of the neck to the lower edge.",
         "the chest and its share",
         ("2 in", "24 in"),
+        in_use="bib_drop",
     )
-    strap: Length = length(
-        Asked("strap", "Width of the two ends round the neck.", basis=PRACTICE),
-        "3 cm",
-        ("1 cm", "10 cm"),
+    strap = length(
+        "strap", "Width of the two ends round the neck.", "3 cm", ("1 cm", "10 cm"), basis=PRACTICE
     )
-    corner: Length = length(
-        Asked("rounding", "Radius of the lower corners.", basis=PRACTICE), "5 cm", ("0 cm", "25 cm")
+    corner = length(
+        "rounding", "Radius of the lower corners.", "5 cm", ("0 cm", "25 cm"), basis=PRACTICE
     )
-    overlap: Length = length(
-        Asked("overlap", "How far one end laps over the other.", SEWING, PRACTICE),
+    overlap = length(
+        "overlap",
+        "How far one end laps over the other.",
         "2 cm",
         ("0.5 cm", "6 cm"),
+        group=SEWING,
+        basis=PRACTICE,
     )
-    gap: Length = length(
-        Asked("opening", "Between the two ends while the bib lies flat.", SEWING, PRACTICE),
+    gap = length(
+        "opening",
+        "Between the two ends while the bib lies flat.",
         "1.5 cm",
         ("1 mm", "6 cm"),
+        group=SEWING,
+        basis=PRACTICE,
     )
-    edge: str = choice(
-        Asked("edge", "Bound all round, or two layers sewn together and turned.", SEWING),
+    edge = choice(
+        "edge",
+        "Bound all round, or two layers sewn together and turned.",
         BOUND,
         TURNED,
+        group=SEWING,
     )
-    seam_allowance: Length = length(
-        Asked("seam allowance", "Round a turned bib; a bound one has none.", SEWING, PRACTICE),
+    seam_allowance = length(
+        "seam allowance",
+        "Round a turned bib; a bound one has none.",
         "1/4 in",
         ("1/8 in", "5/8 in"),
+        group=SEWING,
+        basis=PRACTICE,
     )
-    make: int = count(Asked("how many", "How many bibs are made."), 1, 24)
+    make = count("how many", "How many bibs are made.", 1, 24)
 
     @property
     def allowance(self) -> Length:

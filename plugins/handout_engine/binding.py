@@ -8,7 +8,6 @@ allowance is as wide as the binding (what the corner's fold takes, the seam line
 from __future__ import annotations
 
 from collections.abc import Hashable
-from dataclasses import dataclass
 from math import ceil
 
 from handout_engine.bias import join_take_up
@@ -17,7 +16,6 @@ from handout_engine.cloth import note_cloth, note_usable_width
 from handout_engine.inputs import (
     CLOTH,
     SEWING,
-    Asked,
     choice,
     count,
     length,
@@ -41,67 +39,68 @@ NAME = "binding cloth"
 TAPE = Tape(finest=32)
 
 
-@dataclass(frozen=True, kw_only=True)
 class BindingInputs(BiasInputs):
     """The inputs of every binding."""
 
-    edge: Length = length(
-        Asked("raw edge to bind", "Length of the raw edge, all the way round or end to end."),
+    edge = length(
+        "raw edge to bind",
+        "Length of the raw edge, all the way round or end to end.",
         "24 in",
         ("1 in", "60 yd"),
     )
-    binding: Length = length(
-        Asked("binding", "Finished width of the binding on each side."),
-        "1/4 in",
-        ("1/8 in", "2 in"),
+    binding = length(
+        "binding", "Finished width of the binding on each side.", "1/4 in", ("1/8 in", "2 in")
     )
-    ends: str = choice(
-        Asked("ends", "Round when the binding meets itself, open when its ends are turned in."),
+    ends = choice(
+        "ends",
+        "Round when the binding meets itself, open when its ends are turned in.",
         ROUND,
         OPEN,
     )
-    corners: int | None = optional_count(
-        Asked("square corners", "Outside corners of 90 degrees, each mitred."), "none", 40
+    corners = optional_count(
+        "square corners", "Outside corners of 90 degrees, each mitred.", "none", 40
     )
-    make: int = count(Asked("how many", "How many such edges are bound."), 1, 40)
-    seam_allowance: Length | None = optional_length(
-        Asked(
-            "seam allowance",
-            "From the raw edges to the first stitching.",
-            SEWING,
-            PRACTICE,
-            in_use="seam",
-        ),
+    make = count("how many", "How many such edges are bound.", 1, 40)
+    seam_allowance = optional_length(
+        "seam allowance",
+        "From the raw edges to the first stitching.",
         "as wide as the binding, so that the edge fills it",
         ("1/16 in", "2 in"),
+        group=SEWING,
+        basis=PRACTICE,
+        in_use="seam",
     )
-    after: str = choice(
-        Asked("allowance", "Left as sewn, or trimmed to the binding after sewing.", SEWING),
+    after = choice(
+        "allowance",
+        "Left as sewn, or trimmed to the binding after sewing.",
         FILLED,
         TRIMMED,
+        group=SEWING,
     )
-    end_turn: Length = length(
-        Asked("end turning", "Turned in at each end of an open binding.", SEWING, PRACTICE),
+    end_turn = length(
+        "end turning",
+        "Turned in at each end of an open binding.",
         "1/2 in",
         ("0 in", "2 in"),
+        group=SEWING,
+        basis=PRACTICE,
     )
-    turn_of_cloth: Length = length(
-        Asked(
-            "turn of cloth",
-            "What the way round thick layers takes of the strip: as much as a "
-            "sample falls short at the back.",
-            SEWING,
-            PRACTICE,
-        ),
+    turn_of_cloth = length(
+        "turn of cloth",
+        "What the way round thick layers takes of the strip: as much as a "
+        "sample falls short at the back.",
         "0 in",
         ("0 in", "1 in"),
+        group=SEWING,
+        basis=PRACTICE,
     )
-    grain: str = choice(
-        Asked("grain of strips", "On the bias for curves; across the cloth for straight edges.",
-              CLOTH),
+    grain = choice(
+        "grain of strips",
+        "On the bias for curves; across the cloth for straight edges.",
         BIAS,
         ACROSS,
-    )  # fmt: skip
+        group=CLOTH,
+    )
 
 
 def note_seam(sheet: Worksheet, inputs: BindingInputs) -> Value:

@@ -11,7 +11,7 @@ from dataclasses import dataclass
 from fractions import Fraction
 
 from handout_engine.body_table import CENTIMETRES, KILOGRAMS, MONTHS, SIZES
-from handout_engine.inputs import BODY, Asked, choice, length_by_choice
+from handout_engine.inputs import BODY, choice, length_by_choice
 from handout_engine.kinds import LengthKind
 from handout_engine.lengths import Length
 from handout_engine.reading import read_length
@@ -77,19 +77,15 @@ MEASURES: Mapping[str, Measure] = {
 
 def size_choice() -> str:
     """Declare the size: the body length in cm that a baby's clothes are named by."""
-    asked = Asked(
-        "size",
-        "The baby's body length in cm, down to a step of 6 cm; her own measures go before it.",
-        BODY,
-        published("en-13402"),
-    )
-    return choice(asked, *LENGTHS, default=USUAL_SIZE)
+    words = "The baby's body length in cm, down to a step of 6 cm; her own measures go before it."
+    basis = published("en-13402")
+    return choice("size", words, *LENGTHS, usual=USUAL_SIZE, group=BODY, basis=basis)
 
 
 def body_length() -> Length:
     """Declare the body length, for a baby between two sizes."""
-    asked = Asked("body length", "From the crown to the sole, lying.", BODY, published("en-13402"))
-    return length_by_choice(asked, "the size's own", SPAN)
+    words, basis = "From the crown to the sole, lying.", published("en-13402")
+    return length_by_choice("body length", words, "the size's own", SPAN, group=BODY, basis=basis)
 
 
 def kinds_of_measures() -> dict[str, LengthKind]:
@@ -103,9 +99,9 @@ def kinds_of_measures() -> dict[str, LengthKind]:
 
 def measured(name: str) -> Length:
     """Declare a body measure by its name; left out, it is the table's."""
-    measure = MEASURES[name]
-    asked = Asked(measure.label, measure.help, BODY, measure.basis)
-    return length_by_choice(asked, "the table's for the size", measure.bounds)
+    its = MEASURES[name]
+    otherwise = "the table's for the size"
+    return length_by_choice(its.label, its.help, otherwise, its.bounds, group=BODY, basis=its.basis)
 
 
 def figure(name: str, length: Length) -> Length:

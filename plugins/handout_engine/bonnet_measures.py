@@ -2,14 +2,13 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
 from fractions import Fraction
 from math import pi
 
 from handout_engine.bodies import measured
 from handout_engine.garment import Garment
 from handout_engine.hems import DOUBLE, FINISHED, ROLLED, SINGLE, note_hem
-from handout_engine.inputs import SEWING, Asked, choice, count, length, optional_length, ratio
+from handout_engine.inputs import SEWING, choice, count, length, optional_length, ratio
 from handout_engine.lengths import ZERO, Length, from_float, millimetres
 from handout_engine.refusals import RefusalError
 from handout_engine.saying import Saying, Tape
@@ -23,116 +22,137 @@ TAPE = Tape(finest=32)
 LEAST_CLOTH = millimetres(30)
 
 
-@dataclass(frozen=True, kw_only=True)
 class BonnetInputs(Garment):
     """The inputs of a bonnet."""
 
-    back: str = choice(
-        Asked("back", "The straight piece drawn up to a small circle, or let into a horseshoe."),
+    back = choice(
+        "back",
+        "The straight piece drawn up to a small circle, or let into a horseshoe.",
         CIRCLE,
         HORSESHOE,
     )
-    head: Length = measured("head")
-    neck: Length = measured("neck")
-    front_share: Fraction = ratio(
-        Asked("share for the front", "Front edge for each unit of head.", basis=PRACTICE),
+    head = measured("head")
+    neck = measured("neck")
+    front_share = ratio(
+        "share for the front",
+        "Front edge for each unit of head.",
         "0.85",
         ("0.5", "1.5"),
+        basis=PRACTICE,
     )
-    depth_share: Fraction = ratio(
-        Asked("share for the depth", "Depth for each unit of head.", basis=PRACTICE),
+    depth_share = ratio(
+        "share for the depth",
+        "Depth for each unit of head.",
         "0.34",
         ("0.15", "0.7"),
+        basis=PRACTICE,
     )
-    front: Length | None = optional_length(
-        Asked(
-            "front edge",
-            "Finished edge round the face, where a rectangle is given.",
-            in_use="front_edge",
-        ),
+    front = optional_length(
+        "front edge",
+        "Finished edge round the face, where a rectangle is given.",
         "the head and its share",
         ("8 in", "40 in"),
+        in_use="front_edge",
     )
-    depth: Length | None = optional_length(
-        Asked(
-            "depth",
-            "From front edge to back seam, where a rectangle is given.",
-            in_use="depth_line",
-        ),
+    depth = optional_length(
+        "depth",
+        "From front edge to back seam, where a rectangle is given.",
         "the head and its share",
         ("2 in", "16 in"),
+        in_use="depth_line",
     )
-    crown: str = choice(
-        Asked("straight piece", "Cut from plain cloth, or from cloth that is made up first, such "
-              "as a band of lace and puffing."),
+    crown = choice(
+        "straight piece",
+        "Cut from plain cloth, or from cloth that is made up first, such "
+        "as a band of lace and puffing.",
         PLAIN,
         WORKED,
-    )  # fmt: skip
-    front_trim: Length = length(
-        Asked("trim at the front", "How far an edging will reach beyond the front edge of the "
-              "cloth, which is cut so much shallower."),
+    )
+    front_trim = length(
+        "trim at the front",
+        "How far an edging will reach beyond the front edge of the "
+        "cloth, which is cut so much shallower.",
         "0 cm",
         ("0 cm", "8 cm"),
-    )  # fmt: skip
-    circle: Length | None = optional_length(
-        Asked("circle", "Diameter of the circle at the back.", basis=PRACTICE),
+    )
+    circle = optional_length(
+        "circle",
+        "Diameter of the circle at the back.",
         "2.5 cm and a fourteenth of the head",
         ("1 in", "8 in"),
+        basis=PRACTICE,
     )
-    nape: Length | None = optional_length(
-        Asked("nape", "Width of a horseshoe back, at its flat lower edge.", basis=PRACTICE),
+    nape = optional_length(
+        "nape",
+        "Width of a horseshoe back, at its flat lower edge.",
         "a quarter of the head",
         ("1 in", "12 in"),
+        basis=PRACTICE,
     )
-    back_fullness: Fraction = ratio(
-        Asked("fullness at a horseshoe", "1 lies flat round it, more is gathered to it.",
-              basis=PRACTICE),
+    back_fullness = ratio(
+        "fullness at a horseshoe",
+        "1 lies flat round it, more is gathered to it.",
         "1",
         ("1", "2.5"),
-    )  # fmt: skip
-    neck_ease: Length = length(
-        Asked("neck ease", "Added to the neck for the gathered neck edge.", basis=PRACTICE),
+        basis=PRACTICE,
+    )
+    neck_ease = length(
+        "neck ease",
+        "Added to the neck for the gathered neck edge.",
         "4 cm",
         ("0 cm", "12 cm"),
+        basis=PRACTICE,
     )
-    make: int = count(Asked("how many", "How many bonnets are made."), 1, 20)
-    hem: str = choice(
-        Asked("front hem", "Double turned, single turned, rolled, or finished with lace.", SEWING),
+    make = count("how many", "How many bonnets are made.", 1, 20)
+    hem = choice(
+        "front hem",
+        "Double turned, single turned, rolled, or finished with lace.",
         DOUBLE,
         SINGLE,
         ROLLED,
         FINISHED,
+        group=SEWING,
     )
-    hem_depth: Length | None = optional_length(
-        Asked("hem depth", "Depth of one turn of the hem.", SEWING, PRACTICE, in_use="hem_turn"),
+    hem_depth = optional_length(
+        "hem depth",
+        "Depth of one turn of the hem.",
         "1/4 in, or 1/8 in for a rolled hem",
         ("1/16 in", "2 in"),
+        group=SEWING,
+        basis=PRACTICE,
+        in_use="hem_turn",
     )
-    seam_allowance: Length = length(
-        Asked(
-            "seam allowance",
-            "Of the back seam and the strap; the neck edge is bound and has none.",
-            SEWING,
-            PRACTICE,
-        ),
+    seam_allowance = length(
+        "seam allowance",
+        "Of the back seam and the strap; the neck edge is bound and has none.",
         "1/4 in",
         ("1/8 in", "5/8 in"),
+        group=SEWING,
+        basis=PRACTICE,
     )
-    binding: Length = length(
-        Asked("neck binding", "Finished width of the single binding at the neck.", SEWING,
-              PRACTICE),
+    binding = length(
+        "neck binding",
+        "Finished width of the single binding at the neck.",
         "1/4 in",
         ("1/8 in", "3/4 in"),
-    )  # fmt: skip
-    strap_length: Length = length(
-        Asked("strap", "Finished length of the strap under the chin.", SEWING, PRACTICE),
+        group=SEWING,
+        basis=PRACTICE,
+    )
+    strap_length = length(
+        "strap",
+        "Finished length of the strap under the chin.",
         "4 in",
         ("1 in", "10 in"),
+        group=SEWING,
+        basis=PRACTICE,
     )
-    strap_width: Length = length(
-        Asked("strap width", "Finished width of that strap.", SEWING, PRACTICE),
+    strap_width = length(
+        "strap width",
+        "Finished width of that strap.",
         "3/4 in",
         ("1/4 in", "2 in"),
+        group=SEWING,
+        basis=PRACTICE,
     )
 
 

@@ -2,10 +2,9 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
 from math import pi
 
-from handout_engine.inputs import SEWING, Asked, choice, count, length, optional_length
+from handout_engine.inputs import SEWING, choice, count, length, optional_length
 from handout_engine.lengths import ZERO, Length, from_float
 from handout_engine.refusals import RefusalError
 from handout_engine.saying import Saying, Tape
@@ -18,29 +17,29 @@ FINE, BULKY = "thin", "bulky"
 BY_THICKNESS, FLAT = "diameter and thickness", "flat button"
 
 
-@dataclass(frozen=True, kw_only=True)
 class ButtonInputs:
     """The button, and how far the cloth reaches beyond it."""
 
-    button: Length = length(
-        Asked("button", "Its diameter; lines may be written too, 16 lines are 2/5 in (10 mm)."),
+    button = length(
+        "button",
+        "Its diameter; lines may be written too, 16 lines are 2/5 in (10 mm).",
         "16 lines",
         ("1/8 in", "2 in"),
     )
-    clearance: Length = length(
-        Asked("clearance", "Least cloth between the button and the finished edge.", SEWING,
-              published("extension-576")),
+    clearance = length(
+        "clearance",
+        "Least cloth between the button and the finished edge.",
         "1/4 in",
         ("0 in", "1 in"),
-    )  # fmt: skip
-    extension: Length | None = optional_length(
-        Asked(
-            "extension",
-            "From the centre line to the finished edge of the front.",
-            in_use="beyond_centre",
-        ),
+        group=SEWING,
+        basis=published("extension-576"),
+    )
+    extension = optional_length(
+        "extension",
+        "From the centre line to the finished edge of the front.",
         "half the button and the clearance",
         ("1/8 in", "3 in"),
+        in_use="beyond_centre",
     )
 
 
@@ -64,38 +63,45 @@ def note_extension(sheet: Worksheet, inputs: ButtonInputs) -> Value:
     return sheet.note("beyond_centre", label, inputs.extension, "", basis=GIVEN)
 
 
-@dataclass(frozen=True, kw_only=True)
 class HoleInputs:
     """How long a buttonhole is."""
 
-    button_thickness: Length = length(
-        Asked("button thickness", "How thick it is; of a ball button, its diameter."),
+    button_thickness = length(
+        "button thickness",
+        "How thick it is; of a ball button, its diameter.",
         "1/8 in",
         ("1/32 in", "1 in"),
     )
-    rule: str = choice(
-        Asked("length of the hole", "Worked out from diameter and thickness, or as for a flat "
-              "button from its diameter alone.", SEWING),
+    rule = choice(
+        "length of the hole",
+        "Worked out from diameter and thickness, or as for a flat button from its diameter alone.",
         BY_THICKNESS,
         FLAT,
-    )  # fmt: skip
-    cloth: str = choice(
-        Asked("cloth", "Bulky cloth, such as flannel or quilted cotton, takes a longer hole.",
-              SEWING),
+        group=SEWING,
+    )
+    cloth = choice(
+        "cloth",
+        "Bulky cloth, such as flannel or quilted cotton, takes a longer hole.",
         FINE,
         BULKY,
-    )  # fmt: skip
-    bulk: Length = length(
-        Asked("for bulk", "Added to the hole in bulky cloth.", SEWING, published("extension-576")),
+        group=SEWING,
+    )
+    bulk = length(
+        "for bulk",
+        "Added to the hole in bulky cloth.",
         "1/8 in",
         ("0 in", "1/2 in"),
+        group=SEWING,
+        basis=published("extension-576"),
     )
-    flat_extra: Length = length(
-        Asked("for a flat button", "Added to the diameter of a flat button.", SEWING,
-              published("tanzania-2022")),
+    flat_extra = length(
+        "for a flat button",
+        "Added to the diameter of a flat button.",
         "3 mm",
         ("0 mm", "12 mm"),
-    )  # fmt: skip
+        group=SEWING,
+        basis=published("tanzania-2022"),
+    )
 
 
 def note_buttonhole(sheet: Worksheet, inputs: HoleInputs, button: Length) -> Value:
@@ -117,39 +123,48 @@ def note_buttonhole(sheet: Worksheet, inputs: HoleInputs, button: Length) -> Val
     return hole
 
 
-@dataclass(frozen=True, kw_only=True)
 class ShankInputs:
     """How a button is sewn on: its shank, and the thread that takes."""
 
-    edge_thickness: Length = length(
-        Asked("thickness of the edge", "All layers of the buttonholed edge, pressed together.",
-              SEWING, PRACTICE),
+    edge_thickness = length(
+        "thickness of the edge",
+        "All layers of the buttonholed edge, pressed together.",
         "1/16 in",
         ("1/64 in", "1/2 in"),
-    )  # fmt: skip
-    stitches: int = count(
-        Asked("stitches", "Up and down again through one button.", SEWING, PRACTICE), 4, 20
+        group=SEWING,
+        basis=PRACTICE,
     )
-    strands: int = count(Asked("strands", "Two for doubled thread.", SEWING, PRACTICE), 2, 4)
-    across_holes: Length = length(
-        Asked("across the holes", "From one hole of the button to the next.", SEWING, PRACTICE),
+    stitches = count(
+        "stitches", "Up and down again through one button.", 4, 20, group=SEWING, basis=PRACTICE
+    )
+    strands = count("strands", "Two for doubled thread.", 2, 4, group=SEWING, basis=PRACTICE)
+    across_holes = length(
+        "across the holes",
+        "From one hole of the button to the next.",
         "2 mm",
         ("1 mm", "12 mm"),
+        group=SEWING,
+        basis=PRACTICE,
     )
-    wraps: int = count(
-        Asked("turns round the shank", "How often it is wound round.", SEWING, PRACTICE), 5, 20
+    wraps = count(
+        "turns round the shank", "How often it is wound round.", 5, 20, group=SEWING, basis=PRACTICE
     )
-    shank_width: Length = length(
-        Asked("width of the shank", "Across the stitches under the button.", SEWING, PRACTICE),
+    shank_width = length(
+        "width of the shank",
+        "Across the stitches under the button.",
         "2 mm",
         ("1 mm", "12 mm"),
+        group=SEWING,
+        basis=PRACTICE,
     )
-    thread_ends: Length = length(
-        Asked("thread ends", "For each strand, to begin, to fasten off and to hold.", SEWING,
-              PRACTICE),
+    thread_ends = length(
+        "thread ends",
+        "For each strand, to begin, to fasten off and to hold.",
         "8 in",
         ("2 in", "36 in"),
-    )  # fmt: skip
+        group=SEWING,
+        basis=PRACTICE,
+    )
 
 
 def note_shank(sheet: Worksheet, inputs: ShankInputs) -> None:
@@ -165,7 +180,7 @@ def note_shank(sheet: Worksheet, inputs: ShankInputs) -> None:
         "stitch_takes", "thread in one stitch, up and down again", 2 * through,
         "2 × ({edge_thickness} + {shank} + {button_thickness} + {across_holes})",
     )  # fmt: skip
-    round_shank = from_float(pi * float(inputs.shank_width) * inputs.wraps)
+    round_shank = from_float(pi * float(inputs.shank_width) * inputs.wraps.number)
     strand = stitch.length * inputs.stitches + round_shank + inputs.thread_ends
     one = sheet.note(
         "thread_for_one", "thread for one button, all strands", strand * inputs.strands,

@@ -5,7 +5,7 @@ from __future__ import annotations
 from dataclasses import dataclass, replace
 from fractions import Fraction
 
-from handout_engine.inputs import CLOTH, Asked, length, percentage, yardage
+from handout_engine.inputs import CLOTH, length, percentage, yardage
 from handout_engine.laying import Item, Order, lay
 from handout_engine.lengths import Length
 from handout_engine.refusals import RefusalError
@@ -44,51 +44,64 @@ class Cloth:
         return Order(self.spare, self.shrinkage_length, self.order_step)
 
 
-@dataclass(frozen=True, kw_only=True)
 class ClothInputs:
     """The inputs of every technique that is cut from cloth across its width."""
 
-    cloth_width: Length = length(
-        Asked("cloth width", "Width of the cloth from edge to edge, as sold.", CLOTH, PRACTICE),
+    cloth_width = length(
+        "cloth width",
+        "Width of the cloth from edge to edge, as sold.",
         "45 in",
         ("4 in", "120 in"),
+        group=CLOTH,
+        basis=PRACTICE,
     )
-    selvage: Length = length(
-        Asked("selvage", "What is cut off at each woven edge.", CLOTH, PRACTICE),
+    selvage = length(
+        "selvage",
+        "What is cut off at each woven edge.",
         "1/2 in",
         ("0 in", "3 in"),
+        group=CLOTH,
+        basis=PRACTICE,
     )
-    shrinkage_length: Fraction = percentage(
-        Asked(
-            "shrinkage in length", "Share of the length lost in the first wash.", CLOTH, PRACTICE
-        ),
+    shrinkage_length = percentage(
+        "shrinkage in length",
+        "Share of the length lost in the first wash.",
         "0 %",
         25,
+        group=CLOTH,
+        basis=PRACTICE,
     )
-    shrinkage_width: Fraction = percentage(
-        Asked("shrinkage in width", "Share of the width lost in the first wash.", CLOTH, PRACTICE),
+    shrinkage_width = percentage(
+        "shrinkage in width",
+        "Share of the width lost in the first wash.",
         "0 %",
         25,
+        group=CLOTH,
+        basis=PRACTICE,
     )
-    other_cloth_width: Length = length(
-        Asked("other width", "A second width of cloth, to compare what to buy.", CLOTH, PRACTICE),
+    other_cloth_width = length(
+        "other width",
+        "A second width of cloth, to compare what to buy.",
         "54 in",
         ("4 in", "120 in"),
+        group=CLOTH,
+        basis=PRACTICE,
     )
-    spare: Length = length(
-        Asked("spare", "Extra length bought to straighten the cut ends.", CLOTH, PRACTICE),
+    spare = length(
+        "spare",
+        "Extra length bought to straighten the cut ends.",
         "1 in",
         ("0 in", "1 yd"),
+        group=CLOTH,
+        basis=PRACTICE,
     )
-    order_step: Length = yardage(
-        Asked(
-            "cloth is sold by",
-            "What you buy is rounded up to a multiple of this length.",
-            CLOTH,
-            PRACTICE,
-        ),
+    order_step = yardage(
+        "cloth is sold by",
+        "What you buy is rounded up to a multiple of this length.",
         "1/8 yd",
         ("1 cm", "2 yd"),
+        group=CLOTH,
+        basis=PRACTICE,
     )
 
     def cloth(self) -> Cloth:
@@ -96,8 +109,8 @@ class ClothInputs:
         return Cloth(
             self.cloth_width,
             self.selvage,
-            self.shrinkage_length,
-            self.shrinkage_width,
+            self.shrinkage_length.number,
+            self.shrinkage_width.number,
             self.spare,
             self.order_step,
         )

@@ -8,11 +8,10 @@ corner along both raw edges.
 from __future__ import annotations
 
 from collections.abc import Mapping
-from dataclasses import dataclass
 from math import sqrt
 
-from handout_engine.inputs import SEWING, Asked, choice, length, length_by_choice
-from handout_engine.lengths import ZERO, Length, from_float, inches
+from handout_engine.inputs import SEWING, choice, length, length_by_choice
+from handout_engine.lengths import ZERO, from_float, inches
 from handout_engine.refusals import RefusalError
 from handout_engine.saying import Amount, Tape
 from handout_engine.sources import PRACTICE
@@ -25,35 +24,39 @@ DOUBLE, SINGLE = "double", "single"
 TAPE = Tape(finest=32)
 
 
-@dataclass(frozen=True, kw_only=True)
 class CornerHemInputs:
     """The inputs of an article that is hemmed on sides which meet at a corner."""
 
-    hem: str = choice(
-        Asked(
-            "hem",
-            "Double, its raw edge turned under inside it, or single, its raw edge overcast.",
-            SEWING,
-        ),
+    hem = choice(
+        "hem",
+        "Double, its raw edge turned under inside it, or single, its raw edge overcast.",
         DOUBLE,
         SINGLE,
+        group=SEWING,
     )
-    hem_depth: Length = length(
-        Asked("hem depth", "From the finished edge to the inner edge of the hem.", basis=PRACTICE),
+    hem_depth = length(
+        "hem depth",
+        "From the finished edge to the inner edge of the hem.",
         "1 in",
         ("1/8 in", "12 in"),
+        basis=PRACTICE,
     )
-    turn: Length = length_by_choice(
-        Asked("turned under", "Raw edge folded in under a double hem.", SEWING, PRACTICE),
+    turn = length_by_choice(
+        "turned under",
+        "Raw edge folded in under a double hem.",
         "as deep as the hem for a double hem, nothing for a single one",
         ("1/16 in", "12 in"),
+        group=SEWING,
+        basis=PRACTICE,
     )
-    mitre_allowance: Length = length_by_choice(
-        Asked("mitre allowance", "Left beyond the mitre seam when it is trimmed.", SEWING,
-              PRACTICE),
+    mitre_allowance = length_by_choice(
+        "mitre allowance",
+        "Left beyond the mitre seam when it is trimmed.",
         "1/4 in, or half of the hem's depth where that is less",
         ("1/16 in", "2 in"),
-    )  # fmt: skip
+        group=SEWING,
+        basis=PRACTICE,
+    )
 
     @property
     def usual(self) -> Mapping[str, Amount]:

@@ -3,11 +3,10 @@
 from __future__ import annotations
 
 from collections.abc import Mapping
-from dataclasses import dataclass
 
 from handout_engine.cautions import WING_NEEDLE
-from handout_engine.inputs import SEWING, Asked, choice, length_by_choice
-from handout_engine.lengths import Length, millimetres
+from handout_engine.inputs import SEWING, choice, length_by_choice
+from handout_engine.lengths import millimetres
 from handout_engine.refusals import RefusalError
 from handout_engine.saying import Amount, Tape
 from handout_engine.seams import FLAT_FELL, FRENCH, ON_AN_EDGE, PIN_STITCH, PLAIN, ROLLED
@@ -18,24 +17,26 @@ from handout_engine.worksheet import Worksheet
 THICKEST_ROLL = millimetres(6)
 
 
-@dataclass(frozen=True, kw_only=True)
 class EdgeSeamInputs:
     """The inputs of a ruffle that is caught in a seam along its edge."""
 
-    edge_seam: str = choice(
-        Asked("edge seam", "The seam that joins ruffle and edge.", SEWING),
+    edge_seam = choice(
+        "edge seam",
+        "The seam that joins ruffle and edge.",
         PLAIN,
         FRENCH,
         FLAT_FELL,
         ROLLED,
         PIN_STITCH,
+        group=SEWING,
     )
-    edge_allowance: Length = length_by_choice(
-        Asked(
-            "edge allowance", "What the seam takes of the ruffle along its edge.", SEWING, PRACTICE
-        ),
+    edge_allowance = length_by_choice(
+        "edge allowance",
+        "What the seam takes of the ruffle along its edge.",
         "as the seam needs: 1/4 in, French 3/8 in, flat fell 1/2 in, rolled and whipped 3 mm",
         ("1/16 in", "2 in"),
+        group=SEWING,
+        basis=PRACTICE,
     )
 
     @property

@@ -7,8 +7,7 @@ from math import asin, asinh, ceil, cos, pi, radians, sin, sqrt
 
 from handout_engine.drawing.scene import Point
 from handout_engine.hems import DOUBLE, FINISHED, ROLLED, SINGLE
-from handout_engine.inputs import SEWING, Asked, choice, count, length, optional_length
-from handout_engine.lengths import Length
+from handout_engine.inputs import SEWING, choice, count, length, optional_length
 from handout_engine.sources import PRACTICE
 
 STEPS_A_TURN = 120
@@ -18,50 +17,67 @@ true scale and cut out."""
 OPEN, CLOSED = "open", "closed"
 
 
-@dataclass(frozen=True, kw_only=True)
 class FlounceInputs:
     """The inputs that all flounces share."""
 
-    edge: Length = length(
-        Asked("finished edge", "Length of the edge that the flounce is sewn to, ungathered."),
+    edge = length(
+        "finished edge",
+        "Length of the edge that the flounce is sewn to, ungathered.",
         "12 in",
         ("1 in", "20 yd"),
     )
-    depth: Length = length(
-        Asked("finished depth", "From the joining seam to the finished hem."),
-        "2 in",
-        ("1/4 in", "40 in"),
+    depth = length(
+        "finished depth", "From the joining seam to the finished hem.", "2 in", ("1/4 in", "40 in")
     )
-    make: int = count(Asked("how many", "How many such flounces are made, two for a pair."), 1, 20)
-    edge_allowance: Length = length(
-        Asked("edge allowance", "Allowance of the seam along the edge.", SEWING, PRACTICE),
+    make = count("how many", "How many such flounces are made, two for a pair.", 1, 20)
+    edge_allowance = length(
+        "edge allowance",
+        "Allowance of the seam along the edge.",
         "1/4 in",
         ("1/16 in", "1 in"),
+        group=SEWING,
+        basis=PRACTICE,
     )
-    ends: str = choice(
-        Asked("ends", "Open when its ends are hemmed, closed when they join in a round.", SEWING),
+    ends = choice(
+        "ends",
+        "Open when its ends are hemmed, closed when they join in a round.",
         OPEN,
         CLOSED,
+        group=SEWING,
     )
-    end_hem: Length = length(
-        Asked("end hem", "Added at each open end.", SEWING, PRACTICE), "1/4 in", ("0 in", "2 in")
+    end_hem = length(
+        "end hem",
+        "Added at each open end.",
+        "1/4 in",
+        ("0 in", "2 in"),
+        group=SEWING,
+        basis=PRACTICE,
     )
-    join_allowance: Length = length(
-        Asked("join allowance", "Allowance of the seams between pieces.", SEWING, PRACTICE),
+    join_allowance = length(
+        "join allowance",
+        "Allowance of the seams between pieces.",
         "1/4 in",
         ("1/16 in", "1 in"),
+        group=SEWING,
+        basis=PRACTICE,
     )
-    hem: str = choice(
-        Asked("hem", "A round hem takes only a narrow turn.", SEWING),
+    hem = choice(
+        "hem",
+        "A round hem takes only a narrow turn.",
         ROLLED,
         DOUBLE,
         SINGLE,
         FINISHED,
+        group=SEWING,
     )
-    hem_depth: Length | None = optional_length(
-        Asked("hem depth", "Depth of one turn of the hem.", SEWING, PRACTICE, in_use="hem_turn"),
+    hem_depth = optional_length(
+        "hem depth",
+        "Depth of one turn of the hem.",
         "1/4 in, or 1/8 in for a rolled hem",
         ("1/16 in", "1 in"),
+        group=SEWING,
+        basis=PRACTICE,
+        in_use="hem_turn",
     )
 
 

@@ -8,7 +8,6 @@ outlines of its pieces.
 from __future__ import annotations
 
 from collections.abc import Mapping
-from dataclasses import dataclass
 
 from handout_engine.bodies import (
     BODY_LENGTH,
@@ -22,17 +21,15 @@ from handout_engine.bodies import (
 )
 from handout_engine.cloth import ClothInputs
 from handout_engine.inputs import declared_inputs
-from handout_engine.lengths import Length
 from handout_engine.saying import Amount
 from handout_engine.technique import Technique
 
 
-@dataclass(frozen=True, kw_only=True)
 class Garment(ClothInputs, Technique):
     """A garment with a size; it declares with `measured` the body measures it goes by."""
 
-    size: str = size_choice()
-    body_length: Length = body_length()
+    size = size_choice()
+    body_length = body_length()
 
     @property
     def usual(self) -> Mapping[str, Amount]:

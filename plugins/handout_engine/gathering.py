@@ -2,14 +2,12 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
 from fractions import Fraction
 
 from handout_engine.cloth import Cloth, ClothInputs, note_usable_width
 from handout_engine.inputs import (
     CLOTH,
     SEWING,
-    Asked,
     choice,
     count,
     length,
@@ -31,64 +29,69 @@ STRAIGHT, DIAGONAL = "straight", "diagonal"
 ROWS_APART = inches("1/4")
 
 
-@dataclass(frozen=True, kw_only=True)
 class GatherInputs(ClothInputs):
     """The inputs of every ruffle that is cut in straight strips and gathered."""
 
-    edge: Length = length(
-        Asked("finished edge", "Length of the finished edge that the ruffle is sewn to."),
+    edge = length(
+        "finished edge",
+        "Length of the finished edge that the ruffle is sewn to.",
         "12 in",
         ("1 in", "20 yd"),
     )
-    fullness: Fraction = ratio(
-        Asked(
-            "fullness",
-            "Length of the strip before gathering, for each length of edge.",
-            basis=PRACTICE,
-        ),
+    fullness = ratio(
+        "fullness",
+        "Length of the strip before gathering, for each length of edge.",
         "2",
         ("1", "6"),
+        basis=PRACTICE,
     )
-    make: int = count(Asked("how many", "How many such ruffles are made, two for a pair."), 1, 50)
-    ends: str = choice(
-        Asked(
-            "ends",
-            "Open when the ends are hemmed or caught in a seam, ring when they join in a round.",
-            SEWING,
-        ),
+    make = count("how many", "How many such ruffles are made, two for a pair.", 1, 50)
+    ends = choice(
+        "ends",
+        "Open when the ends are hemmed or caught in a seam, ring when they join in a round.",
         OPEN,
         RING,
+        group=SEWING,
     )
-    end_allowance: Length = length(
-        Asked("end allowance", "Added at each open end for its hem or seam.", SEWING, PRACTICE),
+    end_allowance = length(
+        "end allowance",
+        "Added at each open end for its hem or seam.",
         "1/4 in",
         ("0 in", "3 in"),
+        group=SEWING,
+        basis=PRACTICE,
     )
-    strip_join: str = choice(
-        Asked("join of strips", "Straight seam, or a diagonal one that lies flatter.", SEWING),
+    strip_join = choice(
+        "join of strips",
+        "Straight seam, or a diagonal one that lies flatter.",
         STRAIGHT,
         DIAGONAL,
+        group=SEWING,
     )
-    strip_allowance: Length = length(
-        Asked("strip allowance", "Allowance of a straight seam between strips.", SEWING, PRACTICE),
+    strip_allowance = length(
+        "strip allowance",
+        "Allowance of a straight seam between strips.",
         "1/4 in",
         ("1/16 in", "1 in"),
+        group=SEWING,
+        basis=PRACTICE,
     )
-    rows_apart: Length | None = optional_length(
-        Asked(
-            "gathering rows apart",
-            "Distance between the two gathering rows, half of it on each side of the seam line.",
-            SEWING,
-            basis=published("utah-ruffle"),
-            in_use="rows_distance",
-        ),
+    rows_apart = optional_length(
+        "gathering rows apart",
+        "Distance between the two gathering rows, half of it on each side of the seam line.",
         "1/4 in, or less where the allowance is narrower",
         ("1/16 in", "1 in"),
+        group=SEWING,
+        basis=published("utah-ruffle"),
+        in_use="rows_distance",
     )
-    sample_length: Length = length(
-        Asked("sample strip", "Length of the strip to gather as a trial.", CLOTH, PRACTICE),
+    sample_length = length(
+        "sample strip",
+        "Length of the strip to gather as a trial.",
         "12 in",
         ("4 in", "1 yd"),
+        group=CLOTH,
+        basis=PRACTICE,
     )
 
 

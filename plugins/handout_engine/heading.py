@@ -6,8 +6,6 @@ the gathering line, so that the stitching holds them.
 
 from __future__ import annotations
 
-from dataclasses import dataclass
-
 from handout_engine.cloth import note_cloth
 from handout_engine.drawing.scene import Line
 from handout_engine.drawing.strips import Rule
@@ -26,7 +24,6 @@ from handout_engine.workings import Mark
 from handout_engine.worksheet import Worksheet
 
 
-@dataclass(frozen=True, kw_only=True)
 class HeadingInputs(HemInputs, GatherInputs):
     """The inputs of a ruffle that is gathered inside its width."""
 

@@ -3,9 +3,8 @@
 from __future__ import annotations
 
 from collections.abc import Mapping
-from dataclasses import dataclass
 
-from handout_engine.inputs import MEASURES, SEWING, Asked, choice, length, length_by_choice
+from handout_engine.inputs import SEWING, choice, length, length_by_choice
 from handout_engine.lengths import ZERO, Length, inches
 from handout_engine.refusals import RefusalError
 from handout_engine.saying import Amount, Tape
@@ -28,59 +27,66 @@ DEPTHS: Mapping[str, tuple[Length, Length]] = {
 """Least and greatest depth by the cut of the skirt (Oregon State 4-H, L-87)."""
 
 
-@dataclass(frozen=True, kw_only=True)
 class StraightHemInputs:
     """The inputs of a hem along a straight lower edge."""
 
-    hem: str = choice(
-        Asked(
-            "hem",
-            "Double, its raw edge turned under; single, its raw edge overcast; rolled and whipped "
-            "by hand; or faced with a strip of cloth.",
-            SEWING,
-        ),
+    hem = choice(
+        "hem",
+        "Double, its raw edge turned under; single, its raw edge overcast; rolled and whipped "
+        "by hand; or faced with a strip of cloth.",
         DOUBLE,
         SINGLE,
         ROLLED,
         FACED,
+        group=SEWING,
     )
-    skirt: str = choice(
-        Asked("cut of the skirt", "What the usual depth of the hem depends on.", MEASURES),
-        *DEPTHS,
-    )
-    hem_depth: Length = length_by_choice(
-        Asked("hem depth", "From the finished edge up to the hem's inner edge.", SEWING,
-              published("oregon-l87")),
+    skirt = choice("cut of the skirt", "What the usual depth of the hem depends on.", *DEPTHS)
+    hem_depth = length_by_choice(
+        "hem depth",
+        "From the finished edge up to the hem's inner edge.",
         "by the cut of the skirt: 2, 4, 1 1/2 or 1/4 in",
         ("1/16 in", "20 in"),
-    )  # fmt: skip
-    turn: Length = length(
-        Asked("turned under", "Raw edge turned under, of a double hem or a facing.", SEWING,
-              published("oregon-l87")),
+        group=SEWING,
+        basis=published("oregon-l87"),
+    )
+    turn = length(
+        "turned under",
+        "Raw edge turned under, of a double hem or a facing.",
         "1/4 in",
         ("1/16 in", "12 in"),
-    )  # fmt: skip
-    roll: Length = length(
-        Asked("roll takes", "Cloth that a rolled hem takes.", SEWING, PRACTICE),
+        group=SEWING,
+        basis=published("oregon-l87"),
+    )
+    roll = length(
+        "roll takes",
+        "Cloth that a rolled hem takes.",
         "1/8 in",
         ("1/16 in", "1/2 in"),
+        group=SEWING,
+        basis=PRACTICE,
     )
-    facing_seam: Length = length(
-        Asked("facing seam", "Allowance of the seam that joins facing and edge.", SEWING, PRACTICE),
+    facing_seam = length(
+        "facing seam",
+        "Allowance of the seam that joins facing and edge.",
         "1/4 in",
         ("1/8 in", "1 in"),
+        group=SEWING,
+        basis=PRACTICE,
     )
-    growth: Length = length(
-        Asked("growth", "Hidden in the hem, to be let down when the child has grown."),
+    growth = length(
+        "growth",
+        "Hidden in the hem, to be let down when the child has grown.",
         "0 in",
         ("0 in", "12 in"),
     )
-    least_turn: Length = length(
-        Asked("least hem", "One turn of the narrow double hem that is kept when all is let down.",
-              SEWING, published("oregon-l87")),
+    least_turn = length(
+        "least hem",
+        "One turn of the narrow double hem that is kept when all is let down.",
         "1/4 in",
         ("1/16 in", "2 in"),
-    )  # fmt: skip
+        group=SEWING,
+        basis=published("oregon-l87"),
+    )
 
     @property
     def usual(self) -> Mapping[str, Amount]:

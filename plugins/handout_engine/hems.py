@@ -2,10 +2,9 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
 from typing import Protocol
 
-from handout_engine.inputs import SEWING, Asked, choice, optional_length
+from handout_engine.inputs import SEWING, choice, optional_length
 from handout_engine.lengths import ZERO, Length, inches
 from handout_engine.refusals import RefusalError
 from handout_engine.saying import Tape
@@ -18,27 +17,28 @@ USUAL = {DOUBLE: inches("1/4"), SINGLE: inches("1/4"), ROLLED: inches("1/8")}
 TURNS = {DOUBLE: 2, SINGLE: 1, ROLLED: 1}
 
 
-@dataclass(frozen=True, kw_only=True)
 class HemInputs:
     """The inputs of a technique whose lower edge is hemmed."""
 
-    hem: str = choice(
-        Asked(
-            "hem",
-            "Double turned, single turned, rolled, a strip folded in half, or an edge that is "
-            "finished already.",
-            SEWING,
-        ),
+    hem = choice(
+        "hem",
+        "Double turned, single turned, rolled, a strip folded in half, or an edge that is "
+        "finished already.",
         DOUBLE,
         SINGLE,
         ROLLED,
         FOLDED,
         FINISHED,
+        group=SEWING,
     )
-    hem_depth: Length | None = optional_length(
-        Asked("hem depth", "Depth of one turn of the hem.", SEWING, PRACTICE, in_use="hem_turn"),
+    hem_depth = optional_length(
+        "hem depth",
+        "Depth of one turn of the hem.",
         "1/4 in, or 1/8 in for a rolled hem",
         ("1/16 in", "6 in"),
+        group=SEWING,
+        basis=PRACTICE,
+        in_use="hem_turn",
     )
 
     @property

@@ -2,13 +2,10 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
-from fractions import Fraction
 from math import ceil
 
 from handout_engine.cautions import LACE_CATCHES, LOOSE_THREADS, PINS_AND_IRON, THIN_COTTON
-from handout_engine.inputs import CLOTH, SEWING, Asked, count, length, percentage, yardage
-from handout_engine.lengths import Length
+from handout_engine.inputs import CLOTH, SEWING, count, length, percentage, yardage
 from handout_engine.saying import Saying
 from handout_engine.sources import PRACTICE
 from handout_engine.values import Value, sentence
@@ -16,41 +13,49 @@ from handout_engine.workings import Supply
 from handout_engine.worksheet import Worksheet
 
 
-@dataclass(frozen=True, kw_only=True)
 class TrimInputs:
     """The inputs of everything that is made of trims bought by length."""
 
-    make: int = count(Asked("how many", "How many such pieces are made, two for a pair."), 1, 200)
-    end_allowance: Length = length(
-        Asked("end allowance", "Added at each end for its seam or finish.", SEWING, PRACTICE),
+    make = count("how many", "How many such pieces are made, two for a pair.", 1, 200)
+    end_allowance = length(
+        "end allowance",
+        "Added at each end for its seam or finish.",
         "1/2 in",
         ("0 in", "3 in"),
+        group=SEWING,
+        basis=PRACTICE,
     )
-    lace_shrinkage: Fraction = percentage(
-        Asked("shrinkage of lace", "Share of its length lost in the first wash.", CLOTH, PRACTICE),
+    lace_shrinkage = percentage(
+        "shrinkage of lace",
+        "Share of its length lost in the first wash.",
         "3 %",
         25,
+        group=CLOTH,
+        basis=PRACTICE,
     )
-    lace_spare: Length = length(
-        Asked("spare lace", "Extra bought for the sample and for a flaw.", CLOTH, PRACTICE),
+    lace_spare = length(
+        "spare lace",
+        "Extra bought for the sample and for a flaw.",
         "4 in",
         ("0 in", "2 yd"),
+        group=CLOTH,
+        basis=PRACTICE,
     )
-    lace_step: Length = yardage(
-        Asked("lace is sold by", "Lace is ordered in steps of this length.", CLOTH, PRACTICE),
+    lace_step = yardage(
+        "lace is sold by",
+        "Lace is ordered in steps of this length.",
         "1/4 yd",
         ("1 cm", "10 yd"),
+        group=CLOTH,
+        basis=PRACTICE,
     )
 
 
-@dataclass(frozen=True, kw_only=True)
 class LaceInputs(TrimInputs):
     """The inputs of a technique made of one lace."""
 
-    lace_width: Length = length(
-        Asked("lace width", "Width of the lace from edge to edge."),
-        "5/8 in",
-        ("1/8 in", "12 in"),
+    lace_width = length(
+        "lace width", "Width of the lace from edge to edge.", "5/8 in", ("1/8 in", "12 in")
     )
 
 

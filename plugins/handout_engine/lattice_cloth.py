@@ -7,7 +7,7 @@ from dataclasses import dataclass
 
 from handout_engine.bias import SURE, Band, bands, diagonal, smallest_cloth
 from handout_engine.cloth import ClothInputs, note_cloth, note_usable_width
-from handout_engine.inputs import CLOTH, SEWING, Asked, length, optional_length
+from handout_engine.inputs import CLOTH, SEWING, length, optional_length
 from handout_engine.lengths import ZERO, Length, from_float, inches
 from handout_engine.refusals import RefusalError
 from handout_engine.saying import Saying, Tape
@@ -17,28 +17,28 @@ from handout_engine.workings import Cell, Chart, Grain, Piece
 from handout_engine.worksheet import Worksheet
 
 
-@dataclass(frozen=True, kw_only=True)
 class TubeInputs(ClothInputs):
     """The inputs of what is made of narrow bias tubes, their seam along one edge."""
 
-    tube_width: Length = length(
-        Asked("tube width", "Finished width of a tube, pressed flat."), "1/4 in", ("1/8 in", "2 in")
+    tube_width = length(
+        "tube width", "Finished width of a tube, pressed flat.", "1/4 in", ("1/8 in", "2 in")
     )
-    tube_allowance: Length | None = optional_length(
-        Asked(
-            "tube allowance",
-            "Allowance of a tube's seam; it stays inside the tube.",
-            SEWING,
-            PRACTICE,
-            in_use="seam_in_tube",
-        ),
+    tube_allowance = optional_length(
+        "tube allowance",
+        "Allowance of a tube's seam; it stays inside the tube.",
         "as wide as the tube, up to 1/4 in",
         ("1/16 in", "3/8 in"),
+        group=SEWING,
+        basis=PRACTICE,
+        in_use="seam_in_tube",
     )
-    size_step: Length = length(
-        Asked("size step", "The cloth for the strips is cut in steps of this.", CLOTH, PRACTICE),
+    size_step = length(
+        "size step",
+        "The cloth for the strips is cut in steps of this.",
         "1/2 in",
         ("1/8 in", "6 in"),
+        group=CLOTH,
+        basis=PRACTICE,
     )
 
 

@@ -21,7 +21,7 @@ from handout_engine.geometry.lattice import (
 )
 from handout_engine.geometry.points import cosine, sine
 from handout_engine.geometry.polygons import area, distance_to_outline, perimeter
-from handout_engine.inputs import SEWING, Asked, angle, choice, length
+from handout_engine.inputs import SEWING, angle, choice, length
 from handout_engine.lattice_cloth import NamedTube
 from handout_engine.lengths import Length, from_float, total
 from handout_engine.panels import Panel
@@ -40,40 +40,54 @@ LEAST_ANGLE, MOST_ANGLE = 30, 150
 LETTERS = {RISING: "R", FALLING: "F"}
 
 
-@dataclass(frozen=True, kw_only=True)
 class WeaveInputs:
     """How the tubes of a lattice are set out."""
 
-    gap: Length = length(
-        Asked("gap", "Opening between two tubes of one set, measured square to them.",
-              basis=PRACTICE),
-        "3/8 in", ("1/16 in", "3 in"),
-    )  # fmt: skip
-    rising_angle: Fraction = angle(
-        Asked("rising angle", "Slope of the tubes that rise to the right, from the level.",
-              basis=PRACTICE),
-        "45", ("0", "90"),
-    )  # fmt: skip
-    falling_angle: Fraction = angle(
-        Asked("falling angle", "Slope of the tubes that fall to the right, from the level.",
-              basis=PRACTICE),
-        "45", ("0", "90"),
-    )  # fmt: skip
-    margin: Length = length(
-        Asked("margin", "What each tube has beyond the outline at both ends.", SEWING, PRACTICE),
+    gap = length(
+        "gap",
+        "Opening between two tubes of one set, measured square to them.",
+        "3/8 in",
+        ("1/16 in", "3 in"),
+        basis=PRACTICE,
+    )
+    rising_angle = angle(
+        "rising angle",
+        "Slope of the tubes that rise to the right, from the level.",
+        "45",
+        ("0", "90"),
+        basis=PRACTICE,
+    )
+    falling_angle = angle(
+        "falling angle",
+        "Slope of the tubes that fall to the right, from the level.",
+        "45",
+        ("0", "90"),
+        basis=PRACTICE,
+    )
+    margin = length(
+        "margin",
+        "What each tube has beyond the outline at both ends.",
         "1/2 in",
         ("1/8 in", "3 in"),
+        group=SEWING,
+        basis=PRACTICE,
     )
-    knots: str = choice(
-        Asked("knots", "Where the tubes are knotted to each other.", SEWING, PRACTICE),
+    knots = choice(
+        "knots",
+        "Where the tubes are knotted to each other.",
         ALTERNATE,
         EVERY,
         NONE,
+        group=SEWING,
+        basis=PRACTICE,
     )
-    knot_clearance: Length = length(
-        Asked("knot clearance", "No knot nearer to the outline than this.", SEWING, PRACTICE),
+    knot_clearance = length(
+        "knot clearance",
+        "No knot nearer to the outline than this.",
         "1/8 in",
         ("0 in", "1 in"),
+        group=SEWING,
+        basis=PRACTICE,
     )
 
 

@@ -7,12 +7,11 @@ takes 2 × width × tan(c / 2), along its outer edge nothing but the seam.
 from __future__ import annotations
 
 from collections.abc import Sequence
-from dataclasses import dataclass
 from fractions import Fraction
 from math import radians, tan
 
 from handout_engine.drawing.mitres import MitreWalk
-from handout_engine.inputs import SEWING, Asked, angle, choice, length, lengths
+from handout_engine.inputs import SEWING, angle, choice, length, lengths
 from handout_engine.lace import LaceInputs
 from handout_engine.lengths import ZERO, Length, from_float, total
 from handout_engine.refusals import RefusalError
@@ -29,40 +28,36 @@ CLOSES_WITHIN = 1.0
 """A ring whose end misses its start by more than so many mm is refused."""
 
 
-@dataclass(frozen=True, kw_only=True)
 class MitreInputs(LaceInputs):
     """The inputs of lace that is mitred round corners."""
 
-    sides: tuple[Length, ...] = lengths(
-        Asked("sides", "The straight sides in order, from one end to the other."),
+    sides = lengths(
+        "sides",
+        "The straight sides in order, from one end to the other.",
         "6 in; 9 in; 6 in",
         ("1/4 in", "5 yd"),
         12,
     )
-    measured: str = choice(
-        Asked("sides measured on", "The line on which the sides were measured."), INNER, OUTER
+    measured = choice(
+        "sides measured on", "The line on which the sides were measured.", INNER, OUTER
     )
-    turn: Fraction = angle(
-        Asked(
-            "turn at a corner",
-            "Change of direction at each corner: 90 for a square one, less for a blunt one, more "
-            "for a sharp point.",
-        ),
+    turn = angle(
+        "turn at a corner",
+        "Change of direction at each corner: 90 for a square one, less for a blunt one, more "
+        "for a sharp point.",
         "90",
         ("5", "160"),
     )
-    ends: str = choice(
-        Asked("ends", "Open, or a ring whose ends meet in the last mitre.", SEWING), OPEN, RING
+    ends = choice(
+        "ends", "Open, or a ring whose ends meet in the last mitre.", OPEN, RING, group=SEWING
     )
-    mitre_seam: Length = length(
-        Asked(
-            "mitre seam",
-            "Lace left beyond the stitching at the outer point, on each side of it.",
-            SEWING,
-            PRACTICE,
-        ),
+    mitre_seam = length(
+        "mitre seam",
+        "Lace left beyond the stitching at the outer point, on each side of it.",
         "1/16 in",
         ("0 in", "1/2 in"),
+        group=SEWING,
+        basis=PRACTICE,
     )
 
 

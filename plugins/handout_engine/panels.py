@@ -6,7 +6,7 @@ from dataclasses import dataclass
 
 from handout_engine.geometry import outlines
 from handout_engine.geometry.polygons import Polygon, sides_that_meet
-from handout_engine.inputs import Asked, choice, length, optional_length, optional_places
+from handout_engine.inputs import choice, length, optional_length, optional_places
 from handout_engine.lengths import ZERO, Length, Place
 from handout_engine.refusals import RefusalError
 from handout_engine.saying import Tape
@@ -18,58 +18,58 @@ MOST_CORNERS = 40
 TAPE = Tape(finest=32)
 
 
-@dataclass(frozen=True, kw_only=True)
 class PanelInputs:
     """The finished outline of a panel, seen from its right side."""
 
-    outline: str = choice(
-        Asked(
-            "outline",
-            "A rectangle; a yoke inset, hollowed at its top; a pocket top, hanging lowest at its "
-            "middle; or a polygon by its corners.",
-        ),
+    outline = choice(
+        "outline",
+        "A rectangle; a yoke inset, hollowed at its top; a pocket top, hanging lowest at its "
+        "middle; or a polygon by its corners.",
         RECTANGLE,
         YOKE,
         POCKET,
         POLYGON,
     )
-    width: Length = length(
-        Asked("width", "Finished width across its top; a polygon has its corners instead."),
-        "4 in",
-        BOUNDS,
+    width = length(
+        "width", "Finished width across its top; a polygon has its corners instead.", "4 in", BOUNDS
     )
-    depth: Length = length(
-        Asked("depth", "Finished depth at its deepest; a polygon has its corners instead."),
+    depth = length(
+        "depth",
+        "Finished depth at its deepest; a polygon has its corners instead.",
         "2 1/2 in",
         BOUNDS,
     )
-    lower_width: Length | None = optional_length(
-        Asked("lower width", "Width of a yoke inset along its lower edge."), "as wide as width",
-        BOUNDS,
-    )  # fmt: skip
-    neck_width: Length | None = optional_length(
-        Asked("neck width", "Width of the hollow in the upper edge of a yoke inset.",
-              basis=PRACTICE),
-        "half of width", ("1/4 in", "16 in"),
-    )  # fmt: skip
-    neck_depth: Length | None = optional_length(
-        Asked("neck depth", "Depth of that hollow at its middle.", basis=PRACTICE),
-        "a quarter of depth, or of the hollow's width if that is less", ("0 in", "8 in"),
-    )  # fmt: skip
-    side_depth: Length | None = optional_length(
-        Asked("side depth", "Depth of a pocket top at its sides.", basis=PRACTICE),
-        "depth less an eighth of width, or half of depth if that is more", ("1/4 in", "16 in"),
-    )  # fmt: skip
-    corners: tuple[Place, ...] | None = optional_places(
-        Asked(
-            "corners",
-            "Corners of a polygon in order round it, each so far across from the left and so far "
-            "down from the top.",
-        ),
+    lower_width = optional_length(
+        "lower width", "Width of a yoke inset along its lower edge.", "as wide as width", BOUNDS
+    )
+    neck_width = optional_length(
+        "neck width",
+        "Width of the hollow in the upper edge of a yoke inset.",
+        "half of width",
+        ("1/4 in", "16 in"),
+        basis=PRACTICE,
+    )
+    neck_depth = optional_length(
+        "neck depth",
+        "Depth of that hollow at its middle.",
+        "a quarter of depth, or of the hollow's width if that is less",
+        ("0 in", "8 in"),
+        basis=PRACTICE,
+    )
+    side_depth = optional_length(
+        "side depth",
+        "Depth of a pocket top at its sides.",
+        "depth less an eighth of width, or half of depth if that is more",
+        ("1/4 in", "16 in"),
+        basis=PRACTICE,
+    )
+    corners = optional_places(
+        "corners",
+        "Corners of a polygon in order round it, each so far across from the left and so far "
+        "down from the top.",
         "not needed, unless the outline is a polygon",
         ("0 in", "20 in"),
-        3,
-        MOST_CORNERS,
+        (3, MOST_CORNERS),
     )
 
 

@@ -2,13 +2,11 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
-
 from handout_engine.cautions import LONG_HEM, PINS_AND_IRON, THIN_COTTON
 from handout_engine.cloth import Cloth, ClothInputs, note_usable_width
 from handout_engine.folds import FoldedPanel, Lie
 from handout_engine.hems import DOUBLE, FINISHED, ROLLED, SINGLE, HemInputs, note_hem
-from handout_engine.inputs import SEWING, Asked, choice, count, length
+from handout_engine.inputs import SEWING, choice, count, length
 from handout_engine.lengths import ZERO, Length, inches
 from handout_engine.marking import marking_chart
 from handout_engine.refusals import RefusalError
@@ -30,63 +28,73 @@ LINE_NAMES = {
 }
 
 
-@dataclass(frozen=True, kw_only=True)
 class PleatedInputs(HemInputs, ClothInputs):
     """The inputs of every pleated piece: its finished width, its length, its edges."""
 
-    finished_width: Length = length(
-        Asked("finished width", "Width once pleated, between the seams, or all round in a ring."),
+    finished_width = length(
+        "finished width",
+        "Width once pleated, between the seams, or all round in a ring.",
         "20 in",
         ("4 in", "5 yd"),
     )
-    pleated_length: Length = length(
-        Asked("finished length", "From the seam that holds the pleats to the finished hem."),
+    pleated_length = length(
+        "finished length",
+        "From the seam that holds the pleats to the finished hem.",
         "12 in",
         ("1 in", "60 in"),
     )
-    hem: str = choice(
-        Asked("hem", "Double turned, single turned, rolled, or finished already.", SEWING),
+    hem = choice(
+        "hem",
+        "Double turned, single turned, rolled, or finished already.",
         DOUBLE,
         SINGLE,
         ROLLED,
         FINISHED,
+        group=SEWING,
     )
-    top_allowance: Length = length(
-        Asked("top allowance", "Allowance of the seam that holds the pleats.", SEWING, PRACTICE),
+    top_allowance = length(
+        "top allowance",
+        "Allowance of the seam that holds the pleats.",
         "1/4 in",
         ("0 in", "2 in"),
+        group=SEWING,
+        basis=PRACTICE,
     )
-    side_allowance: Length = length(
-        Asked("side allowance", "Allowance at each open side edge.", SEWING, PRACTICE),
+    side_allowance = length(
+        "side allowance",
+        "Allowance at each open side edge.",
         "1/4 in",
         ("0 in", "2 in"),
+        group=SEWING,
+        basis=PRACTICE,
     )
-    make: int = count(Asked("how many", "How many such pieces are made."), 1, 50)
+    make = count("how many", "How many such pieces are made.", 1, 50)
 
 
-@dataclass(frozen=True, kw_only=True)
 class PleatInputs(PleatedInputs):
     """The inputs of pleats that are folded from one width of joined cloth."""
 
-    ends: str = choice(
-        Asked("ends", "Open when the sides are sewn into seams, ring when they join in a round."),
+    ends = choice(
+        "ends",
+        "Open when the sides are sewn into seams, ring when they join in a round.",
         OPEN,
         RING,
     )
-    join_allowance: Length = length(
-        Asked("join allowance", "Allowance of a seam between widths of cloth.", SEWING, PRACTICE),
+    join_allowance = length(
+        "join allowance",
+        "Allowance of a seam between widths of cloth.",
         "1/4 in",
         ("1/16 in", "1 in"),
+        group=SEWING,
+        basis=PRACTICE,
     )
-    overlap: str = choice(
-        Asked(
-            "overlap",
-            "Whether the folded cloth of one pleat may lie over that of the next: refused, unless "
-            "you want it to.",
-            SEWING,
-        ),
+    overlap = choice(
+        "overlap",
+        "Whether the folded cloth of one pleat may lie over that of the next: refused, unless "
+        "you want it to.",
         REFUSED,
         ALLOWED,
+        group=SEWING,
     )
 
     @property
@@ -194,7 +202,7 @@ def note_cut_length(sheet: Worksheet, inputs: PleatedInputs) -> Value:
 def add_panels(sheet: Worksheet, inputs: PleatInputs) -> None:
     """Put the cut widths and their seams on the sheet."""
     sheet.pieces.append(
-        Piece("width for pleats", "cloth", sheet["panels"].whole * inputs.make,
+        Piece("width for pleats", "cloth", sheet["panels"].whole * inputs.make.number,
               sheet["panel_cut_width"], sheet["panel_cut_length"], Grain.STRAIGHT)
     )  # fmt: skip
     sheet.seams.append(Seam("between widths of cloth", inputs.join_allowance))

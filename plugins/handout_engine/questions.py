@@ -7,7 +7,7 @@ own.
 from __future__ import annotations
 
 from collections.abc import Iterator, Sequence
-from dataclasses import dataclass, field, replace
+from dataclasses import dataclass, field
 from functools import cached_property
 
 from handout_engine.authored import FINEST, PAPERS, SYSTEMS, Authored, Choices
@@ -192,7 +192,7 @@ class Asked:
         if asked.name not in technique.usual:
             return "" if text.strip() else self._noted_in_use(block, asked)
         try:
-            empty = replace(technique, **{asked.name: None}) if text.strip() else technique
+            empty = technique.with_inputs(**{asked.name: None}) if text.strip() else technique
         except RefusalError:
             return ""
         return _said(getattr(empty, asked.name), asked.kind.saying, self.told.tape)

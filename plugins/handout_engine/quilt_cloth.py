@@ -10,8 +10,8 @@ from dataclasses import dataclass
 
 from handout_engine.binding import check_tail
 from handout_engine.cloth import ClothInputs
-from handout_engine.inputs import CLOTH, SEWING, Asked, choice, count, length
-from handout_engine.lengths import Length, inches
+from handout_engine.inputs import CLOTH, SEWING, choice, count, length
+from handout_engine.lengths import inches
 from handout_engine.refusals import RefusalError
 from handout_engine.saying import Saying, Tape
 from handout_engine.sources import PRACTICE, published
@@ -28,73 +28,90 @@ DOWN, ACROSS = "down the back", "across the back"
 TAPE = Tape(finest=32)
 
 
-@dataclass(frozen=True, kw_only=True)
 class QuiltInputs(ClothInputs):
     """The inputs of a cover of equal blocks."""
 
-    blocks_across: int = count(Asked("blocks across", "Blocks in a row.", basis=PRACTICE), 4, 12)
-    blocks_down: int = count(Asked("blocks down", "Rows of blocks.", basis=PRACTICE), 5, 12)
-    block: Length = length(
-        Asked("block", "Finished side of a square block.", basis=PRACTICE),
-        "7 in",
-        ("1 in", "18 in"),
+    blocks_across = count("blocks across", "Blocks in a row.", 4, 12, basis=PRACTICE)
+    blocks_down = count("blocks down", "Rows of blocks.", 5, 12, basis=PRACTICE)
+    block = length(
+        "block", "Finished side of a square block.", "7 in", ("1 in", "18 in"), basis=PRACTICE
     )
-    sashing: Length = length(
-        Asked("sashing", "Finished width of the strips between blocks.", basis=PRACTICE),
+    sashing = length(
+        "sashing",
+        "Finished width of the strips between blocks.",
         "1 1/2 in",
         ("0 in", "6 in"),
+        basis=PRACTICE,
     )
-    border: Length = length(
-        Asked("border", "Finished width of the border all round.", basis=PRACTICE),
+    border = length(
+        "border",
+        "Finished width of the border all round.",
         "3 in",
         ("0 in", "12 in"),
+        basis=PRACTICE,
     )
-    binding: Length = length(
-        Asked("binding", "Finished width of the double binding.", basis=PRACTICE),
+    binding = length(
+        "binding",
+        "Finished width of the double binding.",
         "1/4 in",
         ("1/8 in", "1 in"),
+        basis=PRACTICE,
     )
-    seam_allowance: Length = length(
-        Asked("seam allowance", "Of every seam in the top.", SEWING, PRACTICE),
+    seam_allowance = length(
+        "seam allowance",
+        "Of every seam in the top.",
         "1/4 in",
         ("1/8 in", "5/8 in"),
+        group=SEWING,
+        basis=PRACTICE,
     )
-    turn_of_cloth: Length = length(
-        Asked(
-            "turn of cloth",
-            "What the way round the three layers takes of the binding: about "
-            "as much as they are thick.",
-            SEWING,
-            PRACTICE,
-        ),
+    turn_of_cloth = length(
+        "turn of cloth",
+        "What the way round the three layers takes of the binding: about "
+        "as much as they are thick.",
         "1/8 in",
         ("0 in", "1 in"),
+        group=SEWING,
+        basis=PRACTICE,
     )
-    strip_allowance: Length = length(
-        Asked("joining allowance", "Of seams that join strips, and of the backing.", SEWING,
-              PRACTICE),
+    strip_allowance = length(
+        "joining allowance",
+        "Of seams that join strips, and of the backing.",
         "1/4 in",
         ("1/8 in", "1 in"),
-    )  # fmt: skip
-    tail: Length = length(
-        Asked("tail", "Extra length of binding to join its ends.", SEWING, PRACTICE),
+        group=SEWING,
+        basis=PRACTICE,
+    )
+    tail = length(
+        "tail",
+        "Extra length of binding to join its ends.",
         "10 in",
         ("1 in", "30 in"),
+        group=SEWING,
+        basis=PRACTICE,
     )
-    backing_margin: Length = length(
-        Asked("backing margin", "Backing beyond the top on each side.", CLOTH, PRACTICE),
+    backing_margin = length(
+        "backing margin",
+        "Backing beyond the top on each side.",
         "3 in",
         ("0 in", "8 in"),
+        group=CLOTH,
+        basis=PRACTICE,
     )
-    batting_margin: Length = length(
-        Asked("batting margin", "Batting beyond the top on each side.", CLOTH, PRACTICE),
+    batting_margin = length(
+        "batting margin",
+        "Batting beyond the top on each side.",
         "2 in",
         ("0 in", "8 in"),
+        group=CLOTH,
+        basis=PRACTICE,
     )
-    backing_seams: str = choice(
-        Asked("backing seams", "Which way a seam runs where the backing is joined.", CLOTH),
+    backing_seams = choice(
+        "backing seams",
+        "Which way a seam runs where the backing is joined.",
         DOWN,
         ACROSS,
+        group=CLOTH,
     )
 
 

@@ -6,7 +6,7 @@ from dataclasses import dataclass
 from fractions import Fraction
 from math import floor
 
-from handout_engine.inputs import SEWING, Asked, fine_length, percentage
+from handout_engine.inputs import SEWING, fine_length, percentage
 from handout_engine.lengths import Length
 from handout_engine.refusals import RefusalError
 from handout_engine.saying import Saying, Tape
@@ -21,29 +21,24 @@ HALF = Fraction(1, 2)
 MOST_REPEATS = 20_000
 
 
-@dataclass(frozen=True, kw_only=True)
 class RepeatInputs:
     """The inputs of a technique that fits whole repeats of a stitch into a line."""
 
-    repeat: Length = fine_length(
-        Asked(
-            "repeat",
-            "One repeat of the stitch as your machine sews it: sew ten, measure, divide by ten.",
-            SEWING,
-            PRACTICE,
-        ),
+    repeat = fine_length(
+        "repeat",
+        "One repeat of the stitch as your machine sews it: sew ten, measure, divide by ten.",
         "1/4 in",
         ("1 mm", "4 in"),
+        group=SEWING,
+        basis=PRACTICE,
     )
-    tolerance: Fraction = percentage(
-        Asked(
-            "tolerance",
-            "How much one repeat may be stretched or shortened before it looks different.",
-            SEWING,
-            PRACTICE,
-        ),
+    tolerance = percentage(
+        "tolerance",
+        "How much one repeat may be stretched or shortened before it looks different.",
         "5 %",
         30,
+        group=SEWING,
+        basis=PRACTICE,
     )
 
 

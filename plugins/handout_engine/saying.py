@@ -14,6 +14,7 @@ from math import ceil, floor
 from typing import Literal
 
 from handout_engine.lengths import MILLIMETRES_PER_INCH, Length, NamedLength, Place
+from handout_engine.numbers import Angle, Count, Ratio
 
 Amount = (
     Length
@@ -25,6 +26,9 @@ Amount = (
     | tuple[NamedLength, ...]
     | Place
     | NamedLength
+    | Count
+    | Ratio
+    | Angle
     | None
 )
 Finest = Literal[8, 16, 32]
@@ -108,6 +112,8 @@ class Tape:
                 return f"{amount.name} {self._said(amount.length, saying, system, rounding)}"
             case Fraction():
                 return _fraction(amount, saying, whole)
+            case Ratio() | Angle():
+                return _fraction(amount.number, saying, whole)
         return "" if amount is None else str(amount)
 
 
@@ -192,8 +198,9 @@ def mixed(number: Fraction) -> str:
     return f"{whole} {rest}" if whole else str(rest)
 
 
-def decimal(number: Fraction, places: int = 2, whole: Rounding = nearest) -> str:
+def decimal(ratio: Fraction | Ratio, places: int = 2, whole: Rounding = nearest) -> str:
     """A decimal without needless noughts: `1.5`, `2`, `1.33`."""
+    number = ratio.number if isinstance(ratio, Ratio) else ratio
     scaled = whole(abs(number) * 10**places)
     whole, rest = divmod(scaled, 10**places)
     tail = f"{rest:0{places}d}".rstrip("0")

@@ -6,11 +6,10 @@ rise of half the chord it is a half circle, and neighbours meet in a slit of no 
 
 from __future__ import annotations
 
-from dataclasses import dataclass
 from fractions import Fraction
 from math import asin, pi
 
-from handout_engine.inputs import SEWING, Asked, choice, count, length, optional_length, ratio
+from handout_engine.inputs import SEWING, choice, count, length, optional_length, ratio
 from handout_engine.lengths import ZERO, Length, from_float
 from handout_engine.refusals import RefusalError
 from handout_engine.saying import Saying, Tape
@@ -25,48 +24,51 @@ FACED, SATIN = "faced and turned", "satin stitched"
 TAPE = Tape(finest=32)
 
 
-@dataclass(frozen=True, kw_only=True)
 class ScallopInputs:
     """The inputs of an edge that is divided into scallops."""
 
-    form: str = choice(
-        Asked("edge", "Open, with two ends, or closed round a hem or a sleeve."), STRAIGHT, RING
-    )
-    edge: Length = length(
-        Asked("length of the edge", "Along the foot line, from end to end or once round."),
+    form = choice("edge", "Open, with two ends, or closed round a hem or a sleeve.", STRAIGHT, RING)
+    edge = length(
+        "length of the edge",
+        "Along the foot line, from end to end or once round.",
         "24 in",
         ("1 in", "10 yd"),
     )
-    scallops: int = count(Asked("how many scallops", "Along the whole edge."), 8, 120)
-    rise: Length | None = optional_length(
-        Asked(
-            "rise", "From the foot line to the lowest point of a scallop.", in_use="scallop_rise"
-        ),
+    scallops = count("how many scallops", "Along the whole edge.", 8, 120)
+    rise = optional_length(
+        "rise",
+        "From the foot line to the lowest point of a scallop.",
         "three tenths of the chord",
         ("1/16 in", "40 in"),
+        in_use="scallop_rise",
     )
-    gap: Length = length(
-        Asked("gap", "Straight edge left between one scallop and the next."),
-        "0 in",
-        ("0 in", "20 in"),
+    gap = length(
+        "gap", "Straight edge left between one scallop and the next.", "0 in", ("0 in", "20 in")
     )
-    finish: str = choice(
-        Asked("finish", "Sewn to a facing and turned, or satin stitched and cut out.", SEWING),
+    finish = choice(
+        "finish",
+        "Sewn to a facing and turned, or satin stitched and cut out.",
         FACED,
         SATIN,
+        group=SEWING,
     )
-    rise_limit: Fraction = ratio(
-        Asked("deepest faced scallop", "Greatest rise for each length of chord that still turns "
-              "and presses flat where scallops touch.", SEWING, PRACTICE),
+    rise_limit = ratio(
+        "deepest faced scallop",
+        "Greatest rise for each length of chord that still turns "
+        "and presses flat where scallops touch.",
         "0.35",
         ("0.05", "0.5"),
-    )  # fmt: skip
-    least_gap: Length = length(
-        Asked("gap that turns", "A gap this wide lets deeper faced scallops be turned.", SEWING,
-              PRACTICE),
+        group=SEWING,
+        basis=PRACTICE,
+    )
+    least_gap = length(
+        "gap that turns",
+        "A gap this wide lets deeper faced scallops be turned.",
         "1/8 in",
         ("1/16 in", "1 in"),
-    )  # fmt: skip
+        group=SEWING,
+        basis=PRACTICE,
+    )
 
 
 def note_scallops(sheet: Worksheet, inputs: ScallopInputs) -> None:

@@ -10,7 +10,7 @@ from __future__ import annotations
 from collections.abc import Mapping
 from dataclasses import dataclass
 
-from handout_engine.inputs import SEWING, Asked, choice, length, optional_length
+from handout_engine.inputs import SEWING, choice, length, optional_length
 from handout_engine.lengths import Length, inches, millimetres
 from handout_engine.refusals import RefusalError
 from handout_engine.saying import Tape
@@ -61,61 +61,82 @@ class Join:
         )
 
 
-@dataclass(frozen=True, kw_only=True)
 class SeamInputs:
     """The inputs of a technique that may be joined by any of the fine seams."""
 
-    seam: str = choice(Asked("seam", "The kind of seam.", SEWING), *KINDS)
-    seam_allowance: Length = length(
-        Asked("plain allowance", "Allowance of a plain seam.", SEWING, PRACTICE),
+    seam = choice("seam", "The kind of seam.", *KINDS, group=SEWING)
+    seam_allowance = length(
+        "plain allowance",
+        "Allowance of a plain seam.",
         "1/4 in",
         ("1/16 in", "2 in"),
+        group=SEWING,
+        basis=PRACTICE,
     )
-    french_first: Length = length(
-        Asked("first French seam", "Sewn with wrong sides together.", SEWING, PRACTICE),
+    french_first = length(
+        "first French seam",
+        "Sewn with wrong sides together.",
         "1/4 in",
         ("1/16 in", "1 in"),
+        group=SEWING,
+        basis=PRACTICE,
     )
-    french_trim: Length | None = optional_length(
-        Asked(
-            "trimmed to",
-            "What is left of the first French seam.",
-            SEWING,
-            PRACTICE,
-            in_use="trimmed",
-        ),
+    french_trim = optional_length(
+        "trimmed to",
+        "What is left of the first French seam.",
         "half of the second seam",
         ("1/32 in", "1 in"),
+        group=SEWING,
+        basis=PRACTICE,
+        in_use="trimmed",
     )
-    french_second: Length = length(
-        Asked("second French seam", "Sewn with right sides together.", SEWING, PRACTICE),
+    french_second = length(
+        "second French seam",
+        "Sewn with right sides together.",
         "1/8 in",
         ("1/16 in", "1 in"),
+        group=SEWING,
+        basis=PRACTICE,
     )
-    fell_width: Length = length(
-        Asked("width of the fell", "Between its two rows of stitching.", SEWING, PRACTICE),
+    fell_width = length(
+        "width of the fell",
+        "Between its two rows of stitching.",
         "1/4 in",
         ("1/16 in", "1 in"),
+        group=SEWING,
+        basis=PRACTICE,
     )
-    fell_turn: Length | None = optional_length(
-        Asked("turned under the fell", "Raw edge folded in under the fell.", SEWING, PRACTICE),
+    fell_turn = optional_length(
+        "turned under the fell",
+        "Raw edge folded in under the fell.",
         "as wide as the fell",
         ("1/16 in", "1 in"),
+        group=SEWING,
+        basis=PRACTICE,
     )
-    roll: Length = length(
-        Asked("roll takes", "Cloth that one rolled and whipped edge takes.", SEWING, PRACTICE),
+    roll = length(
+        "roll takes",
+        "Cloth that one rolled and whipped edge takes.",
         "3 mm",
         ("1 mm", "12 mm"),
+        group=SEWING,
+        basis=PRACTICE,
     )
-    pin_turn: Length = length(
-        Asked("folded under", "Turned under on the layer that lies on top.", SEWING, PRACTICE),
+    pin_turn = length(
+        "folded under",
+        "Turned under on the layer that lies on top.",
         "1/4 in",
         ("1/16 in", "1 in"),
+        group=SEWING,
+        basis=PRACTICE,
     )
-    pin_lap: Length = length(
-        Asked("lap", "How far the lower layer reaches under that fold.", SEWING, PRACTICE),
+    pin_lap = length(
+        "lap",
+        "How far the lower layer reaches under that fold.",
         "1/4 in",
         ("1/16 in", "1 in"),
+        group=SEWING,
+        basis=PRACTICE,
     )
 
 

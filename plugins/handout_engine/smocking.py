@@ -6,11 +6,10 @@ cloth from its first dot to its last is as many dot spacings as there are pleats
 
 from __future__ import annotations
 
-from dataclasses import dataclass
 from fractions import Fraction
 
 from handout_engine.drawing.smocking import DotSheet, dot_sheet
-from handout_engine.inputs import SEWING, Asked, count, length, optional_length, ratio
+from handout_engine.inputs import SEWING, count, length, optional_length, ratio
 from handout_engine.lengths import Length
 from handout_engine.refusals import RefusalError
 from handout_engine.saying import Tape
@@ -26,72 +25,68 @@ SAMPLE_PLEATS = 24
 TAPE = Tape(finest=32)
 
 
-@dataclass(frozen=True, kw_only=True)
 class SmockingInputs:
     """What every piece of smocking asks: its fullness, its dots and rows, its dot sheet."""
 
-    height: Length = length(
-        Asked("height of the smocking", "From its first worked row to its last."),
+    height = length(
+        "height of the smocking",
+        "From its first worked row to its last.",
         "1 1/2 in",
         ("1/4 in", "8 in"),
     )
-    fullness: Fraction = ratio(
-        Asked(
-            "fullness",
-            "Flat cloth for each length of finished smocking, unless a sample says otherwise.",
-            basis=PRACTICE,
-        ),
+    fullness = ratio(
+        "fullness",
+        "Flat cloth for each length of finished smocking, unless a sample says otherwise.",
         "3",
         ("1.5", "6"),
+        basis=PRACTICE,
     )
-    sample_flat: Length = length(
-        Asked(
-            "sample, flat",
-            "Flat cloth between the first dot and the last of your sample.",
-            SEWING,
-            PRACTICE,
-        ),
+    sample_flat = length(
+        "sample, flat",
+        "Flat cloth between the first dot and the last of your sample.",
         "6 in",
         ("3 in", "1 yd"),
+        group=SEWING,
+        basis=PRACTICE,
     )
-    sample_smocked: Length | None = optional_length(
-        Asked(
-            "sample, smocked",
-            "The sample smocked, its threads drawn out, at rest; it goes before the fullness.",
-            SEWING,
-        ),
+    sample_smocked = optional_length(
+        "sample, smocked",
+        "The sample smocked, its threads drawn out, at rest; it goes before the fullness.",
         "the fullness is used as it is written",
         ("1/4 in", "6 in"),
+        group=SEWING,
     )
-    dot_spacing: Length = length(
-        Asked("dot spacing", "From dot to dot along a row.", SEWING, published("baldt-1916")),
+    dot_spacing = length(
+        "dot spacing",
+        "From dot to dot along a row.",
         "1/4 in",
         ("1/16 in", "1/2 in"),
+        group=SEWING,
+        basis=published("baldt-1916"),
     )
-    row_spacing: Length = length(
-        Asked("row spacing", "From row to row.", SEWING, published("baldt-1916")),
+    row_spacing = length(
+        "row spacing",
+        "From row to row.",
         "3/8 in",
         ("1/8 in", "1 in"),
+        group=SEWING,
+        basis=published("baldt-1916"),
     )
-    holding_rows: int = count(
-        Asked(
-            "holding rows",
-            "Rows above the smocking, and as many below, that only hold the pleats.",
-            SEWING,
-            PRACTICE,
-        ),
+    holding_rows = count(
+        "holding rows",
+        "Rows above the smocking, and as many below, that only hold the pleats.",
         1,
         3,
+        group=SEWING,
+        basis=PRACTICE,
     )
-    sheet_width: Length = length(
-        Asked(
-            "dot sheet, width",
-            "How wide the dots on the printed sheet reach; 7 in fits A4 and Letter paper.",
-            SEWING,
-            PRACTICE,
-        ),
+    sheet_width = length(
+        "dot sheet, width",
+        "How wide the dots on the printed sheet reach; 7 in fits A4 and Letter paper.",
         "7 in",
         ("2 in", "16 in"),
+        group=SEWING,
+        basis=PRACTICE,
     )
 
 
@@ -195,7 +190,9 @@ def note_sheet(sheet: Worksheet, inputs: SmockingInputs, pleats: Value) -> Pictu
     sheet.note("layings", "times the dot sheet is laid down along a row",
                -(-pleats.whole // spaces.whole), "{pleats} / {sheet_spaces}, rounded up",
                pleats=pleats)  # fmt: skip
-    drawn = DotSheet(columns, rows, inputs.holding_rows, sheet["dot_spacing"], sheet["row_spacing"])
+    drawn = DotSheet(
+        columns, rows, inputs.holding_rows.number, sheet["dot_spacing"], sheet["row_spacing"]
+    )
     return Picture(
         "sheet",
         sentence("The dot sheet, printed at true scale; the rows named H hold the pleats, the "

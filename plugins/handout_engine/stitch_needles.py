@@ -3,11 +3,10 @@
 from __future__ import annotations
 
 from collections.abc import Mapping
-from dataclasses import dataclass
 from math import floor
 
 from handout_engine.cautions import WIDE_STITCH, WING_NEEDLE
-from handout_engine.inputs import SEWING, Asked, choice, fine_length, optional_fine_length
+from handout_engine.inputs import SEWING, choice, fine_length, optional_fine_length
 from handout_engine.lengths import Length, millimetres
 from handout_engine.refusals import RefusalError
 from handout_engine.saying import Rounding, Saying, Tape, nearest
@@ -25,35 +24,47 @@ THREADS: Mapping[str, str] = {
 }
 
 
-@dataclass(frozen=True, kw_only=True)
 class NeedleInputs:
     """The inputs that say whether a wide stitch passes the machine's openings."""
 
-    needle: str = choice(
-        Asked("needle", "A wing needle opens holes; a plain one only sews.", SEWING, PRACTICE),
+    needle = choice(
+        "needle",
+        "A wing needle opens holes; a plain one only sews.",
         WING_100,
         WING_120,
         UNIVERSAL,
+        group=SEWING,
+        basis=PRACTICE,
     )
-    stitch_width: Length = fine_length(
-        Asked("stitch width", "How far the stitch swings from side to side.", SEWING, PRACTICE),
+    stitch_width = fine_length(
+        "stitch width",
+        "How far the stitch swings from side to side.",
         "2.5 mm",
         ("0 mm", "12 mm"),
+        group=SEWING,
+        basis=PRACTICE,
     )
-    needle_spread: Length | None = optional_fine_length(
-        Asked("width of the needle", "Measured across the wings at their widest.", SEWING),
+    needle_spread = optional_fine_length(
+        "width of the needle",
+        "Measured across the wings at their widest.",
         "its number in hundredths of a millimetre; wings are wider, so measure yours",
         ("0.5 mm", "6 mm"),
+        group=SEWING,
     )
-    opening: Length | None = optional_fine_length(
-        Asked("opening of plate and foot", "The narrower of the two, measured.", SEWING),
+    opening = optional_fine_length(
+        "opening of plate and foot",
+        "The narrower of the two, measured.",
         "not measured; the hand wheel decides",
         ("0.5 mm", "20 mm"),
+        group=SEWING,
     )
-    clearance: Length = fine_length(
-        Asked("clearance", "Kept free in that opening, both sides together.", SEWING, PRACTICE),
+    clearance = fine_length(
+        "clearance",
+        "Kept free in that opening, both sides together.",
         "0.5 mm",
         ("0 mm", "3 mm"),
+        group=SEWING,
+        basis=PRACTICE,
     )
 
 

@@ -11,6 +11,7 @@ from dataclasses import dataclass
 from fractions import Fraction
 
 from handout_engine.lengths import Length
+from handout_engine.numbers import Ratio
 
 
 @dataclass(frozen=True)
@@ -38,7 +39,7 @@ STITCH_TYPES: Mapping[str, StitchType] = {
 }
 
 
-def lockstitch_path(stitch: Length, thickness: Length) -> Fraction:
+def lockstitch_path(stitch: Length, thickness: Length) -> Ratio:
     """Thread for each length of a lockstitch seam, by the path of both threads.
 
     Each thread runs one stitch along the cloth and goes to its middle and back once: both

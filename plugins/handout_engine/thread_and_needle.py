@@ -2,11 +2,10 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
 from fractions import Fraction
 from math import ceil, pi, sqrt
 
-from handout_engine.inputs import SEWING, Asked, percentage, ratio
+from handout_engine.inputs import SEWING, percentage, ratio
 from handout_engine.lengths import from_float, millimetres
 from handout_engine.materials import NEEDLE_SIZES
 from handout_engine.refusals import RefusalError
@@ -20,22 +19,25 @@ from handout_engine.worksheet import Worksheet
 TEX, FINE = Saying.TEX, Saying.FINE
 
 
-@dataclass(frozen=True, kw_only=True)
 class ThreadInputs:
     """What is assumed of a thread that passes a needle."""
 
-    thread_density: Fraction = ratio(
-        Asked("density of the thread", "Grams in a cubic centimetre, with the air between fibres; "
-              "used for how thick it is.", SEWING, PRACTICE),
+    thread_density = ratio(
+        "density of the thread",
+        "Grams in a cubic centimetre, with the air between fibres; used for how thick it is.",
         "0.9",
         ("0.4", "1.6"),
-    )  # fmt: skip
-    greatest_share: Fraction = percentage(
-        Asked("thread to needle", "How thick a thread may be, as a share of the blade, to pass its "
-              "eye freely.", SEWING, PRACTICE),
+        group=SEWING,
+        basis=PRACTICE,
+    )
+    greatest_share = percentage(
+        "thread to needle",
+        "How thick a thread may be, as a share of the blade, to pass its eye freely.",
         "40 %",
         60,
-    )  # fmt: skip
+        group=SEWING,
+        basis=PRACTICE,
+    )
 
 
 def note_counts(sheet: Worksheet) -> None:

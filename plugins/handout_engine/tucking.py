@@ -7,8 +7,7 @@ from dataclasses import dataclass
 from handout_engine.cautions import PINS_AND_IRON, THIN_COTTON
 from handout_engine.cloth import ClothInputs
 from handout_engine.folds import Fold, FoldedPanel, Lie
-from handout_engine.inputs import SEWING, Asked, choice, count, length
-from handout_engine.lengths import Length
+from handout_engine.inputs import SEWING, choice, count, length
 from handout_engine.marking import marking_chart
 from handout_engine.saying import Tape
 from handout_engine.sources import GEOMETRY, PRACTICE, Basis
@@ -23,63 +22,58 @@ SAMPLE_TUCKS = 3
 TAPE = Tape(finest=32)
 
 
-@dataclass(frozen=True, kw_only=True)
 class PanelInputs(ClothInputs):
     """The inputs of every panel that is folded and sewn into seams."""
 
-    panel_length: Length = length(
-        Asked("finished length", "Length of the finished panel, along the folds."),
+    panel_length = length(
+        "finished length",
+        "Length of the finished panel, along the folds.",
         "10 in",
         ("2 in", "2 yd"),
     )
-    side_allowance: Length = length(
-        Asked(
-            "side allowance",
-            "Seam allowance at the left and right edge of the panel; 0 in for cloth that is "
-            "tucked first and cut to shape afterwards.",
-            SEWING,
-            PRACTICE,
-        ),
+    side_allowance = length(
+        "side allowance",
+        "Seam allowance at the left and right edge of the panel; 0 in for cloth that is "
+        "tucked first and cut to shape afterwards.",
         "1/4 in",
         ("0 in", "2 in"),
+        group=SEWING,
+        basis=PRACTICE,
     )
-    end_allowance: Length = length(
-        Asked("end allowance", "Seam allowance at the upper and lower edge.", SEWING, PRACTICE),
+    end_allowance = length(
+        "end allowance",
+        "Seam allowance at the upper and lower edge.",
         "1/4 in",
         ("0 in", "4 in"),
+        group=SEWING,
+        basis=PRACTICE,
     )
-    make: int = count(Asked("how many", "How many such panels are made, two for a pair."), 1, 50)
+    make = count("how many", "How many such panels are made, two for a pair.", 1, 50)
 
 
-@dataclass(frozen=True, kw_only=True)
 class SpareInputs(PanelInputs):
     """The inputs of a panel that is worked wider than it is needed, and cut afterwards."""
 
-    spare_width: Length = length(
-        Asked(
-            "spare width",
-            "Added to the cut width, half at each side, for what the turns of the tucks take; what "
-            "is left of it is cut off when they are sewn.",
-            SEWING,
-            PRACTICE,
-        ),
+    spare_width = length(
+        "spare width",
+        "Added to the cut width, half at each side, for what the turns of the tucks take; what "
+        "is left of it is cut off when they are sewn.",
         "1/2 in",
         ("0 in", "4 in"),
+        group=SEWING,
+        basis=PRACTICE,
     )
 
 
-@dataclass(frozen=True, kw_only=True)
 class TuckInputs(PanelInputs):
     """The inputs of every panel whose tucks are drawn side by side."""
 
-    overlap: str = choice(
-        Asked(
-            "overlap",
-            "Whether tucks may lie over one another: refused, unless you want them to.",
-            SEWING,
-        ),
+    overlap = choice(
+        "overlap",
+        "Whether tucks may lie over one another: refused, unless you want them to.",
         REFUSED,
         ALLOWED,
+        group=SEWING,
     )
 
 

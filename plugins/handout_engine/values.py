@@ -13,6 +13,7 @@ from fractions import Fraction
 from functools import cache
 from string import Formatter
 
+from handout_engine.expressions import of
 from handout_engine.lengths import Length
 from handout_engine.saying import Amount, Saying, Tape
 from handout_engine.sources import Basis
@@ -67,7 +68,8 @@ class Value:
     """A named result: its amount, how it was come by, and what that rests on.
 
     `formula` is None for what was given (an input); `group` then says what it is a measure of.
-    `saying` is how it wants to be said. Only a `difference` may be below zero.
+    `saying` is how it wants to be said. Only a `difference` may be below zero. `since` says what
+    decided that it was made so.
     """
 
     name: str
@@ -78,13 +80,14 @@ class Value:
     saying: Saying = Saying.NEAREST
     group: str = ""
     difference: bool = False
+    since: Sentence | None = field(default=None, repr=False)
 
     @property
     def length(self) -> Length:
-        """The amount, where it is a length; raises TypeError where it is not."""
+        """The amount by its name, where it is a length; raises TypeError where it is not."""
         if not isinstance(self.amount, Length):
             raise TypeError(f"{self.name} is not a length")
-        return self.amount
+        return Length(self.amount.mm, of(self))
 
     @property
     def whole(self) -> int:

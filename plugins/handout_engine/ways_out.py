@@ -17,9 +17,10 @@ from math import ceil, floor
 from handout_engine.inputs import declared_inputs
 from handout_engine.kinds import CountKind, Kind, LengthKind, Quantity
 from handout_engine.lengths import MILLIMETRES_PER_INCH, Length
+from handout_engine.numbers import Angle, Count, Ratio
 from handout_engine.saying import Amount, Rounding, Saying, System, Tape, nearest
 
-Figure = Length | Fraction | int
+Figure = Length | Fraction | int | Ratio | Count | Angle
 MARKS: dict[System, Fraction] = {"inches": MILLIMETRES_PER_INCH / 32, "metric": Fraction(1)}
 """One mark of each tape in mm: as far beyond a limit as anyone measures."""
 HUNDREDTH = Fraction(1, 100)
@@ -97,6 +98,8 @@ def _plain(amount: Amount) -> Fraction:
     """An amount as a number, a length in mm."""
     if isinstance(amount, Length):
         return amount.mm
+    if isinstance(amount, Ratio | Count | Angle):
+        return Fraction(amount.number)
     assert isinstance(amount, Fraction | int)
     return Fraction(amount)
 

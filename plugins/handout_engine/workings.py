@@ -3,9 +3,11 @@
 from __future__ import annotations
 
 from collections.abc import Mapping
-from dataclasses import dataclass
+from dataclasses import dataclass, field
 from enum import Enum
+from functools import cached_property
 from math import sqrt
+from typing import ClassVar, Protocol
 
 from handout_engine.cautions import Caution
 from handout_engine.drawing.scene import Point, Scene
@@ -146,30 +148,131 @@ class Picture:
     sheet: Scene | None = None
 
 
+@dataclass
+class Collected:
+    """What a technique has put on its worksheet, each kind in the order in which it is read."""
+
+    pieces: list[Piece] = field(default_factory=list)
+    seams: list[Seam] = field(default_factory=list)
+    sample: list[Step] = field(default_factory=list)
+    steps: list[Step] = field(default_factory=list)
+    pictures: list[Picture] = field(default_factory=list)
+    supplies: list[Supply] = field(default_factory=list)
+    cautions: list[Caution] = field(default_factory=list)
+    charts: list[Chart] = field(default_factory=list)
+    layouts: list[Layout] = field(default_factory=list)
+    steps_put_by: int = 0
+
+
+class Worked(Protocol):
+    """What a working is read from: a technique, which works each part out when it is asked for."""
+
+    title: ClassVar[str]
+
+    @classmethod
+    def key(cls) -> str:
+        """The name authors write."""
+
+    @property
+    def inputs(self) -> Mapping[str, Value]:
+        """Its inputs as named values."""
+
+    @property
+    def values(self) -> Mapping[str, Value]:
+        """Its values by name."""
+
+    @property
+    def cutting(self) -> Collected:
+        """What is cut."""
+
+    @property
+    def sewing(self) -> Collected:
+        """What is sewn."""
+
+    @property
+    def drawing(self) -> Collected:
+        """What is drawn."""
+
+
 @dataclass(frozen=True)
 class Working:
-    """The whole result of one block.
+    """The whole result of one block, each part worked out when it is asked for.
 
-    `graded` is the same at other sizes: the size, and the working or why there is none. `put_by`
-    is after how many steps the work can be put by until another piece calls for it; 0 where it is
-    sewn in one go.
+    `graded` is the same at other sizes: the size, and the working or why there is none.
     """
 
-    technique: str
-    title: str
-    inputs: Mapping[str, Value]
-    values: Mapping[str, Value]
-    pieces: tuple[Piece, ...]
-    seams: tuple[Seam, ...]
-    sample: tuple[Step, ...]
-    steps: tuple[Step, ...]
-    pictures: tuple[Picture, ...]
-    supplies: tuple[Supply, ...]
-    cautions: tuple[Caution, ...]
-    charts: tuple[Chart, ...] = ()
-    layouts: tuple[Layout, ...] = ()
+    made: Worked
     graded: tuple[tuple[str, Working | str], ...] = ()
-    put_by: int = 0
+
+    @property
+    def technique(self) -> str:
+        """The name authors write."""
+        return self.made.key()
+
+    @property
+    def title(self) -> str:
+        """The title of the technique."""
+        return self.made.title
+
+    @property
+    def inputs(self) -> Mapping[str, Value]:
+        """Its inputs as named values."""
+        return self.made.inputs
+
+    @cached_property
+    def values(self) -> Mapping[str, Value]:
+        """Its values by name."""
+        return self.made.values
+
+    @property
+    def pieces(self) -> tuple[Piece, ...]:
+        """What is cut."""
+        return tuple(self.made.cutting.pieces)
+
+    @property
+    def seams(self) -> tuple[Seam, ...]:
+        """Its seams with what they take."""
+        return tuple(self.made.cutting.seams)
+
+    @property
+    def sample(self) -> tuple[Step, ...]:
+        """What to try first."""
+        return tuple(self.made.sewing.sample)
+
+    @property
+    def steps(self) -> tuple[Step, ...]:
+        """What to sew, in order."""
+        return tuple(self.made.sewing.steps)
+
+    @property
+    def put_by(self) -> int:
+        """After how many steps the work can be put by until another piece calls for it; 0: never."""
+        return self.made.sewing.steps_put_by
+
+    @property
+    def supplies(self) -> tuple[Supply, ...]:
+        """What to buy and have ready."""
+        return tuple(self.made.sewing.supplies)
+
+    @property
+    def cautions(self) -> tuple[Caution, ...]:
+        """What to take care of."""
+        return tuple(dict.fromkeys(self.made.sewing.cautions))
+
+    @property
+    def charts(self) -> tuple[Chart, ...]:
+        """Tables of its own."""
+        return tuple(self.made.cutting.charts)
+
+    @property
+    def layouts(self) -> tuple[Layout, ...]:
+        """How its pieces lie on their cloths."""
+        return tuple(self.made.cutting.layouts)
+
+    @property
+    def pictures(self) -> tuple[Picture, ...]:
+        """Its drawings."""
+        return tuple(self.made.drawing.pictures)
 
     @property
     def named(self) -> Mapping[str, Value]:

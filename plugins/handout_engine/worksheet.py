@@ -1,80 +1,39 @@
-"""The sheet a technique works on: it notes each value with its formula as it goes."""
+"""The sheet a technique works on: it collects what is cut, sewn and drawn, in order."""
 
 from __future__ import annotations
 
 from collections.abc import Mapping
-from dataclasses import dataclass, field, fields
+from dataclasses import dataclass, field
 from typing import TYPE_CHECKING
 
-from handout_engine.cautions import Caution
-from handout_engine.inputs import declared_inputs
-from handout_engine.laying import Layout
 from handout_engine.saying import Amount, Saying
-from handout_engine.shortfalls import (
-    check_all_said,
-    refuse_less_than_nothing,
-    refuse_too_short,
-)
-from handout_engine.sources import GEOMETRY, GIVEN, Basis
-from handout_engine.values import Sentence, Value, sentence
-from handout_engine.workings import Chart, Picture, Piece, Seam, Step, Supply, Working
+from handout_engine.sources import GEOMETRY, Basis
+from handout_engine.values import Sentence, Value, sentence, template_runs
+from handout_engine.working_out import as_said
+from handout_engine.workings import Collected, Step, Supply
 
 if TYPE_CHECKING:
     from handout_engine.technique import Technique
 
 
 @dataclass
-class Worksheet:
-    """Collects what a technique works out, in order, and hands it over as a `Working`.
+class Worksheet(Collected):
+    """Collects what a technique makes of its values; its sentences speak of them by name."""
 
-    `inputs` holds every declared input as a named value, so that formulas can speak of it;
-    `written` names those that are not left to their default.
-    """
-
-    technique: Technique
-    inputs: dict[str, Value] = field(init=False)
-    written: tuple[str, ...] = field(init=False)
+    technique: Technique = field(kw_only=True)
     values: dict[str, Value] = field(default_factory=dict)
-    pieces: list[Piece] = field(default_factory=list)
-    seams: list[Seam] = field(default_factory=list)
-    sample: list[Step] = field(default_factory=list)
-    steps: list[Step] = field(default_factory=list)
-    pictures: list[Picture] = field(default_factory=list)
-    supplies: list[Supply] = field(default_factory=list)
-    cautions: list[Caution] = field(default_factory=list)
-    charts: list[Chart] = field(default_factory=list)
-    layouts: list[Layout] = field(default_factory=list)
-    _finishing: list[tuple[Value, Value]] = field(default_factory=list, init=False, repr=False)
-    steps_put_by: int = 0
+    finishing: list[tuple[Value, Value]] = field(default_factory=list, repr=False)
 
-    def __post_init__(self) -> None:
-        """Note the inputs first."""
-        defaults = {each.name: each.default for each in fields(self.technique)}
-        defaults.update(self.technique.usual)
-        self.inputs = {
-            each.name: Value(
-                each.name,
-                each.label,
-                self.technique.noted(each.name),
-                self._basis(each.name, each.basis, defaults),
-                saying=each.kind.saying,
-                group=each.group,
-            )
-            for each in declared_inputs(type(self.technique))
-        }
-        self.written = tuple(
-            name for name in self.inputs if getattr(self.technique, name) != defaults[name]
-        )
-
-    def _basis(self, name: str, of_default: Basis, defaults: Mapping[str, object]) -> Basis:
-        """A default rests on its own basis; anything else was given by the author or reader."""
-        return of_default if getattr(self.technique, name) == defaults[name] else GIVEN
+    @property
+    def inputs(self) -> Mapping[str, Value]:
+        """Every declared input as a named value."""
+        return self.technique.inputs
 
     def note(  # noqa: PLR0913 - a value has these parts, and each is named where it is noted
         self,
         name: str,
         label: str,
-        amount: Amount,
+        amount: object,
         formula: str,
         *,
         basis: Basis = GEOMETRY,
@@ -89,16 +48,16 @@ class Worksheet:
         may be less is noted by `note_difference`. Of a strip, `finishes` names the input or value
         that is its edge: a shorter one is refused likewise.
         """
-        value = Value(name, label, amount, basis, self._formula(formula, parts), saying)
+        value = Value(name, label, as_said(amount), basis, self._formula(formula, parts), saying)
         if finishes:
-            self._finishing.append((value, self[finishes]))
+            self.finishing.append((value, self[finishes]))
         return self._noted(value)
 
     def note_difference(
         self,
         name: str,
         label: str,
-        amount: Amount,
+        amount: object,
         formula: str,
         *,
         saying: Saying = Saying.NEAREST,
@@ -106,10 +65,12 @@ class Worksheet:
     ) -> Value:
         """Note by how much one thing differs from another, which may be less than nothing."""
         used = self._formula(formula, parts)
-        return self._noted(Value(name, label, amount, GEOMETRY, used, saying, difference=True))
+        return self._noted(
+            Value(name, label, as_said(amount), GEOMETRY, used, saying, difference=True)
+        )
 
     def _formula(self, formula: str, parts: Mapping[str, Amount | Value]) -> Sentence | None:
-        return sentence(formula, **{**self.inputs, **self.values, **parts}) if formula else None
+        return self.sentence(formula, **parts) if formula else None
 
     def _noted(self, value: Value) -> Value:
         self.values[value.name] = value
@@ -121,20 +82,31 @@ class Worksheet:
         It is done before cloth is laid out and again at the end, so that a technique can first say
         in its own words what is wrong. Raises RefusalError.
         """
-        for value in self.values.values():
-            refuse_less_than_nothing(value, self.written)
-        for strip, edge in self._finishing:
-            refuse_too_short(strip, edge, self.written)
+        self.technique.check_noted(self)
 
     def __getitem__(self, name: str) -> Value:
-        """An input or a value noted before."""
-        return self.values[name] if name in self.values else self.inputs[name]
+        """An input or a value; raises KeyError where there is none of that name."""
+        if name in self.values:
+            return self.values[name]
+        found = self.technique.find(name)
+        return self.inputs[name] if found is None else found
+
+    def sentence(self, template: str, **parts: Amount | Value) -> Sentence:
+        """A sentence that speaks of `parts`, and by name of inputs and values."""
+        named = {name for _, name in template_runs(template) if name is not None}
+        return sentence(template, **{name: self._part(name, parts) for name in named})
+
+    def _part(self, name: str, parts: Mapping[str, Amount | Value]) -> Amount | Value:
+        return (
+            as_said(parts[name])
+            if name in parts and not isinstance(parts[name], Value)
+            else (parts[name] if name in parts else self[name])
+        )
 
     def step(self, template: str, checkpoint: str = "", **parts: Amount | Value) -> None:
         """Add a numbered step, with a checkpoint where one is given."""
-        known = {**self.inputs, **self.values, **parts}
-        measured = sentence(checkpoint, **known) if checkpoint else None
-        self.steps.append(Step(sentence(template, **known), measured))
+        measured = self.sentence(checkpoint, **parts) if checkpoint else None
+        self.steps.append(Step(self.sentence(template, **parts), measured))
 
     def put_by(self) -> None:
         """Say that after the steps so far the work can be put by until it is called for."""
@@ -143,25 +115,3 @@ class Worksheet:
     def have(self, *notions: str) -> None:
         """Add plain notions to the supplies, each one thing, so that a list names it once."""
         self.supplies.extend(Supply(each) for each in notions)
-
-    def finish(self) -> Working:
-        """The finished working; raises RefusalError where it would say less than nothing."""
-        self.check_noted()
-        working = Working(
-            technique=self.technique.key(),
-            title=self.technique.title,
-            inputs=self.inputs,
-            values=self.values,
-            pieces=tuple(self.pieces),
-            seams=tuple(self.seams),
-            sample=tuple(self.sample),
-            steps=tuple(self.steps),
-            pictures=tuple(self.pictures),
-            supplies=tuple(self.supplies),
-            cautions=tuple(dict.fromkeys(self.cautions)),
-            charts=tuple(self.charts),
-            layouts=tuple(self.layouts),
-            put_by=self.steps_put_by,
-        )
-        check_all_said(working, self.written)
-        return working

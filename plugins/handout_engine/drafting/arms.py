@@ -2,12 +2,10 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
-
 from handout_engine.bodies import measured
 from handout_engine.drafting.block import BlockInputs
 from handout_engine.drafting.clearances import refuse_too_narrow
-from handout_engine.inputs import Asked, length
+from handout_engine.inputs import length
 from handout_engine.lengths import Length, millimetres
 from handout_engine.values import Value
 from handout_engine.worksheet import Worksheet
@@ -16,20 +14,18 @@ HAND_ROOM = millimetres(40)
 """What the end of a sleeve measures at least beyond the wrist, for the hand to pass."""
 
 
-@dataclass(frozen=True, kw_only=True)
 class ArmInputs(BlockInputs):
     """The measures of every garment with sleeves."""
 
-    arm_length: Length = measured("arm_length")
-    upper_arm: Length = measured("upper_arm")
-    wrist: Length = measured("wrist")
+    arm_length = measured("arm_length")
+    upper_arm = measured("upper_arm")
+    wrist = measured("wrist")
 
 
 def sleeve_trim() -> Length:
     """Declare how far a trim will reach beyond the end of the sleeve."""
-    asked = Asked("trim at the sleeve end", "How far a band or ruffle will reach beyond the "
-                  "sleeve, which is cut so much shorter.")  # fmt: skip
-    return length(asked, "0 cm", ("0 cm", "10 cm"))
+    words = "How far a band or ruffle will reach beyond the sleeve, which is cut so much shorter."
+    return length("trim at the sleeve end", words, "0 cm", ("0 cm", "10 cm"))
 
 
 def note_sleeve_edge(sheet: Worksheet, limb: Value) -> Value:

@@ -7,7 +7,7 @@ differ in the depth of the neck only. The factors are common practice, and input
 from __future__ import annotations
 
 from collections.abc import Mapping
-from dataclasses import dataclass, replace
+from dataclasses import replace
 from fractions import Fraction
 from math import atan, pi
 from typing import ClassVar
@@ -21,8 +21,9 @@ from handout_engine.drafting.curves import (
 )
 from handout_engine.garment import Garment
 from handout_engine.geometry.points import Point
-from handout_engine.inputs import SEWING, Asked, length, length_by_choice, ratio
+from handout_engine.inputs import SEWING, length, length_by_choice, ratio
 from handout_engine.lengths import Length, from_float, millimetres
+from handout_engine.numbers import Ratio, smaller
 from handout_engine.reading import read_length
 from handout_engine.refusals import RefusalError
 from handout_engine.saying import Amount, Tape
@@ -40,7 +41,6 @@ MOST_LEAN = 35 * pi / 180
 """An armhole follows a side that leans to its square so far; beyond, it would hang below it."""
 
 
-@dataclass(frozen=True, kw_only=True)
 class BlockInputs(Garment):
     """The inputs of every garment that is drafted on the body block.
 
@@ -50,51 +50,65 @@ class BlockInputs(Garment):
 
     eases: ClassVar[tuple[str, str]] = ("10 cm", "8 cm")
 
-    neck: Length = measured("neck")
-    chest: Length = measured("chest")
-    shoulder_breadth: Length = measured("shoulder_breadth")
-    chest_ease: Length = length_by_choice(
-        Asked("chest ease", "Added to the chest for room to move.", basis=PRACTICE),
+    neck = measured("neck")
+    chest = measured("chest")
+    shoulder_breadth = measured("shoulder_breadth")
+    chest_ease = length_by_choice(
+        "chest ease",
+        "Added to the chest for room to move.",
         "usual for the garment and size",
         ("1 cm", "40 cm"),
+        basis=PRACTICE,
     )
-    neck_ease: Length = length(
-        Asked("neck ease", "Added to the neck for the finished neck edge.", basis=PRACTICE),
+    neck_ease = length(
+        "neck ease",
+        "Added to the neck for the finished neck edge.",
         "3 cm",
         ("0.5 cm", "15 cm"),
+        basis=PRACTICE,
     )
-    neck_drop: Length = length(
-        Asked("neck drop", "How much deeper the front neck is than half the neck is wide.",
-              basis=PRACTICE),
+    neck_drop = length(
+        "neck drop",
+        "How much deeper the front neck is than half the neck is wide.",
         "3 mm",
         ("0 mm", "6 cm"),
-    )  # fmt: skip
-    back_neck_depth: Length = length(
-        Asked("back neck depth", "From the neck point down to the centre back.", basis=PRACTICE),
+        basis=PRACTICE,
+    )
+    back_neck_depth = length(
+        "back neck depth",
+        "From the neck point down to the centre back.",
         "1 cm",
         ("3 mm", "8 cm"),
+        basis=PRACTICE,
     )
-    shoulder_share: Fraction = ratio(
-        Asked("shoulder share", "From the centre to the end of the shoulder seam, for each unit of "
-              "shoulder breadth.", basis=PRACTICE),
+    shoulder_share = ratio(
+        "shoulder share",
+        "From the centre to the end of the shoulder seam, for each unit of shoulder breadth.",
         "0.45",
         ("0.3", "0.6"),
-    )  # fmt: skip
-    shoulder_drop: Length = length_by_choice(
-        Asked("shoulder drop", "How far the shoulder seam falls to its end.", basis=PRACTICE),
+        basis=PRACTICE,
+    )
+    shoulder_drop = length_by_choice(
+        "shoulder drop",
+        "How far the shoulder seam falls to its end.",
         "from 1.5 cm at size 50 to 2 cm at size 98",
         ("0 cm", "5 cm"),
+        basis=PRACTICE,
     )
-    armhole_ease: Length = length(
-        Asked("armhole ease", "Added to a quarter of the chest for the depth of the armhole.",
-              basis=PRACTICE),
+    armhole_ease = length(
+        "armhole ease",
+        "Added to a quarter of the chest for the depth of the armhole.",
         "1.5 cm",
         ("0 cm", "8 cm"),
-    )  # fmt: skip
-    seam_allowance: Length = length(
-        Asked("seam allowance", "Cut beyond every seam.", SEWING, PRACTICE),
+        basis=PRACTICE,
+    )
+    seam_allowance = length(
+        "seam allowance",
+        "Cut beyond every seam.",
         "1/4 in",
         ("1/8 in", "3/4 in"),
+        group=SEWING,
+        basis=PRACTICE,
     )
 
     @property
@@ -103,7 +117,9 @@ class BlockInputs(Garment):
         usual = super().usual
         body = self.body_length or LENGTHS[self.size]
         small, other = map(read_length, self.eases)
-        grown = min(Fraction(1), (body - LENGTHS["50"]) / (LENGTHS["68"] - LENGTHS["50"]))
+        grown = smaller(
+            Ratio(Fraction(1)), (body - LENGTHS["50"]) / (LENGTHS["68"] - LENGTHS["50"])
+        )
         return {
             **usual,
             "chest_ease": small + (other - small) * grown,
@@ -111,16 +127,17 @@ class BlockInputs(Garment):
         }
 
 
-@dataclass(frozen=True, kw_only=True)
 class SleevelessInputs(BlockInputs):
     """The inputs of a garment without sleeves, whose armhole lies higher."""
 
-    armhole_ease: Length = length(
-        Asked("armhole ease", "Added to a quarter of the chest for the depth of the armhole, "
-              "1 cm less than where a sleeve is set in.", basis=PRACTICE),
+    armhole_ease = length(
+        "armhole ease",
+        "Added to a quarter of the chest for the depth of the armhole, "
+        "1 cm less than where a sleeve is set in.",
         "5 mm",
         ("0 cm", "8 cm"),
-    )  # fmt: skip
+        basis=PRACTICE,
+    )
 
 
 def note_block(sheet: Worksheet, garment: BlockInputs) -> BodyBlock:

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from math import ceil
 
-from handout_engine.inputs import Asked, length, length_by_choice
+from handout_engine.inputs import length, length_by_choice
 from handout_engine.lengths import ZERO, Length, millimetres
 from handout_engine.refusals import RefusalError
 from handout_engine.saying import Saying, Tape
@@ -18,17 +18,15 @@ STEP = millimetres(5)
 
 def head_room() -> Length:
     """Declare what the neck with its opening must measure beyond the head."""
-    asked = Asked("room for the head", "What neck and opening together measure beyond the head.",
-                  basis=PRACTICE)  # fmt: skip
-    return length(asked, "2 cm", ("1 cm", "10 cm"))
+    words = "What neck and opening together measure beyond the head."
+    return length("room for the head", words, "2 cm", ("1 cm", "10 cm"), basis=PRACTICE)
 
 
 def opening() -> Length:
     """Declare the length of the opening at the neck, in yoke and placket together."""
-    asked = Asked("opening", "From the neck edge down, for the head to pass.", basis=PRACTICE)
-    return length_by_choice(
-        asked, "as long as the head needs, up to the next 5 mm", ("0 cm", "40 cm")
-    )
+    words = "From the neck edge down, for the head to pass."
+    otherwise = "as long as the head needs, up to the next 5 mm"
+    return length_by_choice("opening", words, otherwise, ("0 cm", "40 cm"), basis=PRACTICE)
 
 
 def least_opening(neck_edge: Length, head: Length, room: Length) -> Length:

@@ -12,7 +12,7 @@ from handout_engine.drafting.arms import ArmInputs, note_sleeve_edge, sleeve_tri
 from handout_engine.drafting.body_block import ROUND, BodyBlock
 from handout_engine.drafting.curves import Line, point_along, round_corner, run
 from handout_engine.geometry.points import Point, snapped
-from handout_engine.inputs import Asked, length, length_by_choice
+from handout_engine.inputs import length, length_by_choice
 from handout_engine.lengths import Length, from_float, millimetres
 from handout_engine.refusals import RefusalError
 from handout_engine.saying import Amount, Tape
@@ -27,40 +27,42 @@ LEAST_STRAIGHT = millimetres(10)
 """What is left straight at least of the seams on both sides of the curve under the arm."""
 
 
-@dataclass(frozen=True, kw_only=True)
 class CutOnSleeveInputs(ArmInputs):
     """The inputs of a garment whose sleeves are cut in one with it."""
 
-    neck_ease: Length = length(
-        Asked("neck ease", "Added to the neck for the finished neck edge; it lies over others.",
-              basis=PRACTICE),
+    neck_ease = length(
+        "neck ease",
+        "Added to the neck for the finished neck edge; it lies over others.",
         "4 cm",
         ("0.5 cm", "15 cm"),
-    )  # fmt: skip
-    shoulder_drop: Length = length_by_choice(
-        Asked("shoulder drop", "How far the shoulder falls to its end; the sleeve runs on in its "
-              "line, so a flat one lets the arm rise.", basis=PRACTICE),
+        basis=PRACTICE,
+    )
+    shoulder_drop = length_by_choice(
+        "shoulder drop",
+        "How far the shoulder falls to its end; the sleeve runs on in its "
+        "line, so a flat one lets the arm rise.",
         "from 8 mm at size 50 to 12 mm at size 98",
         ("0 cm", "5 cm"),
-    )  # fmt: skip
-    sleeve_ease: Length = length(
-        Asked("sleeve ease", "Added to the upper arm, over what is worn under it.",
-              basis=PRACTICE),
+        basis=PRACTICE,
+    )
+    sleeve_ease = length(
+        "sleeve ease",
+        "Added to the upper arm, over what is worn under it.",
         "8 cm",
         ("3 cm", "20 cm"),
-    )  # fmt: skip
-    sleeve_end_ease: Length = length(
-        Asked("ease at the sleeve end", "Added to the wrist.", basis=PRACTICE),
-        "6 cm",
-        ("0 cm", "20 cm"),
+        basis=PRACTICE,
+    )
+    sleeve_end_ease = length(
+        "ease at the sleeve end", "Added to the wrist.", "6 cm", ("0 cm", "20 cm"), basis=PRACTICE
     )
     sleeve_trim: Length = sleeve_trim()
-    underarm_curve: Length = length(
-        Asked("curve under the arm", "From the corner under the arm to both ends of the curve.",
-              basis=PRACTICE),
+    underarm_curve = length(
+        "curve under the arm",
+        "From the corner under the arm to both ends of the curve.",
         "4 cm",
         ("1 cm", "15 cm"),
-    )  # fmt: skip
+        basis=PRACTICE,
+    )
 
     @property
     def usual(self) -> Mapping[str, Amount]:

@@ -8,27 +8,29 @@ from handout_engine.drafting.body_block import BodyBlock
 from handout_engine.drafting.curves import Line, bend, point_along
 from handout_engine.drafting.drafts import FOLD, Draft, Edge
 from handout_engine.geometry.points import Point, snapped
-from handout_engine.inputs import SEWING, Asked, length
-from handout_engine.lengths import Length
+from handout_engine.inputs import SEWING, length
 from handout_engine.sources import PRACTICE
 
 
-@dataclass(frozen=True, kw_only=True)
 class FacingInputs:
     """How wide the facings are."""
 
-    facing: Length = length(
-        Asked("facing", "Finished width of the front facing, from the front edge.", SEWING,
-              PRACTICE),
+    facing = length(
+        "facing",
+        "Finished width of the front facing, from the front edge.",
         "4.5 cm",
         ("1.5 cm", "10 cm"),
-    )  # fmt: skip
-    neck_facing: Length = length(
-        Asked("neck facing", "Finished depth of the facings at the shoulder and the back of the "
-              "neck.", SEWING, PRACTICE),
+        group=SEWING,
+        basis=PRACTICE,
+    )
+    neck_facing = length(
+        "neck facing",
+        "Finished depth of the facings at the shoulder and the back of the neck.",
         "3 cm",
         ("1 cm", "6 cm"),
-    )  # fmt: skip
+        group=SEWING,
+        basis=PRACTICE,
+    )
 
 
 @dataclass(frozen=True)

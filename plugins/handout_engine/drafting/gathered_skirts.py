@@ -4,7 +4,6 @@ from __future__ import annotations
 
 from collections.abc import Mapping
 from dataclasses import dataclass, replace
-from fractions import Fraction
 from typing import ClassVar
 
 from handout_engine.drafting.block import note_armhole
@@ -22,7 +21,7 @@ from handout_engine.drafting.turned_hems import (
 )
 from handout_engine.drafting.yokes import PLAIN, WORKED, Yoke
 from handout_engine.geometry.points import snapped
-from handout_engine.inputs import Asked, choice, count, length, length_by_choice, ratio
+from handout_engine.inputs import choice, count, length, length_by_choice, ratio
 from handout_engine.lengths import Length, from_float, inches, millimetres
 from handout_engine.refusals import RefusalError
 from handout_engine.saying import Amount, Tape
@@ -36,63 +35,69 @@ FRONT_WORKED = "front worked"
 LEAST_SIDE = millimetres(50)
 
 
-@dataclass(frozen=True, kw_only=True)
 class SkirtInputs(TurnedHemInputs):
     """The inputs of a garment whose skirt is sewn to its yoke."""
 
     usual_hem: ClassVar[Length] = inches(2)
 
-    skirt_fullness: Fraction = ratio(
-        Asked("skirt fullness", "Width of the skirt's top for each length of yoke seam.",
-              basis=PRACTICE),
+    skirt_fullness = ratio(
+        "skirt fullness",
+        "Width of the skirt's top for each length of yoke seam.",
         "2",
         ("1", "3.5"),
-    )  # fmt: skip
-    taken_in: str = choice(
-        Asked("taken in", "How the skirt front goes into the yoke: gathered, or by tucks that "
-              "take the place of its fullness. The back is gathered."),
+        basis=PRACTICE,
+    )
+    taken_in = choice(
+        "taken in",
+        "How the skirt front goes into the yoke: gathered, or by tucks that "
+        "take the place of its fullness. The back is gathered.",
         GATHERED,
         TUCKED,
-    )  # fmt: skip
-    tucks: int = count(
-        Asked("tucks", "How many take in the skirt front, if it is tucked.", basis=PRACTICE), 8, 40
     )
-    tuck_depth: Length = length(
-        Asked("depth of a tuck", "From its stitching to its fold, if the skirt is tucked.",
-              basis=PRACTICE),
+    tucks = count(
+        "tucks", "How many take in the skirt front, if it is tucked.", 8, 40, basis=PRACTICE
+    )
+    tuck_depth = length(
+        "depth of a tuck",
+        "From its stitching to its fold, if the skirt is tucked.",
         "1/4 in",
         ("1/16 in", "1 in"),
-    )  # fmt: skip
-    tuck_spacing: Length = length_by_choice(
-        Asked("spacing of the tucks", "From stitching to stitching, finished.", basis=PRACTICE),
+        basis=PRACTICE,
+    )
+    tuck_spacing = length_by_choice(
+        "spacing of the tucks",
+        "From stitching to stitching, finished.",
         "one and a half times their depth",
         ("1/16 in", "3 in"),
+        basis=PRACTICE,
     )
-    tuck_length: Length = length(
-        Asked("length of the tucks", "Stitched down from the raw edge at the yoke.",
-              basis=PRACTICE),
+    tuck_length = length(
+        "length of the tucks",
+        "Stitched down from the raw edge at the yoke.",
         "2 1/2 in",
         ("1/2 in", "12 in"),
-    )  # fmt: skip
-    skirt: str = choice(
-        Asked("skirt", "Plain, or its front, or front and back, cut from cloth that is worked "
-              "first."),
+        basis=PRACTICE,
+    )
+    skirt = choice(
+        "skirt",
+        "Plain, or its front, or front and back, cut from cloth that is worked first.",
         PLAIN,
         FRONT_WORKED,
         WORKED,
-    )  # fmt: skip
-    flare: Length = length(
-        Asked("flare", "How much wider each half of front and back is at the hem than under the "
-              "arm.", basis=PRACTICE),
+    )
+    flare = length(
+        "flare",
+        "How much wider each half of front and back is at the hem than under the arm.",
         "3 cm",
         ("0 cm", "20 cm"),
-    )  # fmt: skip
-    hem_trim: Length = length(
-        Asked("trim at the hem", "How far a ruffle or band will reach beyond the skirt, which is "
-              "cut so much shorter."),
+        basis=PRACTICE,
+    )
+    hem_trim = length(
+        "trim at the hem",
+        "How far a ruffle or band will reach beyond the skirt, which is cut so much shorter.",
         "0 cm",
         ("0 cm", "30 cm"),
-    )  # fmt: skip
+    )
 
     @property
     def usual(self) -> Mapping[str, Amount]:

@@ -8,7 +8,6 @@ from __future__ import annotations
 
 from collections.abc import Mapping
 from dataclasses import dataclass
-from fractions import Fraction
 from functools import cached_property
 
 from handout_engine.bodies import LENGTHS, measured
@@ -16,7 +15,7 @@ from handout_engine.drafting.block import BlockInputs
 from handout_engine.drafting.body_block import BodyBlock
 from handout_engine.drafting.curves import Line, bend, run, solved
 from handout_engine.geometry.points import Point
-from handout_engine.inputs import Asked, choice, length, length_by_choice, ratio
+from handout_engine.inputs import choice, length, length_by_choice, ratio
 from handout_engine.lengths import Length, from_float, millimetres
 from handout_engine.refusals import RefusalError
 from handout_engine.saying import Amount, Saying, Tape
@@ -35,57 +34,69 @@ FRONT_HOLLOW, BACK_HOLLOW = 0.5, 0.25
 LEAST_SIDE = millimetres(40)
 
 
-@dataclass(frozen=True, kw_only=True)
 class SeatInputs(BlockInputs):
     """The inputs of a garment that closes between the legs."""
 
-    crown_rump: Length = measured("crown_rump")
-    hip: Length = measured("hip")
-    upper_thigh: Length = measured("upper_thigh")
-    nappy: str = choice(
-        Asked("nappy", "What is worn under it: a thin nappy, or a thick one of folded cloth."),
+    crown_rump = measured("crown_rump")
+    hip = measured("hip")
+    upper_thigh = measured("upper_thigh")
+    nappy = choice(
+        "nappy",
+        "What is worn under it: a thin nappy, or a thick one of folded cloth.",
         THIN,
         CLOTH_NAPPY,
     )
-    loop_share: Fraction = ratio(
-        Asked("share of the half loop", "Half of the loop from shoulder through crotch to "
-              "shoulder, for each unit from crown to rump, before its ease.", basis=PRACTICE),
+    loop_share = ratio(
+        "share of the half loop",
+        "Half of the loop from shoulder through crotch to "
+        "shoulder, for each unit from crown to rump, before its ease.",
         "0.84",
         ("0.6", "1.1"),
-    )  # fmt: skip
-    loop_ease: Length = length_by_choice(
-        Asked("ease of the half loop", "Added for sitting and for the nappy.", basis=PRACTICE),
+        basis=PRACTICE,
+    )
+    loop_ease = length_by_choice(
+        "ease of the half loop",
+        "Added for sitting and for the nappy.",
         "5 cm, over a cloth nappy 8 cm",
         ("0 cm", "16 cm"),
+        basis=PRACTICE,
     )
-    back_longer: Length = length(
-        Asked("longer back", "How much further the back reaches than the front, for the seat; "
-              "half of it is taken from the front.", basis=PRACTICE),
+    back_longer = length(
+        "longer back",
+        "How much further the back reaches than the front, for the seat; "
+        "half of it is taken from the front.",
         "2 cm",
         ("0 cm", "6 cm"),
-    )  # fmt: skip
-    seat_ease: Length = length_by_choice(
-        Asked("seat ease", "Added round the seat.", basis=PRACTICE),
+        basis=PRACTICE,
+    )
+    seat_ease = length_by_choice(
+        "seat ease",
+        "Added round the seat.",
         "12 cm, over a cloth nappy 16 cm",
         ("4 cm", "40 cm"),
+        basis=PRACTICE,
     )
-    crotch_width: Length = length_by_choice(
-        Asked("crotch width", "Between the seams of the legs.", basis=PRACTICE),
+    crotch_width = length_by_choice(
+        "crotch width",
+        "Between the seams of the legs.",
         "8 to 9 cm, over a cloth nappy 10 to 12 cm",
         ("4 cm", "16 cm"),
+        basis=PRACTICE,
     )
-    leg_ease: Length = length_by_choice(
-        Asked("leg ease", "Added to the upper thigh for the finished edge of the leg.",
-              basis=PRACTICE),
+    leg_ease = length_by_choice(
+        "leg ease",
+        "Added to the upper thigh for the finished edge of the leg.",
         "5.5 cm, over a cloth nappy 7.5 cm",
         ("1 cm", "15 cm"),
-    )  # fmt: skip
-    leg_fullness: Fraction = ratio(
-        Asked("fullness at the leg", "How often the curve of the leg goes into its band.",
-              basis=PRACTICE),
+        basis=PRACTICE,
+    )
+    leg_fullness = ratio(
+        "fullness at the leg",
+        "How often the curve of the leg goes into its band.",
         "1.3",
         ("1", "2"),
-    )  # fmt: skip
+        basis=PRACTICE,
+    )
 
     @property
     def usual(self) -> Mapping[str, Amount]:

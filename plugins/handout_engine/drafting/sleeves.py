@@ -7,7 +7,7 @@ or tapered, is told in `spreading`.
 from __future__ import annotations
 
 from collections.abc import Mapping
-from dataclasses import dataclass, replace
+from dataclasses import replace
 from fractions import Fraction
 from math import pi
 
@@ -17,7 +17,7 @@ from handout_engine.drafting.curves import run
 from handout_engine.drafting.drafts import Draft, Edge
 from handout_engine.drafting.spreading import COARSE, FlatSleeve, SleeveHalf, share_for_width
 from handout_engine.geometry.points import mirrored
-from handout_engine.inputs import Asked, choice, length, length_by_choice, optional_ratio, ratio
+from handout_engine.inputs import choice, length, length_by_choice, optional_ratio, ratio
 from handout_engine.lengths import Length, from_float
 from handout_engine.reading import read_length
 from handout_engine.refusals import RefusalError
@@ -39,70 +39,82 @@ MOST_LEAN, LEAST_SHARE = pi / 3, 0.1
 """How far the seam under the arm may lean, and how flat a cap may be, in a sleeve spread wide."""
 
 
-@dataclass(frozen=True, kw_only=True)
 class SleeveInputs(ArmInputs):
     """The inputs of a garment with set-in sleeves."""
 
-    sleeve: str = choice(Asked("sleeve", "Long to the wrist, or short."), LONG, SHORT)
-    sleeve_ease: Length = length(
-        Asked("sleeve ease", "Added to the upper arm at least; the armhole mostly asks for more.",
-              basis=PRACTICE),
+    sleeve = choice("sleeve", "Long to the wrist, or short.", LONG, SHORT)
+    sleeve_ease = length(
+        "sleeve ease",
+        "Added to the upper arm at least; the armhole mostly asks for more.",
         "6 cm",
         ("1 cm", "20 cm"),
-    )  # fmt: skip
-    cap_share: Fraction = ratio(
-        Asked("cap share", "Height of the cap for each unit of the sleeve's width: a baby's is low "
-              "and lets the arm move; a stout arm makes it lower, down to 0.25.", basis=PRACTICE),
+        basis=PRACTICE,
+    )
+    cap_share = ratio(
+        "cap share",
+        "Height of the cap for each unit of the sleeve's width: a baby's is low "
+        "and lets the arm move; a stout arm makes it lower, down to 0.25.",
         "0.3",
         ("0.2", "0.4"),
-    )  # fmt: skip
-    cap_ease: Length = length(
-        Asked("cap ease", "How much longer the cap is than the armhole.", basis=PRACTICE),
+        basis=PRACTICE,
+    )
+    cap_ease = length(
+        "cap ease",
+        "How much longer the cap is than the armhole.",
         "5 mm",
         ("0 mm", "1 cm"),
+        basis=PRACTICE,
     )
-    sleeve_head: Fraction = ratio(
-        Asked("gathers at the head", "How often the cap goes into the armhole; 1 for no gathers.",
-              basis=PRACTICE),
+    sleeve_head = ratio(
+        "gathers at the head",
+        "How often the cap goes into the armhole; 1 for no gathers.",
         "1",
         ("1", "2"),
-    )  # fmt: skip
-    head_rise: Length = length(
-        Asked("rise of a gathered head", "How much higher than a plain cap, for the gathers to "
-              "stand up.", basis=PRACTICE),
+        basis=PRACTICE,
+    )
+    head_rise = length(
+        "rise of a gathered head",
+        "How much higher than a plain cap, for the gathers to stand up.",
         "1.5 cm",
         ("0 cm", "3 cm"),
-    )  # fmt: skip
-    sleeve_end_ease: Length = length_by_choice(
-        Asked("ease at the sleeve end", "Added to the wrist, or to the arm for a short sleeve.",
-              basis=PRACTICE),
+        basis=PRACTICE,
+    )
+    sleeve_end_ease = length_by_choice(
+        "ease at the sleeve end",
+        "Added to the wrist, or to the arm for a short sleeve.",
         "5 cm for a long sleeve, 3.5 cm for a short one",
         ("0 cm", "20 cm"),
-    )  # fmt: skip
-    sleeve_fullness: Fraction | None = optional_ratio(
-        Asked("fullness at the sleeve end", "How often the cut sleeve goes into its end edge.",
-              basis=PRACTICE),
+        basis=PRACTICE,
+    )
+    sleeve_fullness = optional_ratio(
+        "fullness at the sleeve end",
+        "How often the cut sleeve goes into its end edge.",
         "1 for a long sleeve; a short one is cut straight and drawn up to its end",
         FULLNESS,
-    )  # fmt: skip
+        basis=PRACTICE,
+    )
     sleeve_trim: Length = sleeve_trim()
-    short_share: Fraction = ratio(
-        Asked("short sleeve share", "Length of a short sleeve for each unit of arm.",
-              basis=PRACTICE),
+    short_share = ratio(
+        "short sleeve share",
+        "Length of a short sleeve for each unit of arm.",
         "0.35",
         ("0.1", "0.9"),
-    )  # fmt: skip
-    short_more: Length = length(
-        Asked("short sleeve more", "Added to that share of the arm.", basis=PRACTICE),
+        basis=PRACTICE,
+    )
+    short_more = length(
+        "short sleeve more",
+        "Added to that share of the arm.",
         "2 cm",
         ("0 cm", "10 cm"),
+        basis=PRACTICE,
     )
-    least_underarm: Length = length(
-        Asked("least seam under the arm", "A short sleeve is made longer where it would be less.",
-              basis=PRACTICE),
+    least_underarm = length(
+        "least seam under the arm",
+        "A short sleeve is made longer where it would be less.",
         "2 cm",
         ("1 cm", "10 cm"),
-    )  # fmt: skip
+        basis=PRACTICE,
+    )
 
     @property
     def usual(self) -> Mapping[str, Amount]:

@@ -19,7 +19,7 @@ from handout_engine.drafting.curves import Line, beyond, run
 from handout_engine.drafting.drafts import FOLD, Draft, Edge
 from handout_engine.drafting.pieces import Cutting, note_piece
 from handout_engine.geometry.points import snapped
-from handout_engine.inputs import SEWING, Asked, optional_length, percentage
+from handout_engine.inputs import SEWING, optional_length, percentage
 from handout_engine.lengths import ZERO, Length, from_float, inches
 from handout_engine.refusals import RefusalError
 from handout_engine.saying import Tape
@@ -36,7 +36,6 @@ TURN = inches("1/4")
 """What is turned under along the upper edge of a facing: common practice, no source."""
 
 
-@dataclass(frozen=True, kw_only=True)
 class TurnedHemInputs(BlockInputs):
     """The inputs of a garment whose lower edge is turned up or faced.
 
@@ -45,24 +44,24 @@ class TurnedHemInputs(BlockInputs):
 
     usual_hem: ClassVar[Length]
 
-    hem: Length | None = optional_length(
-        Asked(
-            "hem",
-            "Turned up at the lower edge, its turning under included; where a trim is "
-            "sewn on, the allowance that it takes.",
-            SEWING,
-            PRACTICE,
-            in_use="hem_depth",
-        ),
+    hem = optional_length(
+        "hem",
+        "Turned up at the lower edge, its turning under included; where a trim is "
+        "sewn on, the allowance that it takes.",
         "usual for the garment, less where that could not be eased in; a seam's beside a trim",
         ("1/8 in", "6 in"),
+        group=SEWING,
+        basis=PRACTICE,
+        in_use="hem_depth",
     )
-    hem_easing: Fraction = percentage(
-        Asked("most ease at the hem", "How much longer the raw edge of the hem may be than where "
-              "it lands; it is eased in there.", SEWING, PRACTICE),
+    hem_easing = percentage(
+        "most ease at the hem",
+        "How much longer the raw edge of the hem may be than where it lands; it is eased in there.",
         "3 %",
         15,
-    )  # fmt: skip
+        group=SEWING,
+        basis=PRACTICE,
+    )
 
 
 @dataclass(frozen=True)
@@ -139,7 +138,7 @@ def note_lower_edge(
         )
     wanted = garment.hem or min(garment.usual_hem, STEP * floor(room / STEP))
     basis = GIVEN if garment.hem else PRACTICE
-    most = deepest(halves, wanted, garment.hem_easing)
+    most = deepest(halves, wanted, garment.hem_easing.number)
     if most < wanted and (garment.hem or most < LEAST_HEM):
         sheet.note("hem_depth", "facing of the lower edge, finished depth", wanted, "", basis=basis)
         return LowerEdge(float(garment.seam_allowance), faced=True)

@@ -8,7 +8,6 @@ from __future__ import annotations
 
 from collections.abc import Mapping
 from dataclasses import dataclass
-from fractions import Fraction
 from math import ceil
 
 from handout_engine.bodies import measured
@@ -26,7 +25,7 @@ from handout_engine.drafting.curves import Line, split_at_level
 from handout_engine.drafting.drafts import FOLD, Draft, Edge
 from handout_engine.drafting.pieces import Cutting, note_piece
 from handout_engine.geometry.points import Point
-from handout_engine.inputs import SEWING, Asked, choice, count, length, length_by_choice, ratio
+from handout_engine.inputs import SEWING, choice, count, length, length_by_choice, ratio
 from handout_engine.lengths import ZERO, Length, from_float, inches, millimetres
 from handout_engine.refusals import RefusalError
 from handout_engine.saying import Amount, Tape
@@ -45,56 +44,61 @@ LEAST_PLACKET = millimetres(10)
 NARROWEST_LAP = inches("1/2")
 
 
-@dataclass(frozen=True, kw_only=True)
 class YokeInputs(BlockInputs):
     """The inputs of a garment with a yoke that buttons at the back."""
 
-    head: Length = measured("head")
-    yoke_share: Fraction = ratio(
-        Asked("yoke share", "Depth of the yoke for each unit of the armhole's depth.",
-              basis=PRACTICE),
+    head = measured("head")
+    yoke_share = ratio(
+        "yoke share",
+        "Depth of the yoke for each unit of the armhole's depth.",
         "0.7",
         ("0.5", "0.9"),
-    )  # fmt: skip
-    front: str = choice(
-        Asked("front yoke", "Plain, or cut from cloth that is worked first: tucked, laced, "
-              "embroidered."),
+        basis=PRACTICE,
+    )
+    front = choice(
+        "front yoke",
+        "Plain, or cut from cloth that is worked first: tucked, laced, embroidered.",
         PLAIN,
         WORKED,
-    )  # fmt: skip
-    panel_share: Fraction = ratio(
-        Asked("centre panel share", "How far up a panel on the middle of the front yoke follows "
-              "the neck, as a share of the neck's depth.", basis=PRACTICE),
+    )
+    panel_share = ratio(
+        "centre panel share",
+        "How far up a panel on the middle of the front yoke follows "
+        "the neck, as a share of the neck's depth.",
         "0.6",
         ("0.2", "0.8"),
-    )  # fmt: skip
-    neck_finish: str = choice(
-        Asked("neck", "Bound with bias, or finished with a collar.", SEWING), BOUND, COLLAR
+        basis=PRACTICE,
+    )
+    neck_finish = choice(
+        "neck", "Bound with bias, or finished with a collar.", BOUND, COLLAR, group=SEWING
     )
     opening: Length = opening()
     head_room: Length = head_room()
-    buttons: int = count(Asked("buttons", "How many close the back yoke.", basis=PRACTICE), 3, 8)
-    button: Length = length(
-        Asked("button", "Its diameter.", basis=PRACTICE), "3/8 in", ("1/4 in", "3/4 in")
-    )
-    clearance: Length = length(
-        Asked("clearance", "Least cloth between the button and the finished edge.", SEWING,
-              published("extension-576")),
+    buttons = count("buttons", "How many close the back yoke.", 3, 8, basis=PRACTICE)
+    button = length("button", "Its diameter.", "3/8 in", ("1/4 in", "3/4 in"), basis=PRACTICE)
+    clearance = length(
+        "clearance",
+        "Least cloth between the button and the finished edge.",
         "1/4 in",
         ("0 in", "1/2 in"),
-    )  # fmt: skip
-    lap: Length = length_by_choice(
-        Asked("lap", "How far one back yoke lies over the other.",
-              basis=published("extension-576")),
+        group=SEWING,
+        basis=published("extension-576"),
+    )
+    lap = length_by_choice(
+        "lap",
+        "How far one back yoke lies over the other.",
         "the button and the clearance on both its sides",
         ("1/2 in", "1 3/4 in"),
-    )  # fmt: skip
-    facing: Length = length(
-        Asked("back facing", "Cut in one with the back yoke, from its fold to the raw edge.",
-              SEWING, PRACTICE),
+        basis=published("extension-576"),
+    )
+    facing = length(
+        "back facing",
+        "Cut in one with the back yoke, from its fold to the raw edge.",
         "1 1/4 in",
         ("1/2 in", "1 3/4 in"),
-    )  # fmt: skip
+        group=SEWING,
+        basis=PRACTICE,
+    )
 
     @property
     def usual(self) -> Mapping[str, Amount]:

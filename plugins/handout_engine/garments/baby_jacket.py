@@ -2,8 +2,6 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
-from fractions import Fraction
 from typing import ClassVar
 
 from handout_engine.bodies import measured
@@ -37,7 +35,7 @@ from handout_engine.drafting.turned_hems import (
 from handout_engine.drawing.jackets import Jacket as Drawn
 from handout_engine.drawing.jackets import finished_scene
 from handout_engine.geometry.points import snapped
-from handout_engine.inputs import SEWING, Asked, length, optional_length, ratio
+from handout_engine.inputs import SEWING, length, optional_length, ratio
 from handout_engine.jacket_steps import add_steps, add_supplies
 from handout_engine.lengths import Length, from_float, inches, millimetres
 from handout_engine.refusals import RefusalError
@@ -45,7 +43,7 @@ from handout_engine.saying import Tape
 from handout_engine.sources import DRAWN, GIVEN, PRACTICE
 from handout_engine.values import sentence
 from handout_engine.ways_out import at_least, at_most, ways
-from handout_engine.workings import Picture, Seam, Working
+from handout_engine.workings import Picture, Seam
 from handout_engine.worksheet import Worksheet
 
 CLOTH = "cloth"
@@ -54,7 +52,6 @@ LEAST_BESIDE = millimetres(5)
 """What is left at least of each half of the neck beside the overlap."""
 
 
-@dataclass(frozen=True, kw_only=True)
 class BabyJacket(ButtonInputs, FacingInputs, CutOnSleeveInputs, TurnedHemInputs):
     """A jacket for over a dress or romper, from flannel, pique or other firm cloth."""
 
@@ -67,34 +64,40 @@ class BabyJacket(ButtonInputs, FacingInputs, CutOnSleeveInputs, TurnedHemInputs)
     eases: ClassVar[tuple[str, str]] = ("14 cm", "12 cm")
     usual_hem: ClassVar[Length] = inches(1)
 
-    crown_rump: Length = measured("crown_rump")
-    hip_share: Fraction = ratio(
-        Asked("share of the length", "From the neck point to the hem at the hip, for each unit "
-              "from crown to rump.", basis=PRACTICE),
+    crown_rump = measured("crown_rump")
+    hip_share = ratio(
+        "share of the length",
+        "From the neck point to the hem at the hip, for each unit from crown to rump.",
         "0.65",
         ("0.4", "0.9"),
-    )  # fmt: skip
-    reach: Length | None = optional_length(
-        Asked("length", "From the neck point to the finished hem.", in_use="finished_length"),
+        basis=PRACTICE,
+    )
+    reach = optional_length(
+        "length",
+        "From the neck point to the finished hem.",
         "the share from crown to rump",
         ("15 cm", "60 cm"),
+        in_use="finished_length",
     )
-    flare: Length = length(
-        Asked("flare", "How much wider each half of front and back is at the hem than under the "
-              "arm.", basis=PRACTICE),
+    flare = length(
+        "flare",
+        "How much wider each half of front and back is at the hem than under the arm.",
         "1 cm",
         ("0 cm", "15 cm"),
-    )  # fmt: skip
-    sleeve_hem: Length = length(
-        Asked("sleeve hem", "Turned up at the sleeve's end, its turning under included.", SEWING,
-              PRACTICE),
+        basis=PRACTICE,
+    )
+    sleeve_hem = length(
+        "sleeve hem",
+        "Turned up at the sleeve's end, its turning under included.",
         "3/4 in",
         ("1/4 in", "2 in"),
-    )  # fmt: skip
+        group=SEWING,
+        basis=PRACTICE,
+    )
 
-    def work(self) -> Working:
+    def whole(self) -> Worksheet:
         """Outlines, edges, pieces, cloth and steps; raises RefusalError."""
-        sheet = Worksheet(self)
+        sheet = Worksheet(technique=self)
         block = note_block(sheet, self)
         low = _note_reach(sheet, self)
         side, hem = _note_side(sheet, self, block, low)
@@ -116,7 +119,7 @@ class BabyJacket(ButtonInputs, FacingInputs, CutOnSleeveInputs, TurnedHemInputs)
         add_supplies(sheet)
         add_steps(sheet)
         sheet.pictures.insert(0, _finished(sheet, front, block))
-        return sheet.finish()
+        return sheet
 
 
 def _note_reach(sheet: Worksheet, jacket: BabyJacket) -> float:
@@ -180,7 +183,7 @@ def _note_front(sheet: Worksheet, jacket: BabyJacket, hem: Line) -> None:
 def _refuse_facing(sheet: Worksheet, jacket: BabyJacket, half: Half) -> None:
     """Refuse a lower edge that cannot be turned up: the front facings leave a facing no place."""
     hem = sheet["hem_depth"].length
-    most = deepest((half, half), hem, jacket.hem_easing)
+    most = deepest((half, half), hem, jacket.hem_easing.number)
     less = at_most(jacket, "hem", most, "hem at most {}")
     raise RefusalError(
         f"the lower edge curves too much for a hem {TAPE.both(hem)} deep, whose raw edge could not "

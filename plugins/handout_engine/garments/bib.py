@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass, replace
+from dataclasses import replace
 from typing import ClassVar
 
 from handout_engine.bib_measures import BOUND, BibInputs, note_shape
@@ -22,13 +22,12 @@ from handout_engine.geometry.polygons import extents, perimeter
 from handout_engine.lengths import from_float
 from handout_engine.sources import DRAWN
 from handout_engine.values import sentence
-from handout_engine.workings import BINDINGS, Grain, Picture, Piece, Seam, Step, Supply, Working
+from handout_engine.workings import BINDINGS, Grain, Picture, Piece, Seam, Step, Supply
 from handout_engine.worksheet import Worksheet
 
 FRONT, BACK = "front cloth", "backing cloth"
 
 
-@dataclass(frozen=True, kw_only=True)
 class Bib(BibInputs):
     """A bib of two layers, bound or turned."""
 
@@ -38,9 +37,9 @@ class Bib(BibInputs):
         "A bib drawn from neck and chest, bound or turned, with a lapped closing at the back."
     )
 
-    def work(self) -> Working:
+    def whole(self) -> Worksheet:
         """Outline, pieces, cloth, steps and sheet; raises RefusalError."""
-        sheet = Worksheet(self)
+        sheet = Worksheet(technique=self)
         shape = note_shape(sheet, self)
         _note_outline(sheet, self, shape)
         note_cloth(sheet, FRONT, self.cloth(), "front_")
@@ -51,7 +50,7 @@ class Bib(BibInputs):
         _add_sample(sheet)
         _add_steps(sheet, self)
         _draw(sheet, self, shape)
-        return sheet.finish()
+        return sheet
 
 
 def _note_outline(sheet: Worksheet, bib: Bib, shape: BibShape) -> None:
@@ -70,7 +69,7 @@ def _note_outline(sheet: Worksheet, bib: Bib, shape: BibShape) -> None:
         for points in (cut, finished, ((0.0, shape.neck), (0.0, shape.low)))
     )
     for name, cloth in (("front", FRONT), ("backing", BACK)):
-        piece = Piece(name, cloth, bib.make, wide, high, Grain.STRAIGHT, outline=outline)
+        piece = Piece(name, cloth, bib.make.number, wide, high, Grain.STRAIGHT, outline=outline)
         if bib.allowance:
             piece = replace(piece, seam_outline=seam, notches=notches)
         sheet.pieces.append(piece)

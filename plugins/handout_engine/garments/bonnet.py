@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass, replace
+from dataclasses import replace
 from typing import ClassVar
 
 from handout_engine.bonnet_measures import (
@@ -21,13 +21,12 @@ from handout_engine.drawing.scene import Line, Scene
 from handout_engine.drawing.strips import FlatStrip, Rule, flat_strips
 from handout_engine.saying import Saying
 from handout_engine.values import sentence
-from handout_engine.workings import Grain, Mark, Picture, Piece, Seam, Working
+from handout_engine.workings import Grain, Mark, Picture, Piece, Seam
 from handout_engine.worksheet import Worksheet
 
 CLOTH = "cloth"
 
 
-@dataclass(frozen=True, kw_only=True)
 class Bonnet(BonnetInputs):
     """A bonnet whose straight piece is gathered to a circle or let into a horseshoe."""
 
@@ -37,9 +36,9 @@ class Bonnet(BonnetInputs):
         "A baby's bonnet from one straight piece and a small back, a circle or a horseshoe."
     )
 
-    def work(self) -> Working:
+    def whole(self) -> Worksheet:
         """Pieces, matching seams, cloth and steps; raises RefusalError."""
-        sheet = Worksheet(self)
+        sheet = Worksheet(technique=self)
         note_crown(sheet, self)
         note_back(sheet, self)
         note_neck(sheet, self)
@@ -53,7 +52,7 @@ class Bonnet(BonnetInputs):
         add_sample(sheet)
         add_steps(sheet)
         _draw(sheet, drawn)
-        return sheet.finish()
+        return sheet
 
 
 def _note_back_piece(sheet: Worksheet, bonnet: Bonnet) -> None:
@@ -81,7 +80,7 @@ def _add_pieces(sheet: Worksheet, bonnet: Bonnet, drawn: Drawn) -> None:
                       "{crown_depth} - {seam_allowance}")  # fmt: skip
     hem = sheet["hem_allowance"]
     pieces = [
-        Piece(name, CLOTH, bonnet.make, sheet[width], sheet[length], grain)
+        Piece(name, CLOTH, bonnet.make.number, sheet[width], sheet[length], grain)
         for name, width, length, grain in (
             ("straight piece", "crown_depth", "crown_length", Grain.CROSS),
             ("back", "back_cut_height", "back_cut_width", Grain.CROSS),

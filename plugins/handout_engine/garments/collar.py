@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
 from fractions import Fraction
 from typing import ClassVar
 
@@ -16,14 +15,14 @@ from handout_engine.drafting.curves import Line, run
 from handout_engine.drafting.drafts import FOLD, Draft
 from handout_engine.drafting.pieces import Cutting, note_piece
 from handout_engine.drawing.collars import DrawnCollar, drafting_scene, flat_scene
-from handout_engine.inputs import SEWING, Asked, choice, length, optional_length, ratio
+from handout_engine.inputs import SEWING, choice, length, optional_length, ratio
 from handout_engine.lengths import ZERO, Length, from_float, millimetres
 from handout_engine.refusals import RefusalError
 from handout_engine.saying import Tape
 from handout_engine.sources import DRAWN, GIVEN, PRACTICE
 from handout_engine.values import Value, sentence
 from handout_engine.ways_out import at_most, ways
-from handout_engine.workings import Picture, Seam, Working
+from handout_engine.workings import Picture, Seam
 from handout_engine.worksheet import Worksheet
 
 CLOTH = "cloth"
@@ -33,7 +32,6 @@ PLAIN, WORKED = "plain", "worked"
 TAPE = Tape(finest=32)
 
 
-@dataclass(frozen=True, kw_only=True)
 class Collar(BlockInputs):
     """A flat collar for a garment drafted on the block; its neck follows the same inputs."""
 
@@ -44,54 +42,60 @@ class Collar(BlockInputs):
         "the neck of any garment of these pages."
     )
 
-    form: str = choice(
-        Asked("form", "Two pieces that meet at front and back, or one piece that opens at the "
-              "back."),
+    form = choice(
+        "form",
+        "Two pieces that meet at front and back, or one piece that opens at the back.",
         TWO,
         ONE,
-    )  # fmt: skip
-    depth: Length | None = optional_length(
-        Asked(
-            "depth",
-            "From the neck seam to the outer edge, the same all round.",
-            in_use="collar_depth",
-        ),
+    )
+    depth = optional_length(
+        "depth",
+        "From the neck seam to the outer edge, the same all round.",
         "3.5 cm at size 50 to 5 cm at size 98, where the shoulder is long enough",
         ("1 cm", "12 cm"),
+        in_use="collar_depth",
     )
-    depth_share: Fraction = ratio(
-        Asked("most depth", "What the collar may cover of the shoulder seam.", basis=PRACTICE),
+    depth_share = ratio(
+        "most depth",
+        "What the collar may cover of the shoulder seam.",
         "0.8",
         ("0.3", "0.95"),
+        basis=PRACTICE,
     )
-    upper: str = choice(
-        Asked("upper collar", "Plain, or cut from cloth that is worked first: tucked, laced, "
-              "embroidered."),
+    upper = choice(
+        "upper collar",
+        "Plain, or cut from cloth that is worked first: tucked, laced, embroidered.",
         PLAIN,
         WORKED,
-    )  # fmt: skip
-    overlap: Length = length(
-        Asked("overlap at the shoulder", "How far front and back overlap at the end of the "
-              "shoulder while the collar is drawn; more makes it roll.", basis=PRACTICE),
+    )
+    overlap = length(
+        "overlap at the shoulder",
+        "How far front and back overlap at the end of the "
+        "shoulder while the collar is drawn; more makes it roll.",
         "8 mm",
         ("0 mm", "2 cm"),
-    )  # fmt: skip
-    corners: str = choice(Asked("corners", "At the ends that meet."), ROUND, SQUARE)
-    rounding: Length | None = optional_length(
-        Asked("rounding", "How far from a corner its curve begins.", in_use="corner_rounding"),
+        basis=PRACTICE,
+    )
+    corners = choice("corners", "At the ends that meet.", ROUND, SQUARE)
+    rounding = optional_length(
+        "rounding",
+        "How far from a corner its curve begins.",
         "three quarters of the depth",
         ("3 mm", "12 cm"),
+        in_use="corner_rounding",
     )
-    roll: Length = length(
-        Asked("under collar smaller", "How much less deep the under collar is, so that its seam "
-              "rolls out of sight.", SEWING, PRACTICE),
+    roll = length(
+        "under collar smaller",
+        "How much less deep the under collar is, so that its seam rolls out of sight.",
         "1.5 mm",
         ("0 mm", "4 mm"),
-    )  # fmt: skip
+        group=SEWING,
+        basis=PRACTICE,
+    )
 
-    def work(self) -> Working:
+    def whole(self) -> Worksheet:
         """Outlines, edges, pieces, cloth and steps; raises RefusalError."""
-        sheet = Worksheet(self)
+        sheet = Worksheet(technique=self)
         block = note_armhole(sheet, note_block(sheet, self))
         depth = _note_depth(sheet, self)
         rounding = _note_rounding(sheet, self, depth)
@@ -112,7 +116,7 @@ class Collar(BlockInputs):
         add_sample(sheet)
         add_steps(sheet)
         _add_pictures(sheet, neck, block, upper)
-        return sheet.finish()
+        return sheet
 
 
 def _note_depth(sheet: Worksheet, collar: Collar) -> Value:

@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 from collections.abc import Mapping
-from dataclasses import dataclass
 from fractions import Fraction
 from typing import ClassVar
 
@@ -18,17 +17,15 @@ from handout_engine.drafting.yokes import YokeInputs, note_yoke
 from handout_engine.drawing.garment_views import hanging_sleeve
 from handout_engine.garment_steps import add_shoulder_step
 from handout_engine.inputs import (
-    Asked,
     choice,
     length_by_choice,
     optional_length,
     optional_ratio,
     ratio,
 )
-from handout_engine.lengths import Length, millimetres
+from handout_engine.lengths import millimetres
 from handout_engine.saying import Amount
 from handout_engine.sources import ESTIMATE, GIVEN, PRACTICE
-from handout_engine.workings import Working
 from handout_engine.worksheet import Worksheet
 from handout_engine.yoke_pictures import Parts, finished_picture
 from handout_engine.yoke_steps import (
@@ -54,7 +51,6 @@ SOLE_AT_50, SOLE_GROWS = Fraction("0.765"), Fraction("0.05")
 BEYOND = {BELOW_FOOT: millimetres(80), CHRISTENING: millimetres(350)}
 
 
-@dataclass(frozen=True, kw_only=True)
 class DayGown(SleeveInputs, YokeInputs, SkirtInputs):
     """A long gown for the day, or for a christening."""
 
@@ -65,35 +61,43 @@ class DayGown(SleeveInputs, YokeInputs, SkirtInputs):
     )
     eases: ClassVar[tuple[str, str]] = ("10 cm", "10 cm")
 
-    hem_at: str = choice(
-        Asked("hem at", "Below the foot up to size 74 and at the ankle from size 80, since she "
-              "walks then; or one of these for every size.", basis=PRACTICE),
+    hem_at = choice(
+        "hem at",
+        "Below the foot up to size 74 and at the ankle from size 80, since she "
+        "walks then; or one of these for every size.",
         BY_SIZE,
         BELOW_FOOT,
         ANKLE,
         CHRISTENING,
-    )  # fmt: skip
-    sole_share: Fraction | None = optional_ratio(
-        Asked("share to the sole", "From the neck point to the sole of the foot, for each unit of "
-              "body length.", basis=ESTIMATE),
+        basis=PRACTICE,
+    )
+    sole_share = optional_ratio(
+        "share to the sole",
+        "From the neck point to the sole of the foot, for each unit of body length.",
         "from 0.765 at size 50 to 0.815 at size 98",
         ("0.6", "0.95"),
-    )  # fmt: skip
-    below_foot: Length = length_by_choice(
-        Asked("below the foot", "How far a hem below the foot lies below it.", basis=PRACTICE),
+        basis=ESTIMATE,
+    )
+    below_foot = length_by_choice(
+        "below the foot",
+        "How far a hem below the foot lies below it.",
         "8 cm, and 35 cm for a christening gown",
         ("0 cm", "60 cm"),
+        basis=PRACTICE,
     )
-    ankle_share: Fraction = ratio(
-        Asked("ankle share", "Height of the ankle over the sole, for each unit of body length.",
-              basis=ESTIMATE),
+    ankle_share = ratio(
+        "ankle share",
+        "Height of the ankle over the sole, for each unit of body length.",
         "0.05",
         ("0", "0.2"),
-    )  # fmt: skip
-    reach: Length | None = optional_length(
-        Asked("length", "From the neck point to the finished hem.", in_use="finished_length"),
+        basis=ESTIMATE,
+    )
+    reach = optional_length(
+        "length",
+        "From the neck point to the finished hem.",
         "as “hem at” says",
         ("25 cm", "170 cm"),
+        in_use="finished_length",
     )
 
     @property
@@ -104,9 +108,9 @@ class DayGown(SleeveInputs, YokeInputs, SkirtInputs):
         below = BEYOND.get(self.hem_at, BEYOND[BELOW_FOOT])
         return {**super().usual, "sole_share": sole, "below_foot": below}
 
-    def work(self) -> Working:
+    def whole(self) -> Worksheet:
         """Outlines, edges, pieces, cloth and steps; raises RefusalError."""
-        sheet = Worksheet(self)
+        sheet = Worksheet(technique=self)
         block = note_block(sheet, self)
         _note_length(sheet, self)
         block = note_skirt_armhole(sheet, self, block)
@@ -122,7 +126,7 @@ class DayGown(SleeveInputs, YokeInputs, SkirtInputs):
         sheet.pictures.insert(
             0, finished_picture(sheet, Parts("gown", block, yoke, skirt, hanging))
         )
-        return sheet.finish()
+        return sheet
 
 
 def _note_length(sheet: Worksheet, gown: DayGown) -> None:

@@ -3,8 +3,6 @@
 from __future__ import annotations
 
 from collections.abc import Mapping
-from dataclasses import dataclass
-from fractions import Fraction
 from math import ceil
 from typing import ClassVar
 
@@ -29,7 +27,6 @@ from handout_engine.drawing.rompers import finished_scene
 from handout_engine.geometry.points import snapped
 from handout_engine.inputs import (
     SEWING,
-    Asked,
     choice,
     count,
     length,
@@ -42,7 +39,7 @@ from handout_engine.romper_steps import BUTTONS, PRESS_FASTENERS, add_steps, add
 from handout_engine.saying import Amount, Tape
 from handout_engine.sources import DRAWN, PRACTICE, published
 from handout_engine.values import sentence
-from handout_engine.workings import Grain, Picture, Piece, Seam, Working
+from handout_engine.workings import Grain, Picture, Piece, Seam
 from handout_engine.worksheet import Worksheet
 
 CLOTH = "cloth"
@@ -51,7 +48,6 @@ LEAST_BELOW = millimetres(50)
 LEAST_BESIDE = millimetres(5)
 
 
-@dataclass(frozen=True, kw_only=True)
 class Romper(ButtonInputs, SleevelessInputs, SeatInputs):
     """A sleeveless romper that buttons in front and opens at the crotch."""
 
@@ -63,38 +59,51 @@ class Romper(ButtonInputs, SleevelessInputs, SeatInputs):
     )
     eases: ClassVar[tuple[str, str]] = ("10 cm", "8 cm")
 
-    head: Length = measured("head")
-    back_waist: Length = measured("back_waist")
-    opening: Length = length_by_choice(
-        Asked("opening", "Down the centre front from the neck edge.", basis=PRACTICE),
+    head = measured("head")
+    back_waist = measured("back_waist")
+    opening = length_by_choice(
+        "opening",
+        "Down the centre front from the neck edge.",
         "about to the waist: three quarters of the back waist, or what the head needs if that is "
         "more, up to the next 5 mm",
         ("0 cm", "40 cm"),
+        basis=PRACTICE,
     )
     head_room: Length = head_room()
-    armhole_notch: Fraction = ratio(
-        Asked("armhole notch", "Where a ruffle over the shoulder ends, from the shoulder down the "
-              "armhole: 1 for its whole depth.", basis=PRACTICE),
+    armhole_notch = ratio(
+        "armhole notch",
+        "Where a ruffle over the shoulder ends, from the shoulder down the "
+        "armhole: 1 for its whole depth.",
         "0.7",
         ("0.3", "0.9"),
-    )  # fmt: skip
-    band_depth: Length = length(
-        Asked("leg band", "Finished depth of the bands at the legs.", basis=PRACTICE),
+        basis=PRACTICE,
+    )
+    band_depth = length(
+        "leg band",
+        "Finished depth of the bands at the legs.",
         "5/8 in",
         ("1/4 in", "3 in"),
+        basis=PRACTICE,
     )
-    fastening: str = choice(
-        Asked("crotch fastening", "What closes the crotch.", SEWING), PRESS_FASTENERS, BUTTONS
+    fastening = choice(
+        "crotch fastening", "What closes the crotch.", PRESS_FASTENERS, BUTTONS, group=SEWING
     )
-    fastener: Length = length(
-        Asked("crotch fastener", "Diameter of one.", SEWING, PRACTICE), "10 mm", ("5 mm", "25 mm")
+    fastener = length(
+        "crotch fastener",
+        "Diameter of one.",
+        "10 mm",
+        ("5 mm", "25 mm"),
+        group=SEWING,
+        basis=PRACTICE,
     )
-    fasteners: int = count(
-        Asked("crotch fasteners", "How many: one in each band, and between them.", SEWING,
-              PRACTICE),
+    fasteners = count(
+        "crotch fasteners",
+        "How many: one in each band, and between them.",
         3,
         9,
-    )  # fmt: skip
+        group=SEWING,
+        basis=PRACTICE,
+    )
 
     @property
     def usual(self) -> Mapping[str, Amount]:
@@ -108,9 +117,9 @@ class Romper(ButtonInputs, SleevelessInputs, SeatInputs):
         needed = least_opening(neck + self.neck_ease, head, self.head_room)
         return {**usual, "opening": max(needed, STEP * ceil(waist * 3 / 4 / STEP))}
 
-    def work(self) -> Working:
+    def whole(self) -> Worksheet:
         """Outlines, edges, pieces, cloth and steps; raises RefusalError."""
-        sheet = Worksheet(self)
+        sheet = Worksheet(technique=self)
         block = note_block(sheet, self)
         note_head_clearance(sheet, self.opening)
         seat = note_seat(sheet, self, block)
@@ -129,7 +138,7 @@ class Romper(ButtonInputs, SleevelessInputs, SeatInputs):
         add_supplies(sheet)
         add_steps(sheet)
         sheet.pictures.insert(0, _finished(sheet, front, (block, seat)))
-        return sheet.finish()
+        return sheet
 
 
 def _upper_armhole(romper: Romper, block: BodyBlock) -> Line:

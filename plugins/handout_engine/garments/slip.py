@@ -3,8 +3,6 @@
 from __future__ import annotations
 
 from collections.abc import Mapping
-from dataclasses import dataclass
-from fractions import Fraction
 from typing import ClassVar
 
 from handout_engine.bodies import measured
@@ -32,7 +30,7 @@ from handout_engine.drawing.garment_views import View, scene
 from handout_engine.drawing.scene import Dimension, Side
 from handout_engine.drawing.scene import Line as Kind
 from handout_engine.geometry.points import snapped
-from handout_engine.inputs import SEWING, Asked, choice, length, optional_length, ratio
+from handout_engine.inputs import SEWING, choice, length, optional_length, ratio
 from handout_engine.lengths import Length, from_float, inches, millimetres
 from handout_engine.refusals import RefusalError
 from handout_engine.saying import Amount, Tape
@@ -40,7 +38,7 @@ from handout_engine.slip_steps import BOUND, PLAIN, TRIMMED, WORKED, add_steps, 
 from handout_engine.sources import DRAWN, GIVEN, PRACTICE
 from handout_engine.values import Value, sentence
 from handout_engine.ways_out import at_least, ways
-from handout_engine.workings import Grain, Picture, Piece, Seam, Working
+from handout_engine.workings import Grain, Picture, Piece, Seam
 from handout_engine.worksheet import Worksheet
 
 CLOTH = "cloth"
@@ -50,7 +48,6 @@ SLIT_FACING, BELOW_SLIT = millimetres(60), millimetres(30)
 """How wide the facing of the slit is cut, and how far it goes on below: common practice."""
 
 
-@dataclass(frozen=True, kw_only=True)
 class Slip(SleevelessInputs, TurnedHemInputs):
     """A slip to wear under a dress or gown."""
 
@@ -62,46 +59,53 @@ class Slip(SleevelessInputs, TurnedHemInputs):
     eases: ClassVar[tuple[str, str]] = ("8 cm", "6 cm")
     usual_hem: ClassVar[Length] = inches("5/4")
 
-    head: Length = measured("head")
-    back_waist: Length = measured("back_waist")
-    knee_share: Fraction = ratio(
-        Asked("share below the waist", "From the waist down, for each unit of body length.",
-              basis=PRACTICE),
+    head = measured("head")
+    back_waist = measured("back_waist")
+    knee_share = ratio(
+        "share below the waist",
+        "From the waist down, for each unit of body length.",
         "0.3",
         ("0.1", "1.5"),
-    )  # fmt: skip
-    shorter: Length = length(
-        Asked("shorter", "How much shorter than the dress over it.", basis=PRACTICE),
+        basis=PRACTICE,
+    )
+    shorter = length(
+        "shorter",
+        "How much shorter than the dress over it.",
         "2 cm",
         ("0 cm", "20 cm"),
+        basis=PRACTICE,
     )
-    reach: Length | None = optional_length(
-        Asked("length", "From the neck point to the finished hem.", in_use="finished_length"),
+    reach = optional_length(
+        "length",
+        "From the neck point to the finished hem.",
         "the waist and its share of the body length",
         ("20 cm", "140 cm"),
+        in_use="finished_length",
     )
-    hem_trim: Length = length(
-        Asked("trim at the hem", "How far a band, an edging or a ruffle will reach beyond the hem "
-              "of the cloth, which is cut so much shorter."),
+    hem_trim = length(
+        "trim at the hem",
+        "How far a band, an edging or a ruffle will reach beyond the hem "
+        "of the cloth, which is cut so much shorter.",
         "0 cm",
         ("0 cm", "40 cm"),
-    )  # fmt: skip
-    front: str = choice(
-        Asked("front", "Cut from plain cloth, or from cloth that is tucked or laced first."),
-        PLAIN,
-        WORKED,
     )
-    armholes: str = choice(
-        Asked("armholes", "Bound like the neck, or finished with a trim of their own.", SEWING),
+    front = choice(
+        "front", "Cut from plain cloth, or from cloth that is tucked or laced first.", PLAIN, WORKED
+    )
+    armholes = choice(
+        "armholes",
+        "Bound like the neck, or finished with a trim of their own.",
         BOUND,
         TRIMMED,
+        group=SEWING,
     )
-    flare: Length = length(
-        Asked("flare", "How much wider each half of front and back is at the hem than under the "
-              "arm.", basis=PRACTICE),
+    flare = length(
+        "flare",
+        "How much wider each half of front and back is at the hem than under the arm.",
         "5 cm",
         ("0 cm", "30 cm"),
-    )  # fmt: skip
+        basis=PRACTICE,
+    )
     opening: Length = opening()
     head_room: Length = head_room()
 
@@ -114,9 +118,9 @@ class Slip(SleevelessInputs, TurnedHemInputs):
         assert isinstance(head, Length)
         return {**usual, "opening": least_opening(neck + self.neck_ease, head, self.head_room)}
 
-    def work(self) -> Working:
+    def whole(self) -> Worksheet:
         """Outlines, edges, pieces, cloth and steps; raises RefusalError."""
-        sheet = Worksheet(self)
+        sheet = Worksheet(technique=self)
         block = note_block(sheet, self)
         note_head_clearance(sheet, self.opening)
         _note_reach(sheet, self)
@@ -139,7 +143,7 @@ class Slip(SleevelessInputs, TurnedHemInputs):
         add_supplies(sheet)
         add_steps(sheet)
         sheet.pictures.insert(0, _finished(sheet, front, block))
-        return sheet.finish()
+        return sheet
 
 
 def _note_reach(sheet: Worksheet, slip: Slip) -> Value:

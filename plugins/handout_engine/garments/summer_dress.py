@@ -2,8 +2,6 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
-from fractions import Fraction
 from typing import ClassVar
 
 from handout_engine.bodies import measured
@@ -12,10 +10,9 @@ from handout_engine.drafting.block import SleevelessInputs, note_block
 from handout_engine.drafting.gathered_skirts import SkirtInputs, note_skirt, note_skirt_armhole
 from handout_engine.drafting.yokes import YokeInputs, note_yoke
 from handout_engine.garment_steps import add_shoulder_step, add_side_step
-from handout_engine.inputs import Asked, optional_length, ratio
-from handout_engine.lengths import ZERO, Length
+from handout_engine.inputs import optional_length, ratio
+from handout_engine.lengths import ZERO
 from handout_engine.sources import GIVEN, PRACTICE
-from handout_engine.workings import Working
 from handout_engine.worksheet import Worksheet
 from handout_engine.yoke_pictures import Parts, finished_picture
 from handout_engine.yoke_steps import (
@@ -33,7 +30,6 @@ from handout_engine.yoke_steps import (
 CLOTH = "cloth"
 
 
-@dataclass(frozen=True, kw_only=True)
 class SummerDress(SleevelessInputs, YokeInputs, SkirtInputs):
     """A sleeveless dress with a yoke."""
 
@@ -45,28 +41,33 @@ class SummerDress(SleevelessInputs, YokeInputs, SkirtInputs):
     )
     eases: ClassVar[tuple[str, str]] = ("10 cm", "8 cm")
 
-    back_waist: Length = measured("back_waist")
-    yoke_share: Fraction = ratio(
-        Asked("yoke share", "Depth of the yoke for each unit of the armhole's depth, which is less "
-              "than that of a sleeve.", basis=PRACTICE),
+    back_waist = measured("back_waist")
+    yoke_share = ratio(
+        "yoke share",
+        "Depth of the yoke for each unit of the armhole's depth, which is less "
+        "than that of a sleeve.",
         "0.75",
         ("0.5", "0.9"),
-    )  # fmt: skip
-    knee_share: Fraction = ratio(
-        Asked("share below the waist", "From the waist down, for each unit of body length.",
-              basis=PRACTICE),
+        basis=PRACTICE,
+    )
+    knee_share = ratio(
+        "share below the waist",
+        "From the waist down, for each unit of body length.",
         "0.3",
         ("0.15", "0.6"),
-    )  # fmt: skip
-    reach: Length | None = optional_length(
-        Asked("length", "From the neck point to the finished hem.", in_use="finished_length"),
+        basis=PRACTICE,
+    )
+    reach = optional_length(
+        "length",
+        "From the neck point to the finished hem.",
         "to the knee: the waist and its share of the body length",
         ("20 cm", "120 cm"),
+        in_use="finished_length",
     )
 
-    def work(self) -> Working:
+    def whole(self) -> Worksheet:
         """Outlines, edges, pieces, cloth and steps; raises RefusalError."""
-        sheet = Worksheet(self)
+        sheet = Worksheet(technique=self)
         block = note_block(sheet, self)
         _note_length(sheet, self)
         block = note_skirt_armhole(sheet, self, block)
@@ -77,7 +78,7 @@ class SummerDress(SleevelessInputs, YokeInputs, SkirtInputs):
         add_sample(sheet)
         _add_steps(sheet)
         sheet.pictures.insert(0, finished_picture(sheet, Parts("dress", block, yoke, skirt)))
-        return sheet.finish()
+        return sheet
 
 
 def _note_length(sheet: Worksheet, dress: SummerDress) -> None:

@@ -6,6 +6,8 @@ from collections.abc import Sequence
 from fractions import Fraction
 from math import cos, pi, sin
 
+from handout_engine.numbers import Angle
+
 Point = tuple[float, float]
 """So far across and so far down, in mm."""
 
@@ -20,12 +22,12 @@ def snapped(number: float) -> float:
     return round(number, PLACES) + 0.0
 
 
-def sine(degrees: Fraction) -> float:
+def sine(degrees: Fraction | Angle) -> float:
     """The sine of an angle in degrees, the same on every machine."""
     return round(sin(pi * float(degrees) / 180), FINE_PLACES) + 0.0
 
 
-def cosine(degrees: Fraction) -> float:
+def cosine(degrees: Fraction | Angle) -> float:
     """The cosine of an angle in degrees, the same on every machine."""
     return round(cos(pi * float(degrees) / 180), FINE_PLACES) + 0.0
 

@@ -7,8 +7,7 @@ right side as a band; the seam allowance, pressed into the band, fills it.
 
 from __future__ import annotations
 
-from dataclasses import dataclass, replace
-from fractions import Fraction
+from dataclasses import replace
 from typing import ClassVar
 
 from handout_engine.banded_pictures import add_banded_pictures
@@ -30,9 +29,7 @@ from handout_engine.gathering_steps import (
 )
 from handout_engine.inputs import (
     CLOTH,
-    MEASURES,
     SEWING,
-    Asked,
     choice,
     length,
     optional_length,
@@ -44,7 +41,7 @@ from handout_engine.saying import Saying, Tape
 from handout_engine.sources import GIVEN, PRACTICE
 from handout_engine.technique import Technique
 from handout_engine.values import Value
-from handout_engine.workings import Mark, Seam, Working
+from handout_engine.workings import Mark, Seam
 from handout_engine.worksheet import Worksheet
 
 INTO_BAND, AWAY = "into the band", "away from the band"
@@ -54,7 +51,6 @@ USUAL_ALLOWANCE = inches("1/4")
 USUAL_SHOWS = inches("3/2")
 
 
-@dataclass(frozen=True, kw_only=True)
 class BandedRuffle(EdgeSeamInputs, GatherInputs, Technique):
     """A gathered ruffle with a self-made band along its lower edge."""
 
@@ -64,73 +60,71 @@ class BandedRuffle(EdgeSeamInputs, GatherInputs, Technique):
         "Two strips sewn together and folded; the wider facing turns up as a band along the edge."
     )
 
-    shows: Length | None = optional_length(
-        Asked(
-            "front that shows",
-            "Depth of the front between the edge seam and the band.",
-            in_use="front_shows",
-        ),
+    shows = optional_length(
+        "front that shows",
+        "Depth of the front between the edge seam and the band.",
         "1 1/2 in, unless the cut width of the front is given",
         ("1/8 in", "40 in"),
+        in_use="front_shows",
     )
-    front: Length | None = optional_length(
-        Asked(
-            "front strip, cut",
-            "Its cut width, instead of how much shows.",
-            MEASURES,
-            in_use="front_cut_width",
-        ),
+    front = optional_length(
+        "front strip, cut",
+        "Its cut width, instead of how much shows.",
         "worked out from the front that shows",
         ("1/4 in", "44 in"),
+        in_use="front_cut_width",
     )
-    band: Length = length(
-        Asked("band", "Finished width of the band."), "1/4 in", ("1/16 in", "6 in")
-    )
-    fullness: Fraction = ratio(
-        Asked(
-            "fullness",
-            "Length of the strip before gathering, for each length of edge; two layers gather "
-            "together, so less than for a single one.",
-            basis=PRACTICE,
-        ),
+    band = length("band", "Finished width of the band.", "1/4 in", ("1/16 in", "6 in"))
+    fullness = ratio(
+        "fullness",
+        "Length of the strip before gathering, for each length of edge; two layers gather "
+        "together, so less than for a single one.",
         "1.5",
         ("1", "6"),
+        basis=PRACTICE,
     )
-    seam_allowance: Length | None = optional_length(
-        Asked(
-            "seam allowance",
-            "Allowance of the seam between front and facing.",
-            SEWING,
-            PRACTICE,
-            in_use="band_seam",
-        ),
+    seam_allowance = optional_length(
+        "seam allowance",
+        "Allowance of the seam between front and facing.",
         "as wide as the band up to 1/2 in, so that it fills it; 1/4 in for a wider band",
         ("1/16 in", "2 in"),
+        group=SEWING,
+        basis=PRACTICE,
+        in_use="band_seam",
     )
-    press: str = choice(
-        Asked("press allowance", "Where the allowance of that seam is pressed.", SEWING),
+    press = choice(
+        "press allowance",
+        "Where the allowance of that seam is pressed.",
         INTO_BAND,
         AWAY,
+        group=SEWING,
     )
-    turn_of_cloth: Length = length(
-        Asked("turn of cloth", "Extra on the facing where thick cloth turns.", SEWING, PRACTICE),
+    turn_of_cloth = length(
+        "turn of cloth",
+        "Extra on the facing where thick cloth turns.",
         "0 in",
         ("0 in", "1/2 in"),
+        group=SEWING,
+        basis=PRACTICE,
     )
-    facing_cloth: str = choice(
-        Asked("facing cloth", "A contrasting cloth, or the same as the front.", CLOTH),
+    facing_cloth = choice(
+        "facing cloth",
+        "A contrasting cloth, or the same as the front.",
         CONTRAST,
         SAME,
+        group=CLOTH,
     )
-    facing_cloth_width: Length | None = optional_length(
-        Asked("facing cloth width", "Width of a contrasting cloth as sold.", CLOTH),
+    facing_cloth_width = optional_length(
+        "facing cloth width",
+        "Width of a contrasting cloth as sold.",
         "the same as the cloth width",
         ("4 in", "120 in"),
+        group=CLOTH,
     )
 
-    def work(self) -> Working:
+    def whole(self) -> Worksheet:
         """Both strips, cloth, marks and steps; raises RefusalError."""
-        sheet = Worksheet(self)
+        sheet = Worksheet(technique=self)
         seam = _note_seam(sheet, self)
         _note_widths(sheet, self, seam)
         note_gathered_length(sheet)
@@ -143,7 +137,7 @@ class BandedRuffle(EdgeSeamInputs, GatherInputs, Technique):
         add_sample(sheet, sheet["finished_depth"], "two layers of strip")
         _add_steps(sheet, self)
         add_banded_pictures(sheet, rows, into_band=self.press == INTO_BAND)
-        return sheet.finish()
+        return sheet
 
 
 def _note_seam(sheet: Worksheet, ruffle: BandedRuffle) -> Value:

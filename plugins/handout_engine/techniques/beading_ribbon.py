@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
 from fractions import Fraction
 from math import ceil, floor
 from typing import ClassVar
@@ -19,7 +18,6 @@ from handout_engine.drawing.scene import Scene
 from handout_engine.inputs import (
     CLOTH,
     SEWING,
-    Asked,
     choice,
     count,
     length,
@@ -27,14 +25,14 @@ from handout_engine.inputs import (
     ratio,
     yardage,
 )
-from handout_engine.lengths import Length, inches, millimetres
+from handout_engine.lengths import inches, millimetres
 from handout_engine.refusals import RefusalError
 from handout_engine.saying import Saying, Tape
 from handout_engine.sources import GIVEN, PRACTICE, published
 from handout_engine.technique import Technique
 from handout_engine.values import sentence
 from handout_engine.ways_out import at_most, less_than
-from handout_engine.workings import Picture, Step, Supply, Working
+from handout_engine.workings import Picture, Step, Supply
 from handout_engine.worksheet import Worksheet
 
 SEAMED, BOW = "caught in the seams", "tied in a bow"
@@ -42,7 +40,6 @@ NECK, WAIST, ELSEWHERE = "neck or bonnet", "waist or hem", "elsewhere"
 LONGEST_TIE = millimetres(75)
 
 
-@dataclass(frozen=True, kw_only=True)
 class BeadingRibbon(Technique):
     """A ribbon woven through the openings of beading."""
 
@@ -53,66 +50,74 @@ class BeadingRibbon(Technique):
         "made safe."
     )
 
-    run: Length = length(
-        Asked("run", "Length of beading that the ribbon goes through."),
-        "12 in",
-        ("2 in", "10 yd"),
+    run = length(
+        "run", "Length of beading that the ribbon goes through.", "12 in", ("2 in", "10 yd")
     )
-    beading_width: Length = length(
-        Asked("beading width", "Width of the beading from edge to edge."),
-        "5/8 in",
-        ("1/8 in", "6 in"),
+    beading_width = length(
+        "beading width", "Width of the beading from edge to edge.", "5/8 in", ("1/8 in", "6 in")
     )
-    pitch: Length = length(
-        Asked("openings apart", "From the middle of one opening to the middle of the next."),
+    pitch = length(
+        "openings apart",
+        "From the middle of one opening to the middle of the next.",
         "3/8 in",
         ("1/16 in", "1 in"),
     )
-    slot: Length = length(Asked("opening", "Height of an opening."), "1/4 in", ("1/32 in", "2 in"))
-    ribbon: Length | None = optional_length(
-        Asked("ribbon width", "Width of the ribbon.", in_use="ribbon_width"),
+    slot = length("opening", "Height of an opening.", "1/4 in", ("1/32 in", "2 in"))
+    ribbon = optional_length(
+        "ribbon width",
+        "Width of the ribbon.",
         "as wide as the opening",
         ("1/32 in", "2 in"),
+        in_use="ribbon_width",
     )
-    factor: Fraction = ratio(
-        Asked(
-            "take-up",
-            "Length of ribbon for each length of beading; over and under the bars takes a little.",
-            SEWING,
-            PRACTICE,
-        ),
+    factor = ratio(
+        "take-up",
+        "Length of ribbon for each length of beading; over and under the bars takes a little.",
         "1.05",
         ("1", "2"),
+        group=SEWING,
+        basis=PRACTICE,
     )
-    ends: str = choice(
-        Asked("ends of the ribbon", "Caught in the seams, or left to tie.", SEWING), SEAMED, BOW
+    ends = choice(
+        "ends of the ribbon", "Caught in the seams, or left to tie.", SEAMED, BOW, group=SEWING
     )
-    place: str = choice(
-        Asked("where it is worn", "Decides which rule on cords and ties applies.", SEWING),
+    place = choice(
+        "where it is worn",
+        "Decides which rule on cords and ties applies.",
         ELSEWHERE,
         WAIST,
         NECK,
+        group=SEWING,
     )
-    turn_in: Length = length(
-        Asked("end allowance", "Ribbon caught in the seam at each end.", SEWING, PRACTICE),
+    turn_in = length(
+        "end allowance",
+        "Ribbon caught in the seam at each end.",
         "1/2 in",
         ("0 in", "3 in"),
+        group=SEWING,
+        basis=PRACTICE,
     )
-    tie: Length = length(
-        Asked("tie", "Ribbon left beyond the beading at each end, for a bow.", SEWING, PRACTICE),
+    tie = length(
+        "tie",
+        "Ribbon left beyond the beading at each end, for a bow.",
         "2 7/8 in",
         ("1/2 in", "30 in"),
+        group=SEWING,
+        basis=PRACTICE,
     )
-    make: int = count(Asked("how many", "How many such runs are made, two for a pair."), 1, 200)
-    ribbon_step: Length = yardage(
-        Asked("ribbon is sold by", "Ribbon is ordered in steps of this length.", CLOTH, PRACTICE),
+    make = count("how many", "How many such runs are made, two for a pair.", 1, 200)
+    ribbon_step = yardage(
+        "ribbon is sold by",
+        "Ribbon is ordered in steps of this length.",
         "1/4 yd",
         ("1 cm", "10 yd"),
+        group=CLOTH,
+        basis=PRACTICE,
     )
 
-    def work(self) -> Working:
+    def whole(self) -> Worksheet:
         """Openings, ribbon length and how its ends are made safe; raises RefusalError."""
-        sheet = Worksheet(self)
+        sheet = Worksheet(technique=self)
         _check(self)
         _note_openings(sheet, self)
         _note_ribbon(sheet, self)
@@ -120,7 +125,7 @@ class BeadingRibbon(Technique):
         _add_sample(sheet)
         _add_steps(sheet, self)
         _draw(sheet)
-        return sheet.finish()
+        return sheet
 
 
 def _check(beading: BeadingRibbon) -> None:

@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
 from typing import ClassVar
 
 from handout_engine.bias import diagonal
@@ -20,21 +19,20 @@ from handout_engine.bias_pictures import cloth_picture
 from handout_engine.binding_steps import chosen_strips
 from handout_engine.cautions import PINS_AND_IRON
 from handout_engine.drawing.bias import joined_strip
-from handout_engine.inputs import CLOTH, Asked, length, optional_length
-from handout_engine.lengths import Length, inches
+from handout_engine.inputs import CLOTH, length, optional_length
+from handout_engine.lengths import inches
 from handout_engine.refusals import RefusalError
 from handout_engine.saying import Tape
 from handout_engine.sources import GIVEN, PRACTICE
 from handout_engine.technique import Technique
 from handout_engine.values import sentence
-from handout_engine.workings import Picture, Seam, Step, Supply, Working
+from handout_engine.workings import Picture, Seam, Step, Supply
 from handout_engine.worksheet import Worksheet
 
 NAME = "cloth"
 USUAL_ACROSS, USUAL_ALONG = inches(18), inches(22)
 
 
-@dataclass(frozen=True, kw_only=True)
 class BiasStrips(BiasInputs, Technique):
     """Strips cut one by one from a rectangle, each listed with its length."""
 
@@ -45,40 +43,40 @@ class BiasStrips(BiasInputs, Technique):
     )
     known_by: ClassVar[str] = "cloth"
 
-    width: Length = length(
-        Asked("strip width", "Cut width of the strips."), "1 1/4 in", ("1/4 in", "12 in")
-    )
-    cloth_across: Length | None = optional_length(
-        Asked(
-            "cloth at hand, across",
-            "Width of the rectangle, square to the selvage.",
-            in_use="across",
-        ),
+    width = length("strip width", "Cut width of the strips.", "1 1/4 in", ("1/4 in", "12 in"))
+    cloth_across = optional_length(
+        "cloth at hand, across",
+        "Width of the rectangle, square to the selvage.",
         "18 in, or as little as gives the wanted length",
         ("1 in", "120 in"),
+        in_use="across",
     )
-    cloth_along: Length | None = optional_length(
-        Asked(
-            "cloth at hand, along", "Length of the rectangle, along the selvage.", in_use="along"
-        ),
+    cloth_along = optional_length(
+        "cloth at hand, along",
+        "Length of the rectangle, along the selvage.",
         "22 in, or as little as gives the wanted length",
         ("1 in", "20 yd"),
+        in_use="along",
     )
-    wanted: Length | None = optional_length(
-        Asked("length wanted", "Length of the joined strip, instead of the size of the cloth."),
+    wanted = optional_length(
+        "length wanted",
+        "Length of the joined strip, instead of the size of the cloth.",
         "what the cloth at hand gives",
         ("1 in", "100 yd"),
     )
 
-    least_strip: Length = length(
-        Asked("least useful strip", "Shorter strips are left as scraps.", CLOTH, PRACTICE),
+    least_strip = length(
+        "least useful strip",
+        "Shorter strips are left as scraps.",
         "6 in",
         ("1/2 in", "60 in"),
+        group=CLOTH,
+        basis=PRACTICE,
     )
 
-    def work(self) -> Working:
+    def whole(self) -> Worksheet:
         """Every strip, their joined length and the cloth; raises RefusalError."""
-        sheet = Worksheet(self)
+        sheet = Worksheet(technique=self)
         strips = _note_wanted(sheet, self) if self.wanted else _note_at_hand(sheet, self)
         _add_sample(sheet, self)
         _add_steps(sheet, strips)
@@ -90,7 +88,7 @@ class BiasStrips(BiasInputs, Technique):
         caption = sentence("The strip, joined on the grain.")
         sheet.pictures.append(Picture("finished", caption, joined, finished=True))
         sheet.pictures.append(cloth_picture(strips, sheet["edge_step"]))
-        return sheet.finish()
+        return sheet
 
 
 def _note_wanted(sheet: Worksheet, inputs: BiasStrips) -> Strips:

@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
 from fractions import Fraction
 from typing import ClassVar
 
@@ -14,7 +13,7 @@ from handout_engine.cautions import NECK_CORDS, PINS_AND_IRON
 from handout_engine.drawing.scene import Line
 from handout_engine.drawing.strips import Rule
 from handout_engine.drawing.tubes import Tube, tube_section
-from handout_engine.inputs import SEWING, Asked, choice, count, length, optional_length
+from handout_engine.inputs import SEWING, choice, count, length, optional_length
 from handout_engine.lengths import Length
 from handout_engine.refusals import RefusalError
 from handout_engine.saying import Saying, Tape
@@ -22,13 +21,12 @@ from handout_engine.sources import GIVEN, PRACTICE
 from handout_engine.technique import Technique
 from handout_engine.values import Value, sentence
 from handout_engine.ways_out import at_most
-from handout_engine.workings import Picture, Seam, Step, Supply, Working
+from handout_engine.workings import Picture, Seam, Step, Supply
 from handout_engine.worksheet import Worksheet
 
 ON_EDGE, ON_BACK = "on an edge", "centred on the back"
 
 
-@dataclass(frozen=True, kw_only=True)
 class BiasTube(BiasClothInputs, Technique):
     """Equal pieces of tube, each cut in one without a join."""
 
@@ -38,53 +36,62 @@ class BiasTube(BiasClothInputs, Technique):
         "A flat tube sewn inside out and turned, its seam on an edge or centred on the back."
     )
 
-    finished: Length = length(
-        Asked("finished width", "Width of the turned and pressed tube."),
-        "3/8 in",
-        ("1/16 in", "4 in"),
+    finished = length(
+        "finished width", "Width of the turned and pressed tube.", "3/8 in", ("1/16 in", "4 in")
     )
-    tube_length: Length = length(
-        Asked("finished length", "Length of one piece of tube."), "12 in", ("1/2 in", "5 yd")
+    tube_length = length(
+        "finished length", "Length of one piece of tube.", "12 in", ("1/2 in", "5 yd")
     )
-    pieces: int = count(Asked("pieces", "How many pieces of tube."), 2, 200)
-    end_allowance: Length = length(
-        Asked("end allowance", "Extra at each end, to sew in or turn in.", SEWING, PRACTICE),
+    pieces = count("pieces", "How many pieces of tube.", 2, 200)
+    end_allowance = length(
+        "end allowance",
+        "Extra at each end, to sew in or turn in.",
         "1/2 in",
         ("0 in", "4 in"),
+        group=SEWING,
+        basis=PRACTICE,
     )
-    seam: str = choice(
-        Asked("seam", "On an edge, or centred on the back and pressed open.", SEWING),
+    seam = choice(
+        "seam",
+        "On an edge, or centred on the back and pressed open.",
         ON_EDGE,
         ON_BACK,
+        group=SEWING,
     )
-    seam_allowance: Length | None = optional_length(
-        Asked(
-            "seam allowance", "Allowance of the tube's seam.", SEWING, PRACTICE, in_use="tube_seam"
-        ),
+    seam_allowance = optional_length(
+        "seam allowance",
+        "Allowance of the tube's seam.",
         "1/4 in, or as much as lies flat inside the tube",
         ("1/32 in", "2 in"),
+        group=SEWING,
+        basis=PRACTICE,
+        in_use="tube_seam",
     )
-    sample_stitched: Length | None = optional_length(
-        Asked("sample, stitched", "From fold to stitching of a sample before turning.", SEWING),
+    sample_stitched = optional_length(
+        "sample, stitched",
+        "From fold to stitching of a sample before turning.",
         "no sample yet: taken as equal",
         ("1/16 in", "6 in"),
+        group=SEWING,
     )
-    sample_turned: Length | None = optional_length(
-        Asked("sample, turned", "Width of that sample, turned and pressed.", SEWING),
+    sample_turned = optional_length(
+        "sample, turned",
+        "Width of that sample, turned and pressed.",
         "no sample yet: taken as equal",
         ("1/16 in", "6 in"),
+        group=SEWING,
     )
 
-    def work(self) -> Working:
+    def whole(self) -> Worksheet:
         """Strips, cloth and steps; raises RefusalError."""
-        sheet = Worksheet(self)
+        sheet = Worksheet(technique=self)
         seam = _note_seam(sheet, self)
         _note_width(sheet, self, seam)
         each = sheet.note("piece_length", "each piece, cut length",
                           self.tube_length + 2 * self.end_allowance,
                           "{tube_length} + 2 × {end_allowance}")  # fmt: skip
         width = sheet["strip_width"].length
-        wanted = Pieces(self.pieces, each.length, width, each.length + width)
+        wanted = Pieces(self.pieces.number, each.length, width, each.length + width)
         strips = note_whole_strips(sheet, self, sheet["strip_width"], wanted, "tube cloth")
         sheet.seams.append(Seam("tube", seam.length))
         sheet.supplies.append(Supply("a loop turner, or a blunt needle and strong thread"))
@@ -103,7 +110,7 @@ class BiasTube(BiasClothInputs, Technique):
                 cloth_picture(strips, sheet["edge_step"]),
             )
         )  # fmt: skip
-        return sheet.finish()
+        return sheet
 
 
 def _note_seam(sheet: Worksheet, inputs: BiasTube) -> Value:

@@ -6,12 +6,10 @@ of each is twice the depth.
 
 from __future__ import annotations
 
-from dataclasses import dataclass
 from typing import ClassVar
 
 from handout_engine.folds import Fold, FoldedPanel, Lie
-from handout_engine.inputs import Asked, count, optional_length
-from handout_engine.lengths import Length
+from handout_engine.inputs import count, optional_length
 from handout_engine.pleating import (
     TAPE,
     PleatInputs,
@@ -29,11 +27,9 @@ from handout_engine.sources import GEOMETRY, GIVEN, PRACTICE
 from handout_engine.technique import Technique
 from handout_engine.values import Value
 from handout_engine.ways_out import at_most, ways
-from handout_engine.workings import Working
 from handout_engine.worksheet import Worksheet
 
 
-@dataclass(frozen=True, kw_only=True)
 class BoxPleats(PleatInputs, Technique):
     """A row of box pleats, touching or with plain cloth between them."""
 
@@ -44,30 +40,32 @@ class BoxPleats(PleatInputs, Technique):
         "that meet, or stand apart."
     )
 
-    pleats: int = count(Asked("pleats", "How many boxes."), 8, 60)
-    box: Length | None = optional_length(
-        Asked("box", "What shows of each box, from fold to fold.", in_use="box_width"),
+    pleats = count("pleats", "How many boxes.", 8, 60)
+    box = optional_length(
+        "box",
+        "What shows of each box, from fold to fold.",
         "as wide as makes the boxes meet",
         ("1/4 in", "12 in"),
+        in_use="box_width",
     )
-    depth: Length | None = optional_length(
-        Asked("depth", "How far each of the two folds lies behind its box.", in_use="pleat_depth"),
+    depth = optional_length(
+        "depth",
+        "How far each of the two folds lies behind its box.",
         "half of the box, so that the folds meet behind it",
         ("1/8 in", "6 in"),
+        in_use="pleat_depth",
     )
-    margin: Length | None = optional_length(
-        Asked(
-            "margin",
-            "Plain cloth at each side, from the seam to the first pleat.",
-            in_use="pleat_margin",
-        ),
+    margin = optional_length(
+        "margin",
+        "Plain cloth at each side, from the seam to the first pleat.",
         "1/4 in; none in a ring",
         ("0 in", "6 in"),
+        in_use="pleat_margin",
     )
 
-    def work(self) -> Working:
+    def whole(self) -> Worksheet:
         """Folds, joined cloth, lines and steps; raises RefusalError for pleats without room."""
-        sheet = Worksheet(self)
+        sheet = Worksheet(technique=self)
         box = _note_box(sheet, self)
         depth = _note_depth(sheet, self, box)
         folds = sheet.note("folds", "folds, two in each box", 2 * self.pleats, "2 × {pleats}")
@@ -91,7 +89,7 @@ class BoxPleats(PleatInputs, Technique):
         )
         width = 2 * side + box.length
         add_pleat_pictures(sheet, PleatPictures(panel, one, width, self.title))
-        return sheet.finish()
+        return sheet
 
     def _panel(self, sheet: Worksheet) -> FoldedPanel:
         box, depth = sheet["box_width"].length, sheet["pleat_depth"].length

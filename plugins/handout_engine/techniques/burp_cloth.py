@@ -6,7 +6,6 @@ stands one band from the finished end, and its fold comes back to that end.
 
 from __future__ import annotations
 
-from dataclasses import dataclass
 from typing import ClassVar
 
 from handout_engine.cautions import NOTHING_LOOSE_IN_THE_COT, PINS_AND_IRON
@@ -14,21 +13,20 @@ from handout_engine.cloth import ClothInputs, note_cloth
 from handout_engine.drawing.burp_cloths import BurpCloth as Drawn
 from handout_engine.drawing.burp_cloths import band_section, finished_scene, flat_scene
 from handout_engine.gathering_steps import add_washing_step
-from handout_engine.inputs import MEASURES, SEWING, Asked, choice, count, length
-from handout_engine.lengths import Length, inches
+from handout_engine.inputs import SEWING, choice, count, length
+from handout_engine.lengths import inches
 from handout_engine.refusals import RefusalError
 from handout_engine.saying import Saying, Tape
 from handout_engine.sources import PRACTICE
 from handout_engine.technique import Technique
 from handout_engine.values import sentence
-from handout_engine.workings import Chart, Grain, Mark, Picture, Piece, Seam, Step, Supply, Working
+from handout_engine.workings import Chart, Grain, Mark, Picture, Piece, Seam, Step, Supply
 from handout_engine.worksheet import Worksheet
 
 CUT, READY = "cut to size", "ready made"
 TRIM, PAD = "trim cloth", "pad cloth"
 
 
-@dataclass(frozen=True, kw_only=True)
 class BurpCloth(ClothInputs, Technique):
     """A pad with a trim cloth that has a stitched-down pleat at one end or both."""
 
@@ -38,52 +36,52 @@ class BurpCloth(ClothInputs, Technique):
         "A soft pad with a trim cloth on top, a pleat stitched down at its end as a band."
     )
 
-    pad: str = choice(
-        Asked(
-            "pad",
-            "Cut from towelling or flannel and turned inside out with the trim cloth, or a folded "
-            "nappy or towel that is ready made.",
-            MEASURES,
-        ),
+    pad = choice(
+        "pad",
+        "Cut from towelling or flannel and turned inside out with the trim cloth, or a folded "
+        "nappy or towel that is ready made.",
         CUT,
         READY,
     )
-    pad_width: Length = length(
-        Asked("pad width", "Finished width of the pad.", basis=PRACTICE),
-        "13 1/2 in",
-        ("4 in", "40 in"),
+    pad_width = length(
+        "pad width", "Finished width of the pad.", "13 1/2 in", ("4 in", "40 in"), basis=PRACTICE
     )
-    pad_length: Length = length(
-        Asked("pad length", "Finished length of the pad, from end to end.", basis=PRACTICE),
+    pad_length = length(
+        "pad length",
+        "Finished length of the pad, from end to end.",
         "19 1/2 in",
         ("6 in", "60 in"),
+        basis=PRACTICE,
     )
-    band: Length = length(
-        Asked("band", "Finished width of the pleat that is stitched down.", basis=PRACTICE),
+    band = length(
+        "band",
+        "Finished width of the pleat that is stitched down.",
         "2 in",
         ("1/2 in", "8 in"),
+        basis=PRACTICE,
     )
-    bands: int = count(Asked("bands", "One at one end, or two, one at each end."), 1, 2)
-    make: int = count(Asked("how many", "How many cloths are made."), 3, 24)
-    seam_allowance: Length = length(
-        Asked(
-            "seam allowance",
-            "Allowance round the pad; on a ready-made pad it is turned under.",
-            SEWING,
-            PRACTICE,
-        ),
+    bands = count("bands", "One at one end, or two, one at each end.", 1, 2)
+    make = count("how many", "How many cloths are made.", 3, 24)
+    seam_allowance = length(
+        "seam allowance",
+        "Allowance round the pad; on a ready-made pad it is turned under.",
         "1/4 in",
         ("1/8 in", "1 in"),
+        group=SEWING,
+        basis=PRACTICE,
     )
-    edge_stitch: Length = length(
-        Asked("edge stitching", "From the finished edge and from the fold.", SEWING, PRACTICE),
+    edge_stitch = length(
+        "edge stitching",
+        "From the finished edge and from the fold.",
         "1/8 in",
         ("1/16 in", "3/8 in"),
+        group=SEWING,
+        basis=PRACTICE,
     )
 
-    def work(self) -> Working:
+    def whole(self) -> Worksheet:
         """Trim cloth, lines, cloth and steps; raises RefusalError."""
-        sheet = Worksheet(self)
+        sheet = Worksheet(technique=self)
         _check(self)
         _note_trim(sheet, self)
         _note_lines(sheet)
@@ -93,7 +91,7 @@ class BurpCloth(ClothInputs, Technique):
         _add_sample(sheet)
         _add_steps(sheet, self)
         _draw(sheet, self)
-        return sheet.finish()
+        return sheet
 
 
 def _check(cloth: BurpCloth) -> None:
@@ -147,7 +145,7 @@ def _add_pieces(sheet: Worksheet, cloth: BurpCloth) -> None:
     names = ("pleat_seam", "pleat_fold", "pleat_back")
     marks = tuple(Mark(sheet[name].label, sheet[name].length) for name in names)
     sheet.pieces.append(
-        Piece("trim", TRIM, cloth.make, sheet["trim_width"], sheet["trim_length"],
+        Piece("trim", TRIM, cloth.make.number, sheet["trim_width"], sheet["trim_length"],
               Grain.STRAIGHT, marks)
     )  # fmt: skip
     note_cloth(sheet, TRIM, cloth.cloth())
@@ -158,7 +156,7 @@ def _add_pieces(sheet: Worksheet, cloth: BurpCloth) -> None:
                       "{pad_length} + 2 × {seam_allowance}", saying=Saying.UP)  # fmt: skip
     wide = sheet.note("pad_cut_width", "pad, cut width", sheet["trim_width"].length,
                       "{trim_width}", saying=Saying.UP)  # fmt: skip
-    sheet.pieces.append(Piece("pad", PAD, cloth.make, wide, long, Grain.STRAIGHT))
+    sheet.pieces.append(Piece("pad", PAD, cloth.make.number, wide, long, Grain.STRAIGHT))
     note_cloth(sheet, PAD, cloth.cloth(), "pad_")
 
 
@@ -243,7 +241,7 @@ def _draw(sheet: Worksheet, cloth: BurpCloth) -> None:
         {name: sheet[name] for name in ("pad_width", "pad_length", "band", "seam_allowance",
                                         "edge_stitch", "trim_width", "trim_length", "pleat_seam",
                                         "pleat_fold", "pleat_back")},
-        cloth.bands,
+        cloth.bands.number,
     )  # fmt: skip
     flat = sentence("The trim cloth laid flat, the lines of the pleat measured from its end.")
     section = sentence("The banded end cut through, thickness enlarged: the pleat's seam at the "

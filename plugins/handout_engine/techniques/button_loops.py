@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
 from math import floor, pi
 from typing import ClassVar
 
@@ -19,19 +18,18 @@ from handout_engine.cautions import (
 from handout_engine.drawing.loops import Loop, loops_on_edge, one_loop
 from handout_engine.drawing.scene import Line
 from handout_engine.drawing.strips import Rule
-from handout_engine.inputs import CLOTH, SEWING, Asked, count, length, optional_length
-from handout_engine.lengths import Length, from_float
+from handout_engine.inputs import CLOTH, SEWING, count, length, optional_length
+from handout_engine.lengths import from_float
 from handout_engine.refusals import RefusalError
 from handout_engine.saying import Saying, Tape
 from handout_engine.sources import GIVEN, LAYOUT, PRACTICE
 from handout_engine.technique import Technique
 from handout_engine.values import Value, sentence
 from handout_engine.ways_out import at_least, at_most
-from handout_engine.workings import Chart, Picture, Seam, Supply, Working
+from handout_engine.workings import Chart, Picture, Seam, Supply
 from handout_engine.worksheet import Worksheet
 
 
-@dataclass(frozen=True, kw_only=True)
 class ButtonLoops(BiasClothInputs, Technique):
     """Equal loops at equal distances, each just passing its button."""
 
@@ -41,76 +39,81 @@ class ButtonLoops(BiasClothInputs, Technique):
         "Loops of fine bias tube along an opening, worked out from the button they pass."
     )
 
-    button: Length = length(
-        Asked("button", "Its diameter, in lines too: 16 lines are 2/5 in (10 mm)."),
+    button = length(
+        "button",
+        "Its diameter, in lines too: 16 lines are 2/5 in (10 mm).",
         "16 lines",
         ("1/8 in", "3 in"),
     )
-    button_thickness: Length = length(
-        Asked("button thickness", "How thick it is; of a ball button, its diameter."),
+    button_thickness = length(
+        "button thickness",
+        "How thick it is; of a ball button, its diameter.",
         "1/8 in",
         ("1/32 in", "3 in"),
     )
-    loops: int = count(Asked("loops", "How many loops."), 5, 60)
-    opening: Length = length(
-        Asked("opening", "Length of the finished opening."), "6 in", ("1/2 in", "3 yd")
+    loops = count("loops", "How many loops.", 5, 60)
+    opening = length("opening", "Length of the finished opening.", "6 in", ("1/2 in", "3 yd"))
+    first = length(
+        "first loop", "Its middle, from the upper end of the opening.", "1/2 in", ("0 in", "2 yd")
     )
-    first: Length = length(
-        Asked("first loop", "Its middle, from the upper end of the opening."),
-        "1/2 in",
-        ("0 in", "2 yd"),
+    last = length(
+        "last loop", "Its middle, from the lower end of the opening.", "1/2 in", ("0 in", "2 yd")
     )
-    last: Length = length(
-        Asked("last loop", "Its middle, from the lower end of the opening."),
-        "1/2 in",
-        ("0 in", "2 yd"),
-    )
-    tube: Length = length(
-        Asked("tube", "Finished thickness of the loop's tube."), "1/8 in", ("1/32 in", "1/2 in")
-    )
-    gap: Length | None = optional_length(
-        Asked(
-            "gap",
-            "Between the two ends of a loop on the edge.",
-            SEWING,
-            PRACTICE,
-            in_use="gap_used",
-        ),
+    tube = length("tube", "Finished thickness of the loop's tube.", "1/8 in", ("1/32 in", "1/2 in"))
+    gap = optional_length(
+        "gap",
+        "Between the two ends of a loop on the edge.",
         "half the diameter of the button",
         ("0 in", "3 in"),
+        group=SEWING,
+        basis=PRACTICE,
+        in_use="gap_used",
     )
-    ease: Length = length(
-        Asked("ease", "Extra room for the button to pass.", SEWING, PRACTICE),
+    ease = length(
+        "ease",
+        "Extra room for the button to pass.",
         "1/16 in",
         ("0 in", "1/2 in"),
+        group=SEWING,
+        basis=PRACTICE,
     )
-    end_allowance: Length = length(
-        Asked("end allowance", "What of each end is caught in the seam.", SEWING, PRACTICE),
+    end_allowance = length(
+        "end allowance",
+        "What of each end is caught in the seam.",
         "1/2 in",
         ("1/8 in", "2 in"),
+        group=SEWING,
+        basis=PRACTICE,
     )
-    tube_seam: Length | None = optional_length(
-        Asked("tube seam", "Allowance inside the tube.", SEWING, PRACTICE, in_use="tube_allowance"),
+    tube_seam = optional_length(
+        "tube seam",
+        "Allowance inside the tube.",
         "as wide as the tube, so that it fills it",
         ("1/32 in", "1/2 in"),
+        group=SEWING,
+        basis=PRACTICE,
+        in_use="tube_allowance",
     )
 
-    least_tube: Length = length(
-        Asked("shortest tube", "Shorter strips are not worth sewing and turning.", CLOTH, PRACTICE),
+    least_tube = length(
+        "shortest tube",
+        "Shorter strips are not worth sewing and turning.",
         "10 in",
         ("1/2 in", "30 in"),
+        group=CLOTH,
+        basis=PRACTICE,
     )
 
-    def work(self) -> Working:
+    def whole(self) -> Worksheet:
         """Loops, places, strips and steps; raises RefusalError."""
-        sheet = Worksheet(self)
+        sheet = Worksheet(technique=self)
         _note_loop(sheet, self)
         centres = _note_places(sheet, self)
         _add_chart(sheet, centres)
         seam = _note_tube(sheet, self)
         each, width = sheet["loop_strip"].length, sheet["strip_width"].length
         least = min(self.least_tube, each * self.loops) + width
-        wanted = Pieces(self.loops, each, width, least)
+        wanted = Pieces(self.loops.number, each, width, least)
         strips = note_whole_strips(sheet, self, sheet["strip_width"], wanted, "loop cloth")
         sheet.seams.append(Seam("ends of the loops", self.end_allowance))
         sheet.supplies.append(Supply("buttons", sheet["loops"]))
@@ -132,7 +135,7 @@ class ButtonLoops(BiasClothInputs, Technique):
                 cloth_picture(strips, sheet["edge_step"]),
             )
         )  # fmt: skip
-        return sheet.finish()
+        return sheet
 
 
 def _note_loop(sheet: Worksheet, inputs: ButtonLoops) -> None:

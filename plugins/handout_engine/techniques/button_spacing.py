@@ -6,7 +6,6 @@ is given, or follows from the greatest distance that is wanted between two.
 
 from __future__ import annotations
 
-from dataclasses import dataclass
 from math import ceil, floor
 from typing import ClassVar
 
@@ -29,21 +28,20 @@ from handout_engine.drawing.buttons import (
     placement,
     shank_section,
 )
-from handout_engine.inputs import SEWING, Asked, choice, length, optional_count, optional_length
+from handout_engine.inputs import SEWING, choice, length, optional_count, optional_length
 from handout_engine.lengths import Length
 from handout_engine.refusals import RefusalError
 from handout_engine.sources import GEOMETRY, GIVEN, LAYOUT, PRACTICE, published
 from handout_engine.technique import Technique
 from handout_engine.values import Value, sentence
 from handout_engine.ways_out import at_least, ways
-from handout_engine.workings import Chart, Picture, Supply, Working
+from handout_engine.workings import Chart, Picture, Supply
 from handout_engine.worksheet import Worksheet
 
 CROSSWISE, UPRIGHT = "crosswise", "upright"
 MOST = 60
 
 
-@dataclass(frozen=True, kw_only=True)
 class ButtonSpacing(ShankInputs, HoleInputs, ButtonInputs, Technique):
     """Equal steps from the first button to the last."""
 
@@ -54,48 +52,56 @@ class ButtonSpacing(ShankInputs, HoleInputs, ButtonInputs, Technique):
         "buttonhole, the shank and the thread."
     )
 
-    opening: Length = length(
-        Asked("length of the edge", "Finished, from its upper to its lower end."),
+    opening = length(
+        "length of the edge",
+        "Finished, from its upper to its lower end.",
         "10 in",
         ("1 in", "3 yd"),
     )
-    first: Length | None = optional_length(
-        Asked("first button", "Its middle, from the upper end.", in_use="first_place"),
+    first = optional_length(
+        "first button",
+        "Its middle, from the upper end.",
         "one button's diameter from the end",
         ("1/16 in", "12 in"),
+        in_use="first_place",
     )
-    last: Length | None = optional_length(
-        Asked("last button", "Its middle, from the lower end.", in_use="last_place"),
+    last = optional_length(
+        "last button",
+        "Its middle, from the lower end.",
         "one button's diameter from the end, or as an upright hole needs",
         ("1/16 in", "12 in"),
+        in_use="last_place",
     )
-    buttons: int | None = optional_count(
-        Asked("buttons", "How many buttons."),
-        "as few as keep the greatest distance",
-        MOST,
+    buttons = optional_count(
+        "buttons", "How many buttons.", "as few as keep the greatest distance", MOST
     )
-    greatest_gap: Length = length(
-        Asked("greatest distance", "From button to button, where their number is left out.",
-              basis=published("icar-garment")),
+    greatest_gap = length(
+        "greatest distance",
+        "From button to button, where their number is left out.",
         "3 in",
         ("1/2 in", "12 in"),
-    )  # fmt: skip
-    holes: str = choice(
-        Asked("holes", "Crosswise, square to the edge, or upright, on the centre line.", SEWING),
+        basis=published("icar-garment"),
+    )
+    holes = choice(
+        "holes",
+        "Crosswise, square to the edge, or upright, on the centre line.",
         CROSSWISE,
         UPRIGHT,
+        group=SEWING,
     )
-    beyond: Length = length(
-        Asked("hole begins beyond", "How far the hole begins beyond the mark of its button: "
-              "toward the edge, or upward where it is upright.", SEWING,
-              published("extension-576")),
+    beyond = length(
+        "hole begins beyond",
+        "How far the hole begins beyond the mark of its button: "
+        "toward the edge, or upward where it is upright.",
         "1/8 in",
         ("0 in", "1/2 in"),
-    )  # fmt: skip
+        group=SEWING,
+        basis=published("extension-576"),
+    )
 
-    def work(self) -> Working:
+    def whole(self) -> Worksheet:
         """Places, holes, shank, thread and the placement sheet; raises RefusalError."""
-        sheet = Worksheet(self)
+        sheet = Worksheet(technique=self)
         extension = note_extension(sheet, self)
         hole = note_buttonhole(sheet, self, self.button)
         _note_hole_place(sheet, self, extension)
@@ -109,7 +115,7 @@ class ButtonSpacing(ShankInputs, HoleInputs, ButtonInputs, Technique):
         add_sample(sheet)
         add_steps(sheet, edge.upright)
         _draw(sheet, edge)
-        return sheet.finish()
+        return sheet
 
 
 def _note_hole_place(sheet: Worksheet, inputs: ButtonSpacing, extension: Value) -> None:
@@ -180,7 +186,7 @@ def _note_places(sheet: Worksheet, inputs: ButtonSpacing) -> list[Value]:
     if inputs.buttons is None:
         count = _count_by_gap(sheet, inputs, span, least)
     else:
-        count = inputs.buttons
+        count = inputs.buttons.number
         sheet.note("all_buttons", "buttons to sew on", count, "", basis=GIVEN)
     step = span / max(1, count - 1)
     if count > 1 and step < least:

@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
 from typing import ClassVar
 
 from handout_engine.drawing.gathers import GatheredLayer
@@ -18,15 +17,12 @@ from handout_engine.gathering_steps import (
     add_washing_step,
 )
 from handout_engine.heading import HeadingInputs, add_finishing_steps, note_folds, note_ruffle
-from handout_engine.inputs import Asked, length
-from handout_engine.lengths import Length
+from handout_engine.inputs import length
 from handout_engine.technique import Technique
 from handout_engine.values import Value, sentence
-from handout_engine.workings import Working
 from handout_engine.worksheet import Worksheet
 
 
-@dataclass(frozen=True, kw_only=True)
 class CentreGatheredRuffle(HeadingInputs, Technique):
     """A strip finished on both edges, gathered along its centre and stitched on flat."""
 
@@ -36,21 +32,19 @@ class CentreGatheredRuffle(HeadingInputs, Technique):
         "A strip finished along both edges, gathered along its middle and stitched on as a trim."
     )
 
-    width: Length = length(
-        Asked("finished width", "From one finished edge to the other."),
-        "1 1/2 in",
-        ("1/4 in", "40 in"),
+    width = length(
+        "finished width", "From one finished edge to the other.", "1 1/2 in", ("1/4 in", "40 in")
     )
 
-    def work(self) -> Working:
+    def whole(self) -> Worksheet:
         """Cut width, gathering line, strips, cloth and steps; raises RefusalError."""
-        sheet = Worksheet(self)
+        sheet = Worksheet(technique=self)
         half = sheet.note("half_width", "from the gathering line to each finished edge",
                           self.width / 2, "{width} / 2")  # fmt: skip
         rows = note_ruffle(sheet, self, half, half)
         _add_steps(sheet, self, half)
         _draw(sheet, self, half, rows)
-        return sheet.finish()
+        return sheet
 
 
 def _add_steps(sheet: Worksheet, ruffle: CentreGatheredRuffle, half: Value) -> None:
@@ -72,7 +66,7 @@ def _draw(
     strip = FlatStrip(sentence("ruffle strip"), sheet["cut_width"], sheet["strip_length"], rules)
     sheet.pictures.extend(
         (
-            finished_picture(sheet, [GatheredLayer(half, ruffle.fullness, heading=half)]),
+            finished_picture(sheet, [GatheredLayer(half, ruffle.fullness.number, heading=half)]),
             strips_picture([strip], "One strip, with the lines to mark."),
             quarters_picture(sheet, (0.5,)),
         )

@@ -2,8 +2,7 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass, replace
-from fractions import Fraction
+from dataclasses import replace
 from math import pi, radians, sin
 from typing import ClassVar
 
@@ -14,14 +13,14 @@ from handout_engine.drawing.flutes import flounce_hanging
 from handout_engine.drawing.scene import Scene
 from handout_engine.flounces import CLOSED, FlounceInputs, at_corner, extent, sector, sewn_sector
 from handout_engine.hems import hem_step, note_hem
-from handout_engine.inputs import Asked, angle, count
+from handout_engine.inputs import angle, count
 from handout_engine.lengths import Length, from_float
 from handout_engine.refusals import RefusalError
 from handout_engine.saying import Tape
 from handout_engine.technique import Technique
 from handout_engine.values import Value, sentence
 from handout_engine.ways_out import more_than, ways
-from handout_engine.workings import Grain, Picture, Piece, Seam, Step, Supply, Working
+from handout_engine.workings import Grain, Picture, Piece, Seam, Step, Supply
 from handout_engine.worksheet import Worksheet
 
 MOST_PIECES = 24
@@ -29,7 +28,6 @@ LEAST_TURN = 20
 """In degrees."""
 
 
-@dataclass(frozen=True, kw_only=True)
 class CircularFlounce(FlounceInputs, ClothInputs, Technique):
     """A flounce of one or more rings or arcs."""
 
@@ -39,14 +37,10 @@ class CircularFlounce(FlounceInputs, ClothInputs, Technique):
         "Cut as a ring or as arcs, so that it lies smooth along its seam and ripples at its hem."
     )
 
-    pieces: int = count(
-        Asked("pieces", "How many rings or arcs are joined end to end."), 1, MOST_PIECES
-    )
-    turn: Fraction = angle(
-        Asked(
-            "arc of each piece",
-            "360 for whole rings; less lies less full at the hem, and fits narrower cloth.",
-        ),
+    pieces = count("pieces", "How many rings or arcs are joined end to end.", 1, MOST_PIECES)
+    turn = angle(
+        "arc of each piece",
+        "360 for whole rings; less lies less full at the hem, and fits narrower cloth.",
         "360 deg",
         (str(LEAST_TURN), "360"),
     )
@@ -56,9 +50,9 @@ class CircularFlounce(FlounceInputs, ClothInputs, Technique):
         """Whether it is one whole ring sewn to a closed edge, with no seam in it."""
         return self.pieces == 1 and self.turn == 360 and self.ends == CLOSED
 
-    def work(self) -> Working:
+    def whole(self) -> Worksheet:
         """Radii, outline, cloth, fullness at the hem and steps; raises RefusalError."""
-        sheet = Worksheet(self)
+        sheet = Worksheet(technique=self)
         cloth = self.cloth()
         _note_seam_line(sheet, self)
         _note_radii(sheet, self)
@@ -71,7 +65,7 @@ class CircularFlounce(FlounceInputs, ClothInputs, Technique):
         sheet.cautions.extend((PINS_AND_IRON, NOT_SLEEPWEAR, THIN_COTTON))
         _add_steps(sheet, self)
         _draw(sheet, self)
-        return sheet.finish()
+        return sheet
 
 
 def _note_seam_line(sheet: Worksheet, flounce: CircularFlounce) -> None:
@@ -141,7 +135,7 @@ def _note_piece(sheet: Worksheet, flounce: CircularFlounce, usable: Value) -> No
                           "2 × {outer_radius}")  # fmt: skip
     _refuse_too_wide(flounce, wide.length, usable.length)
     number = flounce.pieces * flounce.make
-    piece = Piece("flounce", "flounce cloth", number, high, wide, Grain.CROSS,
+    piece = Piece("flounce", "flounce cloth", number.number, high, wide, Grain.CROSS,
                   outline=at_corner(outline), whole=flounce.uncut)  # fmt: skip
     inset = _inset(flounce)
     if inset is not None:
@@ -176,12 +170,12 @@ def _refuse_too_wide(flounce: CircularFlounce, wide: Length, usable: Length) -> 
 
 def _smaller_arcs(flounce: CircularFlounce, usable: Length) -> str:
     """The fewest arcs of the same fullness that fit on the cloth; empty where none do."""
-    for number in range(2, MOST_PIECES // flounce.pieces + 1):
+    for number in range(2, MOST_PIECES // flounce.pieces.number + 1):
         turn = flounce.turn / number
         if turn < LEAST_TURN:
             break
-        arcs = replace(flounce, pieces=flounce.pieces * number, turn=turn)
-        sheet = Worksheet(arcs)
+        arcs = flounce.with_inputs(pieces=flounce.pieces * number, turn=turn)
+        sheet = Worksheet(technique=arcs)
         _note_seam_line(sheet, arcs)
         _note_radii(sheet, arcs)
         if turn <= 180 and 2 * sheet["outer_radius"].mm * sin(radians(turn / 2)) <= float(usable):

@@ -6,8 +6,6 @@ sample take the place of the table's thread and shrinkage.
 
 from __future__ import annotations
 
-from dataclasses import dataclass
-from fractions import Fraction
 from math import sqrt
 from typing import ClassVar
 
@@ -15,28 +13,27 @@ from handout_engine.cautions import PINS_AND_IRON, RAISED_CLOTH, THIN_COTTON
 from handout_engine.drawing.needles import blade_and_thread, stitch_row, thread_bars
 from handout_engine.drawing.scene import Scene
 from handout_engine.inputs import (
-    Asked,
     choice,
     length,
     optional_length,
     optional_thread,
 )
-from handout_engine.lengths import Length, from_float, inches
+from handout_engine.lengths import from_float, inches
 from handout_engine.material_charts import material_charts
 from handout_engine.materials import MATERIALS, NOT, Material
+from handout_engine.numbers import Ratio
 from handout_engine.refusals import RefusalError
 from handout_engine.saying import Saying, Tape
 from handout_engine.sources import PRACTICE, published
 from handout_engine.technique import Technique
 from handout_engine.thread_and_needle import ThreadInputs, note_counts, note_needle, number
 from handout_engine.values import Value, sentence
-from handout_engine.workings import Picture, Step, Supply, Working
+from handout_engine.workings import Picture, Step, Supply
 from handout_engine.worksheet import Worksheet
 
 TEX, FINE, PERCENT = Saying.TEX, Saying.FINE, Saying.PERCENT
 
 
-@dataclass(frozen=True, kw_only=True)
 class ClothAdviser(ThreadInputs, Technique):
     """Needle, thread, stitch, fullness and care of a cloth."""
 
@@ -47,38 +44,36 @@ class ClothAdviser(ThreadInputs, Technique):
         "shrinkage and pressing."
     )
 
-    cloth: str = choice(
-        Asked("cloth", "The cloth to be sewn, or the one most like it.", basis=PRACTICE), *MATERIALS
+    cloth = choice(
+        "cloth", "The cloth to be sewn, or the one most like it.", *MATERIALS, basis=PRACTICE
     )
-    thread_at_hand: Fraction | None = optional_thread(
-        Asked(
-            "thread at hand",
-            "What its spool says: 60/2 Ne, 50 Nm, 30 tex or 270 denier.",
-            in_use="thread",
-        ),
+    thread_at_hand = optional_thread(
+        "thread at hand",
+        "What its spool says: 60/2 Ne, 50 Nm, 30 tex or 270 denier.",
         "the middle of what suits the cloth",
         ("5 tex", "120 tex"),
+        in_use="thread",
     )
-    wanted: Length = length(
-        Asked("cloth wanted", "Length that is needed once the cloth is washed."),
-        "1 yd",
-        ("1 in", "50 yd"),
+    wanted = length(
+        "cloth wanted", "Length that is needed once the cloth is washed.", "1 yd", ("1 in", "50 yd")
     )
-    sample_before: Length = length(
-        Asked("sample before washing", "A piece marked on the cloth, along the selvage.",
-              basis=PRACTICE),
+    sample_before = length(
+        "sample before washing",
+        "A piece marked on the cloth, along the selvage.",
         "10 in",
         ("4 in", "2 yd"),
-    )  # fmt: skip
-    sample_after: Length | None = optional_length(
-        Asked("sample after washing", "The same marks, measured again once it is dry."),
+        basis=PRACTICE,
+    )
+    sample_after = optional_length(
+        "sample after washing",
+        "The same marks, measured again once it is dry.",
         "not washed yet; the usual shrinkage of that cloth is used",
         ("3 in", "2 yd"),
     )
 
-    def work(self) -> Working:
+    def whole(self) -> Worksheet:
         """Everything the table knows; raises RefusalError for a thread that no needle takes."""
-        sheet = Worksheet(self)
+        sheet = Worksheet(technique=self)
         material = MATERIALS[self.cloth]
         _note_thread(sheet, self, material)
         note_counts(sheet)
@@ -93,7 +88,7 @@ class ClothAdviser(ThreadInputs, Technique):
         _add_supplies(sheet, material)
         _add_steps(sheet)
         _draw(sheet)
-        return sheet.finish()
+        return sheet
 
 
 def _note_thread(sheet: Worksheet, asked: ClothAdviser, material: Material) -> None:
@@ -138,7 +133,7 @@ def _note_care(sheet: Worksheet, asked: ClothAdviser, material: Material) -> Non
                basis=material.weight.basis)  # fmt: skip
     before, after = asked.sample_before, asked.sample_after
     if after is None:
-        share = material.shrinkage.what
+        share = Ratio(material.shrinkage.what)
         sheet.note("shrinkage", "shrinkage, usual", share, "", basis=material.shrinkage.basis,
                    saying=PERCENT)  # fmt: skip
     elif after > before:

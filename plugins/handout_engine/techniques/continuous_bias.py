@@ -2,8 +2,6 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
-from fractions import Fraction
 from math import sqrt
 from typing import ClassVar
 
@@ -15,7 +13,7 @@ from handout_engine.continuous_sizes import note_sides
 from handout_engine.continuous_steps import add_sample, add_steps
 from handout_engine.drawing.bias import joined_strip
 from handout_engine.drawing.continuous import Rows, cut_cloth, ruled_rows
-from handout_engine.inputs import CLOTH, Asked, length, optional_length, percentage
+from handout_engine.inputs import CLOTH, length, optional_length, percentage
 from handout_engine.lengths import ZERO, Length, from_float
 from handout_engine.refusals import RefusalError
 from handout_engine.saying import Tape
@@ -23,11 +21,10 @@ from handout_engine.sources import GEOMETRY, PRACTICE
 from handout_engine.technique import Technique
 from handout_engine.values import Value, sentence
 from handout_engine.ways_out import at_most, more_than, ways
-from handout_engine.workings import Chart, Picture, Seam, Working
+from handout_engine.workings import Chart, Picture, Seam
 from handout_engine.worksheet import Worksheet
 
 
-@dataclass(frozen=True, kw_only=True)
 class ContinuousBias(JoinInputs, Technique):
     """A strip that needs only two seams, whatever its length."""
 
@@ -38,43 +35,39 @@ class ContinuousBias(JoinInputs, Technique):
     )
     known_by: ClassVar[str] = "rows"
 
-    width: Length = length(
-        Asked("strip width", "Cut width of the strip."), "1 1/4 in", ("1/4 in", "12 in")
-    )
-    wanted: Length | None = optional_length(
-        Asked(
-            "length wanted",
-            "Length of strip; the cloth for it is then worked out.",
-            in_use="length_wanted",
-        ),
+    width = length("strip width", "Cut width of the strip.", "1 1/4 in", ("1/4 in", "12 in"))
+    wanted = optional_length(
+        "length wanted",
+        "Length of strip; the cloth for it is then worked out.",
         "3 yd, unless the size of the cloth is given",
         ("1 in", "100 yd"),
+        in_use="length_wanted",
     )
-    cloth_across: Length | None = optional_length(
-        Asked("cloth at hand, across", "Size of the cloth, square to the selvage."),
+    cloth_across = optional_length(
+        "cloth at hand, across",
+        "Size of the cloth, square to the selvage.",
         "a square",
         ("2 in", "120 in"),
     )
-    cloth_along: Length | None = optional_length(
-        Asked("cloth at hand, along", "Size of the cloth, along the selvage."),
+    cloth_along = optional_length(
+        "cloth at hand, along",
+        "Size of the cloth, along the selvage.",
         "a square",
         ("2 in", "20 yd"),
     )
-    least_saving: Fraction = percentage(
-        Asked(
-            "saving that makes it a rectangle",
-            "A rectangle is worked out where it takes so much less cloth than "
-            "the smallest square; at 100 % it stays a square.",
-            CLOTH,
-            PRACTICE,
-        ),
+    least_saving = percentage(
+        "saving that makes it a rectangle",
+        "A rectangle is worked out where it takes so much less cloth than "
+        "the smallest square; at 100 % it stays a square.",
         "10 %",
         100,
+        group=CLOTH,
+        basis=PRACTICE,
     )
 
-    def work(self) -> Working:
+    def whole(self) -> Worksheet:
         """Rows, length, cloth and lines to rule; raises RefusalError."""
-        sheet = Worksheet(self)
+        sheet = Worksheet(technique=self)
         short, long = note_sides(sheet, self.width, self.strip_allowance, self.cloth().usable)
         rows = _note_rows(sheet, self, short, long)
         _note_length(sheet, self, short, rows)
@@ -88,7 +81,7 @@ class ContinuousBias(JoinInputs, Technique):
         add_sample(sheet)
         add_steps(sheet, short, long)
         _draw(sheet, drawn)
-        return sheet.finish()
+        return sheet
 
 
 def _note_rows(sheet: Worksheet, inputs: ContinuousBias, short: Value, long: Value) -> Value:

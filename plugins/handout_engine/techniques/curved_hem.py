@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
 from fractions import Fraction
 from math import pi
 from typing import ClassVar
@@ -12,15 +11,15 @@ from handout_engine.curved_hem_steps import add_sample, add_steps
 from handout_engine.drawing.curved_hems import CurvedHem as Drawn
 from handout_engine.drawing.curved_hems import flat_curve, turned_curve
 from handout_engine.drawing.scene import Scene
-from handout_engine.inputs import SEWING, Asked, angle, choice, length, percentage
-from handout_engine.lengths import Length, from_float, inches
+from handout_engine.inputs import SEWING, angle, choice, length, percentage
+from handout_engine.lengths import from_float, inches
 from handout_engine.refusals import RefusalError
 from handout_engine.saying import Saying, Tape
 from handout_engine.sources import PRACTICE, published
 from handout_engine.technique import Technique
 from handout_engine.values import Value, sentence
 from handout_engine.ways_out import at_most, ways
-from handout_engine.workings import Chart, Picture, Seam, Supply, Working
+from handout_engine.workings import Chart, Picture, Seam, Supply
 from handout_engine.worksheet import Worksheet
 
 EASED, FACED = "eased", "faced"
@@ -28,7 +27,6 @@ TAPE = Tape(finest=32)
 CHARTED = ("1/4", "1/2", "1", "3/2", "2")
 
 
-@dataclass(frozen=True, kw_only=True)
 class CurvedHem(Technique):
     """A hem round a flared or circular skirt."""
 
@@ -39,54 +37,66 @@ class CurvedHem(Technique):
         "whether it can be eased in or wants a facing."
     )
 
-    edge: Length = length(
-        Asked("hem edge", "The finished lower edge, once round."), "100 in", ("4 in", "30 yd")
-    )
-    turning: Fraction = angle(
-        Asked("turning", "How far the lower edge turns on the flat pattern, all pieces together: a "
-              "full circle 360, a half circle 180, a slight flare 20 to 60."),
+    edge = length("hem edge", "The finished lower edge, once round.", "100 in", ("4 in", "30 yd"))
+    turning = angle(
+        "turning",
+        "How far the lower edge turns on the flat pattern, all pieces together: a "
+        "full circle 360, a half circle 180, a slight flare 20 to 60.",
         "360",
         ("1", "1080"),
-    )  # fmt: skip
-    finish: str = choice(
-        Asked("finish", "Turned up with its fullness eased in, or faced with a bias strip.",
-              SEWING),
+    )
+    finish = choice(
+        "finish",
+        "Turned up with its fullness eased in, or faced with a bias strip.",
         EASED,
         FACED,
-    )  # fmt: skip
-    hem_depth: Length = length(
-        Asked("hem depth", "From the finished edge to the hem's inner edge.", SEWING,
-              published("oregon-l87")),
+        group=SEWING,
+    )
+    hem_depth = length(
+        "hem depth",
+        "From the finished edge to the hem's inner edge.",
         "1/4 in",
         ("1/16 in", "20 in"),
-    )  # fmt: skip
-    turn: Length = length(
-        Asked("turned under", "Raw edge turned under; 0 for one that is overcast.", SEWING,
-              published("oregon-l87")),
+        group=SEWING,
+        basis=published("oregon-l87"),
+    )
+    turn = length(
+        "turned under",
+        "Raw edge turned under; 0 for one that is overcast.",
         "1/4 in",
         ("0 in", "2 in"),
-    )  # fmt: skip
-    most_ease: Fraction = percentage(
-        Asked("most ease", "Greatest share that shrinks or gathers in without pleats; wool takes "
-              "more, firm cotton less.", SEWING, PRACTICE),
+        group=SEWING,
+        basis=published("oregon-l87"),
+    )
+    most_ease = percentage(
+        "most ease",
+        "Greatest share that shrinks or gathers in without pleats; wool takes "
+        "more, firm cotton less.",
         "6 %",
         40,
-    )  # fmt: skip
-    facing_seam: Length = length(
-        Asked("facing seam", "Allowance of the seam along the edge.", SEWING, PRACTICE),
+        group=SEWING,
+        basis=PRACTICE,
+    )
+    facing_seam = length(
+        "facing seam",
+        "Allowance of the seam along the edge.",
         "1/4 in",
         ("1/8 in", "1 in"),
+        group=SEWING,
+        basis=PRACTICE,
     )
-    facing_overlap: Length = length(
-        Asked("overlap", "Added to the length of the bias strip to join its ends.", SEWING,
-              PRACTICE),
+    facing_overlap = length(
+        "overlap",
+        "Added to the length of the bias strip to join its ends.",
         "1 in",
         ("0 in", "6 in"),
-    )  # fmt: skip
+        group=SEWING,
+        basis=PRACTICE,
+    )
 
-    def work(self) -> Working:
+    def whole(self) -> Worksheet:
         """Lengths of all lines, the excess, and how it goes in; raises RefusalError."""
-        sheet = Worksheet(self)
+        sheet = Worksheet(technique=self)
         _check_depth(sheet, self)
         _note_lines(sheet, self)
         if self.finish == FACED:
@@ -101,7 +111,7 @@ class CurvedHem(Technique):
         add_sample(sheet)
         add_steps(sheet, self.finish == FACED)
         _draw(sheet, self)
-        return sheet.finish()
+        return sheet
 
 
 def _turned(curve: CurvedHem) -> float:

@@ -2,14 +2,13 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
 from math import floor
 from typing import ClassVar
 
 from handout_engine.cautions import PINS_AND_IRON
 from handout_engine.drawing.repeat_rows import RowStart, plain_row, row_start
 from handout_engine.drawing.scene import Scene
-from handout_engine.inputs import Asked, choice, count, length
+from handout_engine.inputs import choice, count, length
 from handout_engine.lengths import ZERO, Length
 from handout_engine.refusals import RefusalError
 from handout_engine.repeats import (
@@ -30,14 +29,13 @@ from handout_engine.stitch_needles import (
 from handout_engine.technique import Technique
 from handout_engine.values import Value, sentence
 from handout_engine.ways_out import just, ways
-from handout_engine.workings import Picture, Step, Working
+from handout_engine.workings import Picture, Step
 from handout_engine.worksheet import Worksheet
 
 EDGE, RING = "along an edge", "round a ring"
 ADJUST, KEEP = "stretch the repeat", "keep the repeat"
 
 
-@dataclass(frozen=True, kw_only=True)
 class DecorativeRow(NeedleInputs, RepeatInputs, Technique):
     """A row of a repeating stitch that comes out even."""
 
@@ -48,42 +46,43 @@ class DecorativeRow(NeedleInputs, RepeatInputs, Technique):
         "centred between equal margins."
     )
 
-    form: str = choice(
-        Asked("row", "From one end of an edge to the other, or round until it meets itself."),
-        EDGE,
-        RING,
+    form = choice(
+        "row", "From one end of an edge to the other, or round until it meets itself.", EDGE, RING
     )
-    edge: Length = length(
-        Asked("length of the edge", "Measured where the row is to run, not at the edge itself."),
+    edge = length(
+        "length of the edge",
+        "Measured where the row is to run, not at the edge itself.",
         "20 in",
         ("1 in", "20 yd"),
     )
-    margin: Length = length(
-        Asked("margin", "Kept free of stitches at each end of an edge; a ring has none."),
+    margin = length(
+        "margin",
+        "Kept free of stitches at each end of an edge; a ring has none.",
         "0 in",
         ("0 in", "12 in"),
     )
-    fit: str = choice(
-        Asked("fit", "Change the stitch length until it comes out, or keep it and centre the row."),
+    fit = choice(
+        "fit",
+        "Change the stitch length until it comes out, or keep it and centre the row.",
         ADJUST,
         KEEP,
     )
-    from_edge: Length = length(
-        Asked("distance from the edge", "From the finished edge to the middle of the row."),
+    from_edge = length(
+        "distance from the edge",
+        "From the finished edge to the middle of the row.",
         "1/2 in",
         ("1/16 in", "12 in"),
     )
-    rows: int = count(Asked("how many rows", "Rows of that length, such as two for two cuffs."),
-                      1, 50)  # fmt: skip
+    rows = count("how many rows", "Rows of that length, such as two for two cuffs.", 1, 50)
 
     @property
     def ends(self) -> Length:
         """What the two margins take of the edge."""
         return ZERO if self.form == RING else 2 * self.margin
 
-    def work(self) -> Working:
+    def whole(self) -> Worksheet:
         """Repeats, their size, and where the row must be on the way; raises RefusalError."""
-        sheet = Worksheet(self)
+        sheet = Worksheet(technique=self)
         run = _note_run(sheet, self)
         line = Line("edge", "edge", run, self.ends)
         if self.fit == ADJUST:
@@ -102,7 +101,7 @@ class DecorativeRow(NeedleInputs, RepeatInputs, Technique):
         _add_sample(sheet, self)
         _add_steps(sheet, self, adjusted, start)
         _draw(sheet, self, adjusted, margin if margin and margin.length else None)
-        return sheet.finish()
+        return sheet
 
 
 def _note_run(sheet: Worksheet, row: DecorativeRow) -> Value:
@@ -136,7 +135,7 @@ def _note_kept(sheet: Worksheet, row: DecorativeRow, line: Line) -> Value:
     def fills(edge: Length) -> bool:
         """Whether whole repeats fill the edge as it is said; one or more do, save in a ring."""
         number = (edge - row.ends) / row.repeat
-        return number >= 1 and (row.form != RING or number.denominator == 1)
+        return number >= 1 and (row.form != RING or number.number.denominator == 1)
 
     if not number or (row.form == RING and row.repeat * number != run):
         named = " or ".join(

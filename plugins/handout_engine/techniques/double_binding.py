@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
 from typing import ClassVar
 
 from handout_engine.binding import (
@@ -20,15 +19,12 @@ from handout_engine.binding_steps import (
     add_supplies,
 )
 from handout_engine.cautions import NOTHING_LOOSE_IN_THE_COT
-from handout_engine.inputs import SEWING, Asked, length
-from handout_engine.lengths import Length
+from handout_engine.inputs import SEWING, length
 from handout_engine.sources import PRACTICE
 from handout_engine.technique import Technique
-from handout_engine.workings import Working
 from handout_engine.worksheet import Worksheet
 
 
-@dataclass(frozen=True, kw_only=True)
 class DoubleBinding(BindingInputs, Technique):
     """Two layers round the edge: wears longest, and has a ready fold to fell."""
 
@@ -39,15 +35,18 @@ class DoubleBinding(BindingInputs, Technique):
     )
     known_by: ClassVar[str] = "section"
 
-    tail: Length = length(
-        Asked("tail", "Extra length to join the ends of a round binding.", SEWING, PRACTICE),
+    tail = length(
+        "tail",
+        "Extra length to join the ends of a round binding.",
         "10 in",
         ("1 in", "30 in"),
+        group=SEWING,
+        basis=PRACTICE,
     )
 
-    def work(self) -> Working:
+    def whole(self) -> Worksheet:
         """Strip width, length, cloth and steps; raises RefusalError."""
-        sheet = Worksheet(self)
+        sheet = Worksheet(technique=self)
         seam = note_seam(sheet, self)
         width = note_width(
             sheet,
@@ -62,7 +61,7 @@ class DoubleBinding(BindingInputs, Technique):
         add_sample(sheet, self)
         _add_steps(sheet, self)
         draw_binding(sheet, self, strips, double=True)
-        return sheet.finish()
+        return sheet
 
 
 def _add_steps(sheet: Worksheet, inputs: DoubleBinding) -> None:

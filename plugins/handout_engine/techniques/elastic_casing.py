@@ -2,8 +2,6 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
-from fractions import Fraction
 from typing import ClassVar
 
 from handout_engine.buttons import TAPE
@@ -14,7 +12,7 @@ from handout_engine.drawing.casings import Casing, casing_section, edge_lines, g
 from handout_engine.drawing.scene import Line
 from handout_engine.drawing.strips import FlatStrip, Rule
 from handout_engine.gathering_pictures import strips_picture
-from handout_engine.inputs import SEWING, Asked, choice, count, length, optional_length, ratio
+from handout_engine.inputs import SEWING, choice, count, length, optional_length, ratio
 from handout_engine.lengths import ZERO, Length
 from handout_engine.refusals import RefusalError
 from handout_engine.saying import Saying, decimal
@@ -23,13 +21,12 @@ from handout_engine.strips import StripsWanted, note_strips
 from handout_engine.technique import Technique
 from handout_engine.values import Value, sentence
 from handout_engine.ways_out import at_least, ways
-from handout_engine.workings import Grain, Picture, Piece, Seam, Supply, Working
+from handout_engine.workings import Grain, Picture, Piece, Seam, Supply
 from handout_engine.worksheet import Worksheet
 
 TURNED, STRIP = "turned from the edge", "a strip sewn on"
 
 
-@dataclass(frozen=True, kw_only=True)
 class ElasticCasing(ClothInputs, Technique):
     """A casing and the elastic that is drawn through it."""
 
@@ -39,76 +36,89 @@ class ElasticCasing(ClothInputs, Technique):
         "A casing for elastic, and how long the elastic is cut for the body it goes round."
     )
 
-    body: Length = length(
-        Asked("body", "The body where the elastic lies: waist, thigh, wrist."),
-        "18 in",
-        ("3 in", "60 in"),
+    body = length(
+        "body", "The body where the elastic lies: waist, thigh, wrist.", "18 in", ("3 in", "60 in")
     )
-    share: Fraction = ratio(
-        Asked("elastic to body", "Length of the closed elastic for each length of body.",
-              SEWING, PRACTICE),
+    share = ratio(
+        "elastic to body",
+        "Length of the closed elastic for each length of body.",
         "0.95",
         ("0.5", "1"),
-    )  # fmt: skip
-    garment_edge: Length | None = optional_length(
-        Asked(
-            "edge of the garment",
-            "All round, spread flat, before it is drawn in.",
-            in_use="opens_to",
-        ),
+        group=SEWING,
+        basis=PRACTICE,
+    )
+    garment_edge = optional_length(
+        "edge of the garment",
+        "All round, spread flat, before it is drawn in.",
         "one and a third times the body",
         ("3 in", "120 in"),
+        in_use="opens_to",
     )
-    must_pass: Length | None = optional_length(
-        Asked("what must pass", "Hip, hand or foot that the edge has to go over."),
+    must_pass = optional_length(
+        "what must pass",
+        "Hip, hand or foot that the edge has to go over.",
         "not looked at",
         ("3 in", "90 in"),
     )
-    stretch: Fraction = ratio(
-        Asked("stretch", "How long the elastic becomes when it is pulled, for each length at rest.",
-              SEWING, PRACTICE),
+    stretch = ratio(
+        "stretch",
+        "How long the elastic becomes when it is pulled, for each length at rest.",
         "1.8",
         ("1", "4"),
-    )  # fmt: skip
-    elastic: Length = length(
-        Asked("elastic", "Width of the elastic."), "1/4 in", ("1/8 in", "2 in")
+        group=SEWING,
+        basis=PRACTICE,
     )
-    made: str = choice(
-        Asked("casing", "The garment's own edge turned under, or a strip sewn on inside.", SEWING),
+    elastic = length("elastic", "Width of the elastic.", "1/4 in", ("1/8 in", "2 in"))
+    made = choice(
+        "casing",
+        "The garment's own edge turned under, or a strip sewn on inside.",
         TURNED,
         STRIP,
+        group=SEWING,
     )
-    heading: Length = length(
-        Asked("heading", "Turned casing: what stands above it as a small ruffle; 0 in for none."),
+    heading = length(
+        "heading",
+        "Turned casing: what stands above it as a small ruffle; 0 in for none.",
         "0 in",
         ("0 in", "4 in"),
     )
-    ease: Length = length(
-        Asked("ease of the casing", "How much wider it is than the elastic.", SEWING, PRACTICE),
+    ease = length(
+        "ease of the casing",
+        "How much wider it is than the elastic.",
         "1/8 in",
         ("1/16 in", "1 in"),
+        group=SEWING,
+        basis=PRACTICE,
     )
-    turn: Length = length(
-        Asked("turned under", "Along each raw edge of the casing.", SEWING, PRACTICE),
+    turn = length(
+        "turned under",
+        "Along each raw edge of the casing.",
         "1/4 in",
         ("1/16 in", "1/2 in"),
+        group=SEWING,
+        basis=PRACTICE,
     )
-    overlap: Length = length(
-        Asked("overlap", "Where the ends of the elastic are sewn together.", SEWING, PRACTICE),
+    overlap = length(
+        "overlap",
+        "Where the ends of the elastic are sewn together.",
         "1/2 in",
         ("1/4 in", "2 in"),
+        group=SEWING,
+        basis=PRACTICE,
     )
-    strip_allowance: Length = length(
-        Asked("end allowance", "Of a strip: where it is joined, and turned under at its ends.",
-              SEWING, PRACTICE),
+    strip_allowance = length(
+        "end allowance",
+        "Of a strip: where it is joined, and turned under at its ends.",
         "1/4 in",
         ("1/16 in", "1 in"),
-    )  # fmt: skip
-    make: int = count(Asked("how many", "Two for a pair of sleeves or legs."), 1, 200)
+        group=SEWING,
+        basis=PRACTICE,
+    )
+    make = count("how many", "Two for a pair of sleeves or legs.", 1, 200)
 
-    def work(self) -> Working:
+    def whole(self) -> Worksheet:
         """Casing, elastic, cloth and steps; raises RefusalError."""
-        sheet = Worksheet(self)
+        sheet = Worksheet(technique=self)
         edge = _note_edge(sheet, self)
         _note_elastic(sheet, self, edge)
         _note_passing(sheet, self, edge)
@@ -123,7 +133,7 @@ class ElasticCasing(ClothInputs, Technique):
         add_sample(sheet)
         add_steps(sheet, self.made == TURNED)
         _draw(sheet, self)
-        return sheet.finish()
+        return sheet
 
 
 def _note_edge(sheet: Worksheet, inputs: ElasticCasing) -> Value:
@@ -219,7 +229,7 @@ def _note_strip(sheet: Worksheet, inputs: ElasticCasing, edge: Value) -> None:
     usable = note_usable_width(sheet, inputs.cloth())
     strips = note_strips(sheet, StripsWanted(usable, long, width, ring=False, diagonal=False))
     sheet.pieces.append(
-        Piece("casing strip", "casing cloth", inputs.make * strips.whole, width,
+        Piece("casing strip", "casing cloth", inputs.make.number * strips.whole, width,
               sheet["strip_length"], Grain.CROSS)
     )  # fmt: skip
     sheet.seams.append(Seam("strip to strip", inputs.strip_allowance))

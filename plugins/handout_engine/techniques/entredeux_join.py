@@ -2,8 +2,6 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
-from fractions import Fraction
 from typing import ClassVar
 
 from handout_engine.cloth import ClothInputs, note_cloth, note_usable_width
@@ -12,27 +10,26 @@ from handout_engine.drawing.gathers import quarters
 from handout_engine.drawing.scene import Scene
 from handout_engine.gathering import note_rows
 from handout_engine.gathering_steps import add_washing_step
-from handout_engine.inputs import SEWING, Asked, choice, length, optional_length, ratio
+from handout_engine.inputs import SEWING, choice, length, optional_length, ratio
 from handout_engine.lace import (
     TrimInputs,
     add_lace_supplies,
     note_lace_to_buy,
 )
-from handout_engine.lengths import ZERO, Length, inches
+from handout_engine.lengths import ZERO, inches
 from handout_engine.refusals import RefusalError
 from handout_engine.saying import Tape
 from handout_engine.sources import PRACTICE, published
 from handout_engine.strips import StripsWanted, note_strips
 from handout_engine.technique import Technique
 from handout_engine.values import Value, sentence
-from handout_engine.workings import Grain, Mark, Picture, Piece, Seam, Step, Working
+from handout_engine.workings import Grain, Mark, Picture, Piece, Seam, Step
 from handout_engine.worksheet import Worksheet
 
 FLAT, GATHERED = "flat cloth", "gathered cloth"
 LACE, FREE = "lace", "left free"
 
 
-@dataclass(frozen=True, kw_only=True)
 class EntredeuxJoin(TrimInputs, ClothInputs, Technique):
     """One side of an entredeux joined to cloth, flat or gathered."""
 
@@ -43,63 +40,74 @@ class EntredeuxJoin(TrimInputs, ClothInputs, Technique):
         "the cloth is cut."
     )
 
-    edge: Length = length(Asked("edge", "Finished length of the join."), "12 in", ("1 in", "10 yd"))
-    cloth_side: str = choice(Asked("cloth", "Joined flat, or gathered."), FLAT, GATHERED)
-    fullness: Fraction = ratio(
-        Asked("fullness", "For gathered cloth: its length for each length of join.",
-              basis=PRACTICE),
+    edge = length("edge", "Finished length of the join.", "12 in", ("1 in", "10 yd"))
+    cloth_side = choice("cloth", "Joined flat, or gathered.", FLAT, GATHERED)
+    fullness = ratio(
+        "fullness",
+        "For gathered cloth: its length for each length of join.",
         "2",
         ("1", "6"),
-    )  # fmt: skip
-    panel: Length = length(
-        Asked("finished panel", "Depth of the cloth from the entredeux to its other edge."),
+        basis=PRACTICE,
+    )
+    panel = length(
+        "finished panel",
+        "Depth of the cloth from the entredeux to its other edge.",
         "8 in",
         ("1/2 in", "60 in"),
     )
-    visible: Length = length(
-        Asked("entredeux", "Width of its holes and cords."), "1/8 in", ("1/16 in", "1 in")
-    )
-    entredeux_allowance: Length = length(
-        Asked("entredeux allowance", "Cloth woven beside its cords, on each side.", SEWING,
-              PRACTICE),
+    visible = length("entredeux", "Width of its holes and cords.", "1/8 in", ("1/16 in", "1 in"))
+    entredeux_allowance = length(
+        "entredeux allowance",
+        "Cloth woven beside its cords, on each side.",
         "1/4 in",
         ("1/8 in", "1 in"),
-    )  # fmt: skip
-    trim: Length = length(
-        Asked("trimmed to", "What is left of both allowances to roll.", SEWING, PRACTICE),
+        group=SEWING,
+        basis=PRACTICE,
+    )
+    trim = length(
+        "trimmed to",
+        "What is left of both allowances to roll.",
         "1/8 in",
         ("1/16 in", "1/2 in"),
+        group=SEWING,
+        basis=PRACTICE,
     )
-    far_allowance: Length = length(
-        Asked("other allowance", "Hem or seam at the other edge of the cloth.", SEWING, PRACTICE),
+    far_allowance = length(
+        "other allowance",
+        "Hem or seam at the other edge of the cloth.",
         "1/2 in",
         ("0 in", "6 in"),
+        group=SEWING,
+        basis=PRACTICE,
     )
-    other_side: str = choice(
-        Asked("other side", "What the other side of the entredeux is joined to.", SEWING),
+    other_side = choice(
+        "other side",
+        "What the other side of the entredeux is joined to.",
         LACE,
         FLAT,
         FREE,
+        group=SEWING,
     )
-    strip_allowance: Length = length(
-        Asked("strip allowance", "Where widths of cloth are joined.", SEWING, PRACTICE),
+    strip_allowance = length(
+        "strip allowance",
+        "Where widths of cloth are joined.",
         "1/4 in",
         ("1/16 in", "1 in"),
+        group=SEWING,
+        basis=PRACTICE,
     )
-    rows_apart: Length | None = optional_length(
-        Asked(
-            "gathering rows apart",
-            "For gathered cloth: distance between the two rows.",
-            SEWING,
-            basis=published("utah-ruffle"),
-        ),
+    rows_apart = optional_length(
+        "gathering rows apart",
+        "For gathered cloth: distance between the two rows.",
         "1/4 in, or less where the allowance is narrower",
         ("1/16 in", "1 in"),
+        group=SEWING,
+        basis=published("utah-ruffle"),
     )
 
-    def work(self) -> Working:
+    def whole(self) -> Worksheet:
         """What the join takes, lengths and widths, cloth and steps; raises RefusalError."""
-        sheet = Worksheet(self)
+        sheet = Worksheet(technique=self)
         _check(self)
         _note_sizes(sheet, self)
         rows = _note_gathers(sheet, self)
@@ -111,7 +119,7 @@ class EntredeuxJoin(TrimInputs, ClothInputs, Technique):
         _add_sample(sheet)
         _add_steps(sheet, self)
         _draw(sheet, self)
-        return sheet.finish()
+        return sheet
 
     @property
     def gathered(self) -> bool:
@@ -163,7 +171,7 @@ def _note_panel(sheet: Worksheet, join: EntredeuxJoin, rows: tuple[Value, ...]) 
     line = Mark("line to stitch in the ditch", join.entredeux_allowance)
     marks = (*(Mark(row.label, row.length) for row in rows), line)
     sheet.pieces.append(
-        Piece("panel", "cloth", count.whole * join.make, sheet["cut_width"], sheet["strip_length"],
+        Piece("panel", "cloth", count.whole * join.make.number, sheet["cut_width"], sheet["strip_length"],
               Grain.CROSS, marks)
     )  # fmt: skip
     note_cloth(sheet, "cloth", cloth)

@@ -2,8 +2,6 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
-from fractions import Fraction
 from typing import ClassVar
 
 from handout_engine.cautions import LACE_CATCHES, LONG_FLOATS, PINS_AND_IRON
@@ -12,20 +10,19 @@ from handout_engine.drawing.fagoting import Fagoting, edges_cut_through, fagoted
 from handout_engine.drawing.scene import Scene
 from handout_engine.fagoting import note_repeats, note_thread
 from handout_engine.gathering_steps import add_washing_step
-from handout_engine.inputs import SEWING, Asked, length, lengths, percentage
+from handout_engine.inputs import SEWING, length, lengths, percentage
 from handout_engine.lengths import Length, total
 from handout_engine.refusals import RefusalError
 from handout_engine.saying import Tape
 from handout_engine.sources import GIVEN, PRACTICE
 from handout_engine.technique import Technique
 from handout_engine.values import Value, sentence
-from handout_engine.workings import Grain, Mark, Picture, Piece, Seam, Step, Supply, Working
+from handout_engine.workings import Grain, Mark, Picture, Piece, Seam, Step, Supply
 from handout_engine.worksheet import Worksheet
 
 TAPE = Tape(finest=32)
 
 
-@dataclass(frozen=True, kw_only=True)
 class FagotedBand(ClothInputs, Technique):
     """A band of folded strips with open stitches between them."""
 
@@ -36,60 +33,73 @@ class FagotedBand(ClothInputs, Technique):
         "repeats and thread."
     )
 
-    edge: Length = length(
-        Asked("length of the band", "Along its stitches, finished."), "12 in", ("1 in", "100 in")
+    edge = length(
+        "length of the band", "Along its stitches, finished.", "12 in", ("1 in", "100 in")
     )
-    widths: tuple[Length, ...] = lengths(
-        Asked("strips", "Finished width of each folded strip, from the top; at least two."),
+    widths = lengths(
+        "strips",
+        "Finished width of each folded strip, from the top; at least two.",
         "3/4 in, 3/4 in, 3/4 in",
         ("1/8 in", "20 in"),
         most=9,
     )
-    gap: Length = length(
-        Asked("gap", "Open space between two folded edges.", basis=PRACTICE),
+    gap = length(
+        "gap", "Open space between two folded edges.", "1/4 in", ("1/16 in", "1 in"), basis=PRACTICE
+    )
+    repeat = length(
+        "repeat",
+        "From one stitch to the next on the same edge.",
         "1/4 in",
         ("1/16 in", "1 in"),
+        basis=PRACTICE,
     )
-    repeat: Length = length(
-        Asked("repeat", "From one stitch to the next on the same edge.", basis=PRACTICE),
-        "1/4 in",
-        ("1/16 in", "1 in"),
-    )
-    tolerance: Fraction = percentage(
-        Asked("tolerance", "How far the repeat may be changed to come out whole.", SEWING,
-              PRACTICE),
+    tolerance = percentage(
+        "tolerance",
+        "How far the repeat may be changed to come out whole.",
         "10 %",
         50,
-    )  # fmt: skip
-    turn: Length = length(
-        Asked("turned under", "Allowance folded back at each edge that is fagoted.", SEWING,
-              PRACTICE),
+        group=SEWING,
+        basis=PRACTICE,
+    )
+    turn = length(
+        "turned under",
+        "Allowance folded back at each edge that is fagoted.",
         "1/4 in",
         ("1/16 in", "3/4 in"),
-    )  # fmt: skip
-    outer: Length = length(
-        Asked("outer allowance", "At the two outer edges of the band.", SEWING, PRACTICE),
+        group=SEWING,
+        basis=PRACTICE,
+    )
+    outer = length(
+        "outer allowance",
+        "At the two outer edges of the band.",
         "1/4 in",
         ("1/16 in", "4 in"),
+        group=SEWING,
+        basis=PRACTICE,
     )
-    end: Length = length(
-        Asked("end allowance", "At each end of the band.", SEWING, PRACTICE),
+    end = length(
+        "end allowance",
+        "At each end of the band.",
         "1/4 in",
         ("0 in", "4 in"),
+        group=SEWING,
+        basis=PRACTICE,
     )
-    bite: Length = length(
-        Asked("stitch in the fold", "How deep a stitch goes into the folded edge.", SEWING,
-              PRACTICE),
+    bite = length(
+        "stitch in the fold",
+        "How deep a stitch goes into the folded edge.",
         "1/16 in",
         ("1/32 in", "1/2 in"),
-    )  # fmt: skip
+        group=SEWING,
+        basis=PRACTICE,
+    )
 
-    def work(self) -> Working:
+    def whole(self) -> Worksheet:
         """Finished width, cut strips, repeats, thread, cloth, steps; raises RefusalError."""
         _check(self)
-        sheet = Worksheet(self)
+        sheet = Worksheet(technique=self)
         _note_width(sheet, self)
-        note_repeats(sheet, self.edge, self.repeat, self.tolerance)
+        note_repeats(sheet, self.edge, self.repeat, self.tolerance.number)
         note_thread(sheet, self.gap, self.bite)
         cloth = self.cloth()
         note_usable_width(sheet, cloth)
@@ -103,7 +113,7 @@ class FagotedBand(ClothInputs, Technique):
         _add_sample(sheet)
         _add_steps(sheet)
         _draw(sheet, self)
-        return sheet.finish()
+        return sheet
 
 
 def _check(band: FagotedBand) -> None:

@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
 from fractions import Fraction
 from typing import ClassVar
 
@@ -12,7 +11,7 @@ from handout_engine.drawing.panels import TALL, cut_panels, joined_panel
 from handout_engine.drawing.scene import Scene
 from handout_engine.drawing.seam_sections import SeamSizes, seam_stages
 from handout_engine.gathering_steps import add_washing_step
-from handout_engine.inputs import SEWING, Asked, count, length, ratio
+from handout_engine.inputs import SEWING, count, length, ratio
 from handout_engine.lengths import Length
 from handout_engine.refusals import RefusalError
 from handout_engine.saying import Tape
@@ -28,13 +27,12 @@ from handout_engine.seams import (
 from handout_engine.sources import PRACTICE
 from handout_engine.technique import Technique
 from handout_engine.values import Value, sentence
-from handout_engine.workings import Chart, Grain, Mark, Picture, Piece, Step, Supply, Working
+from handout_engine.workings import Chart, Grain, Mark, Picture, Piece, Step, Supply
 from handout_engine.worksheet import Worksheet
 
 LONGEST_PIECE = Length(Fraction(50_000))
 
 
-@dataclass(frozen=True, kw_only=True)
 class FineSeams(SeamInputs, ClothInputs, Technique):
     """A panel pieced with one of the fine seams."""
 
@@ -45,35 +43,38 @@ class FineSeams(SeamInputs, ClothInputs, Technique):
         "the cloth, and how wide the pieces are cut."
     )
 
-    panel: Length = length(
-        Asked("finished panel", "Width of the panel when all its seams are sewn."),
+    panel = length(
+        "finished panel",
+        "Width of the panel when all its seams are sewn.",
         "21 in",
         ("2 in", "60 in"),
     )
-    seams: int = count(Asked("number of seams", "Seams across the panel."), 2, 12)
-    along: Length = length(
-        Asked("length of the seams", "Cut length of the pieces, along the seams."),
+    seams = count("number of seams", "Seams across the panel.", 2, 12)
+    along = length(
+        "length of the seams",
+        "Cut length of the pieces, along the seams.",
         "18 in",
         ("2 in", "3 yd"),
     )
-    side: Length = length(
-        Asked("side allowance", "Added at both outer edges of the panel.", SEWING, PRACTICE),
+    side = length(
+        "side allowance",
+        "Added at both outer edges of the panel.",
         "1/2 in",
         ("0 in", "4 in"),
+        group=SEWING,
+        basis=PRACTICE,
     )
-    fullness: Fraction = ratio(
-        Asked(
-            "fullness",
-            "For gathers only: length of each piece for each length of the piece before it.",
-            basis=PRACTICE,
-        ),
+    fullness = ratio(
+        "fullness",
+        "For gathers only: length of each piece for each length of the piece before it.",
         "2",
         ("1", "4"),
+        basis=PRACTICE,
     )
 
-    def work(self) -> Working:
+    def whole(self) -> Worksheet:
         """Allowances, cut widths, cloth, steps and cross-sections; raises RefusalError."""
-        sheet = Worksheet(self)
+        sheet = Worksheet(technique=self)
         join = note_join(sheet, self)
         _note_widths(sheet, self, join)
         _check_ridge(self, join, sheet["piece_width"])
@@ -86,7 +87,7 @@ class FineSeams(SeamInputs, ClothInputs, Technique):
         _add_sample(sheet, join)
         _add_steps(sheet, self, join)
         _draw(sheet, self, join)
-        return sheet.finish()
+        return sheet
 
 
 def _note_widths(sheet: Worksheet, panel: FineSeams, join: Join) -> None:
@@ -151,7 +152,7 @@ def _add_pieces(sheet: Worksheet, panel: FineSeams, join: Join) -> None:
             sheet.pieces.append(Piece(f"piece {number}", "cloth", 1, sheet[f"{name}_cut_width"],
                                       cut, Grain.STRAIGHT, marks.get(name, ())))  # fmt: skip
         return
-    counts = {"first": 1, "middle": panel.seams - 1, "last": 1}
+    counts = {"first": 1, "middle": panel.seams.number - 1, "last": 1}
     for name, many in counts.items():
         if many:
             width, lines = sheet[f"{name}_cut_width"], marks.get(name, ())

@@ -6,7 +6,6 @@ that the band is twice that wide and two bands, lapped centre on centre, cover o
 
 from __future__ import annotations
 
-from dataclasses import dataclass
 from typing import ClassVar
 
 from handout_engine.buttons import TAPE, ButtonInputs, note_extension
@@ -14,14 +13,14 @@ from handout_engine.cautions import BUTTONS_AS_SMALL_PARTS, OLD_BUTTONS, PINS_AN
 from handout_engine.cloth import ClothInputs, note_cloth
 from handout_engine.front_band_pictures import add_pictures
 from handout_engine.front_band_steps import add_sample, add_steps
-from handout_engine.inputs import SEWING, Asked, choice, count, length, optional_length
+from handout_engine.inputs import SEWING, choice, count, length, optional_length
 from handout_engine.lengths import Length, inches
 from handout_engine.refusals import RefusalError
 from handout_engine.sources import GEOMETRY, GIVEN, PRACTICE
 from handout_engine.technique import Technique
 from handout_engine.values import Value, sentence
 from handout_engine.ways_out import at_least, at_most, ways
-from handout_engine.workings import Grain, Mark, Piece, Seam, Supply, Working
+from handout_engine.workings import Grain, Mark, Piece, Seam, Supply
 from handout_engine.worksheet import Worksheet
 
 ONE, TWO, CUT_ON = "a folded strip", "two cloths", "cut on with its facing"
@@ -29,7 +28,6 @@ EDGE, OPENING = "a front edge", "an opening cut into the front"
 WIDEST_FILLED, USUAL_ALLOWANCE = inches("1/2"), inches("1/4")
 
 
-@dataclass(frozen=True, kw_only=True)
 class FrontBand(ButtonInputs, ClothInputs, Technique):
     """Bands for the two fronts of a buttoned opening."""
 
@@ -40,68 +38,79 @@ class FrontBand(ButtonInputs, ClothInputs, Technique):
         "a facing cut on."
     )
 
-    opening: Length = length(
-        Asked("length of the band", "Finished, from its upper to its lower end."),
+    opening = length(
+        "length of the band",
+        "Finished, from its upper to its lower end.",
         "12 in",
         ("1 in", "60 in"),
     )
-    made: str = choice(
-        Asked("made of", "A strip folded in half, two cloths of which the second shows as a narrow "
-              "edge, or the front itself with its facing cut on.", SEWING),
+    made = choice(
+        "made of",
+        "A strip folded in half, two cloths of which the second shows as a narrow "
+        "edge, or the front itself with its facing cut on.",
         ONE,
         TWO,
         CUT_ON,
-    )  # fmt: skip
-    edge: Length = length(
-        Asked("contrast edge", "Of two cloths: what of the second shows along the front edge."),
+        group=SEWING,
+    )
+    edge = length(
+        "contrast edge",
+        "Of two cloths: what of the second shows along the front edge.",
         "1/8 in",
         ("1/16 in", "1 in"),
     )
-    onto: str = choice(
-        Asked(
-            "set onto",
-            "An open front, or an opening that is cut into a front; there the garment's own seams "
-            "take the ends of the band.",
-            SEWING,
-        ),
+    onto = choice(
+        "set onto",
+        "An open front, or an opening that is cut into a front; there the garment's own seams "
+        "take the ends of the band.",
         EDGE,
         OPENING,
+        group=SEWING,
     )
-    edge_seam: Length | None = optional_length(
-        Asked("edge seam", "Of two cloths: allowance of the seam that joins them; it lies in the "
-              "edge.", SEWING, PRACTICE),
+    edge_seam = optional_length(
+        "edge seam",
+        "Of two cloths: allowance of the seam that joins them; it lies in the edge.",
         "as wide as the edge up to 1/2 in, so that it fills it; 1/4 in for a wider one",
         ("1/16 in", "1 in"),
-    )  # fmt: skip
-    seam: Length = length(
-        Asked("band seam", "Allowance between band and front; as much is turned under inside.",
-              SEWING, PRACTICE),
+        group=SEWING,
+        basis=PRACTICE,
+    )
+    seam = length(
+        "band seam",
+        "Allowance between band and front; as much is turned under inside.",
         "1/4 in",
         ("1/16 in", "1 in"),
-    )  # fmt: skip
-    facing: Length | None = optional_length(
-        Asked("facing", "Cut on: finished width of the facing, from the fold to its inner edge.",
-              SEWING),
+        group=SEWING,
+        basis=PRACTICE,
+    )
+    facing = optional_length(
+        "facing",
+        "Cut on: finished width of the facing, from the fold to its inner edge.",
         "as wide as the band",
         ("1/4 in", "8 in"),
-    )  # fmt: skip
-    facing_turn: Length = length(
-        Asked("turned under", "Cut on: what is turned under along the facing's inner edge.",
-              SEWING, PRACTICE),
+        group=SEWING,
+    )
+    facing_turn = length(
+        "turned under",
+        "Cut on: what is turned under along the facing's inner edge.",
         "1/4 in",
         ("1/16 in", "1 in"),
-    )  # fmt: skip
-    end_allowance: Length = length(
-        Asked("end allowance", "Beyond the band at its upper and at its lower end.", SEWING,
-              PRACTICE),
+        group=SEWING,
+        basis=PRACTICE,
+    )
+    end_allowance = length(
+        "end allowance",
+        "Beyond the band at its upper and at its lower end.",
         "1/4 in",
         ("0 in", "3 in"),
-    )  # fmt: skip
-    bands: int = count(Asked("how many", "Two for one garment, right and left."), 2, 200)
+        group=SEWING,
+        basis=PRACTICE,
+    )
+    bands = count("how many", "Two for one garment, right and left.", 2, 200)
 
-    def work(self) -> Working:
+    def whole(self) -> Worksheet:
         """Extension, strips, cloth and steps; raises RefusalError."""
-        sheet = Worksheet(self)
+        sheet = Worksheet(technique=self)
         if self.onto == OPENING and self.made == CUT_ON:
             raise RefusalError(
                 "a band that is cut on belongs to an open front; make it of strips, or set it onto "
@@ -118,7 +127,7 @@ class FrontBand(ButtonInputs, ClothInputs, Technique):
         add_sample(sheet)
         add_steps(sheet, self.made, self.onto == OPENING)
         add_pictures(sheet, self.made == TWO, self.made == CUT_ON)
-        return sheet.finish()
+        return sheet
 
 
 def _check_seam(inputs: FrontBand, band: Length) -> None:

@@ -10,12 +10,11 @@ from handout_engine.cautions import LOOSE_THREADS, PINS_AND_IRON
 from handout_engine.drawing.fullness import compared
 from handout_engine.drawing.gathers import quarters
 from handout_engine.drawing.scene import Scene
-from handout_engine.inputs import Asked, choice, length
-from handout_engine.lengths import Length
+from handout_engine.inputs import choice, length
 from handout_engine.sources import PRACTICE
 from handout_engine.technique import Technique
 from handout_engine.values import sentence
-from handout_engine.workings import Chart, Picture, Supply, Working
+from handout_engine.workings import Chart, Picture, Supply
 from handout_engine.worksheet import Worksheet
 
 
@@ -44,7 +43,6 @@ ADVICE: dict[str, Advice] = {
 }
 
 
-@dataclass(frozen=True, kw_only=True)
 class FullnessAdvice(Technique):
     """Which fullness to begin with, and the strip lengths that go with it."""
 
@@ -54,20 +52,20 @@ class FullnessAdvice(Technique):
         "Where to begin for a cloth or trim, and what an edge takes at the least and at the most."
     )
 
-    gathered: str = choice(
-        Asked("what is gathered", "The kind of cloth or trim.", basis=PRACTICE),
+    gathered = choice(
+        "what is gathered",
+        "The kind of cloth or trim.",
         "light cotton",
         *(kind for kind in ADVICE if kind != "light cotton"),
+        basis=PRACTICE,
     )
-    edge: Length = length(
-        Asked("finished edge", "Length of the edge that it is gathered to."),
-        "18 in",
-        ("1 in", "20 yd"),
+    edge = length(
+        "finished edge", "Length of the edge that it is gathered to.", "18 in", ("1 in", "20 yd")
     )
 
-    def work(self) -> Working:
+    def whole(self) -> Worksheet:
         """Least, most and beginning fullness, with their strips."""
-        sheet = Worksheet(self)
+        sheet = Worksheet(technique=self)
         advice = ADVICE[self.gathered]
         for name, words, ratio in (
             ("least", "least fullness", advice.least),
@@ -82,7 +80,7 @@ class FullnessAdvice(Technique):
         sheet.cautions.extend((PINS_AND_IRON, LOOSE_THREADS))
         _add_steps(sheet)
         _draw(sheet)
-        return sheet.finish()
+        return sheet
 
 
 def _chart() -> Chart:

@@ -2,24 +2,21 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
 from typing import ClassVar
 
 from handout_engine.cautions import LOOSE_THREADS, PINS_AND_IRON
 from handout_engine.drawing.gathers import quarters
 from handout_engine.drawing.scene import Scene
-from handout_engine.inputs import SEWING, Asked, length
-from handout_engine.lengths import Length
+from handout_engine.inputs import SEWING, length
 from handout_engine.refusals import RefusalError
 from handout_engine.saying import Saying, Tape
 from handout_engine.sources import PRACTICE
 from handout_engine.technique import Technique
 from handout_engine.values import Value, sentence
-from handout_engine.workings import Picture, Supply, Working
+from handout_engine.workings import Picture, Supply
 from handout_engine.worksheet import Worksheet
 
 
-@dataclass(frozen=True, kw_only=True)
 class FullnessSample(Technique):
     """Fullness from a test strip, and the strip that an edge then needs."""
 
@@ -29,28 +26,35 @@ class FullnessSample(Technique):
         "Gather a test strip, measure it before and after, and know how long a strip an edge needs."
     )
 
-    before: Length = length(
-        Asked("sample before gathering", "Length of the test strip, laid flat.", basis=PRACTICE),
+    before = length(
+        "sample before gathering",
+        "Length of the test strip, laid flat.",
         "12 in",
         ("2 in", "5 yd"),
+        basis=PRACTICE,
     )
-    after: Length = length(
-        Asked("sample after gathering", "Its length once it is gathered as full as you like it."),
+    after = length(
+        "sample after gathering",
+        "Its length once it is gathered as full as you like it.",
         "6 in",
         ("1/2 in", "5 yd"),
     )
-    edge: Length = length(
-        Asked("finished edge", "The edge that the real strip is to be gathered to."),
+    edge = length(
+        "finished edge",
+        "The edge that the real strip is to be gathered to.",
         "18 in",
         ("1 in", "20 yd"),
     )
-    end_allowance: Length = length(
-        Asked("end allowance", "Added at each end of the strip.", SEWING, PRACTICE),
+    end_allowance = length(
+        "end allowance",
+        "Added at each end of the strip.",
         "1/4 in",
         ("0 in", "3 in"),
+        group=SEWING,
+        basis=PRACTICE,
     )
 
-    def work(self) -> Working:
+    def whole(self) -> Worksheet:
         """Fullness and strip length; raises RefusalError when the sample did not get shorter."""
         if self.after > self.before:
             tape = Tape(finest=32)
@@ -59,7 +63,7 @@ class FullnessSample(Technique):
                 "gathering only shortens a strip, so the two may be exchanged",
                 "after",
             )
-        sheet = Worksheet(self)
+        sheet = Worksheet(technique=self)
         sheet.note("fullness", "fullness of the sample", self.before / self.after,
                           "{before} / {after}")  # fmt: skip
         strip = sheet.note(
@@ -77,7 +81,7 @@ class FullnessSample(Technique):
         _add_steps(sheet)
         sheet.pictures.append(_picture("finished", sheet["after"], sheet["before"], True))
         sheet.pictures.append(_picture("strip", sheet["edge"], strip, False))
-        return sheet.finish()
+        return sheet
 
 
 def _add_steps(sheet: Worksheet) -> None:

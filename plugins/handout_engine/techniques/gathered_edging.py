@@ -2,36 +2,33 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
-from fractions import Fraction
 from typing import ClassVar
 
 from handout_engine.cautions import NOT_SLEEPWEAR
 from handout_engine.drawing.edgings import edging
 from handout_engine.drawing.gathers import quarters
 from handout_engine.drawing.scene import Scene
-from handout_engine.inputs import SEWING, Asked, choice, length, optional_count, ratio
+from handout_engine.inputs import SEWING, choice, length, optional_count, ratio
 from handout_engine.lace import (
     LaceInputs,
     add_lace_supplies,
     add_lace_washing_step,
     note_lace_to_buy,
 )
-from handout_engine.lengths import ZERO, Length
+from handout_engine.lengths import ZERO
 from handout_engine.refusals import RefusalError
 from handout_engine.saying import Tape
 from handout_engine.sources import GEOMETRY, PRACTICE
 from handout_engine.technique import Technique
 from handout_engine.values import sentence
 from handout_engine.ways_out import at_most, ways
-from handout_engine.workings import Chart, Picture, Seam, Step, Working
+from handout_engine.workings import Chart, Picture, Seam, Step
 from handout_engine.worksheet import Worksheet
 
 OPEN, RING = "open", "ring"
 ROLLED, ENTREDEUX = "a rolled edge", "entredeux"
 
 
-@dataclass(frozen=True, kw_only=True)
 class GatheredEdging(LaceInputs, Technique):
     """Lace edging drawn up on its heading thread and whipped to a rolled edge or an entredeux."""
 
@@ -42,44 +39,44 @@ class GatheredEdging(LaceInputs, Technique):
         "corner."
     )
 
-    edge: Length = length(
-        Asked("edge", "Length of the finished edge that the lace is sewn to, round all corners."),
+    edge = length(
+        "edge",
+        "Length of the finished edge that the lace is sewn to, round all corners.",
         "24 in",
         ("1 in", "20 yd"),
     )
-    fullness: Fraction = ratio(
-        Asked("fullness", "Length of the lace for each length of edge.", basis=PRACTICE),
-        "1.5",
-        ("1", "4"),
+    fullness = ratio(
+        "fullness", "Length of the lace for each length of edge.", "1.5", ("1", "4"), basis=PRACTICE
     )
-    corners: int | None = optional_count(
-        Asked("corners", "Outward corners that the lace turns."), "none", 24
-    )
-    corner_widths: Fraction = ratio(
-        Asked(
-            "extra at a corner",
-            "Lace eased in at each corner beyond the fullness, in widths of the lace.",
-            SEWING,
-            PRACTICE,
-        ),
+    corners = optional_count("corners", "Outward corners that the lace turns.", "none", 24)
+    corner_widths = ratio(
+        "extra at a corner",
+        "Lace eased in at each corner beyond the fullness, in widths of the lace.",
         "2",
         ("0", "6"),
+        group=SEWING,
+        basis=PRACTICE,
     )
-    onto: str = choice(
-        Asked("sewn to", "Cloth whose edge is rolled, or the holes of an entredeux.", SEWING),
+    onto = choice(
+        "sewn to",
+        "Cloth whose edge is rolled, or the holes of an entredeux.",
         ROLLED,
         ENTREDEUX,
+        group=SEWING,
     )
-    ends: str = choice(Asked("ends", "Open, or a ring whose ends are joined.", SEWING), OPEN, RING)
-    roll: Length = length(
-        Asked("roll takes", "Cloth that the rolled and whipped edge takes.", SEWING, PRACTICE),
+    ends = choice("ends", "Open, or a ring whose ends are joined.", OPEN, RING, group=SEWING)
+    roll = length(
+        "roll takes",
+        "Cloth that the rolled and whipped edge takes.",
         "3 mm",
         ("0 mm", "12 mm"),
+        group=SEWING,
+        basis=PRACTICE,
     )
 
-    def work(self) -> Working:
+    def whole(self) -> Worksheet:
         """Length, marks, what the cloth gives to its roll, and steps; raises RefusalError."""
-        sheet = Worksheet(self)
+        sheet = Worksheet(technique=self)
         _note_lengths(sheet, self)
         note_lace_to_buy(sheet, sheet["lace_length"])
         if self.onto == ROLLED:
@@ -91,7 +88,7 @@ class GatheredEdging(LaceInputs, Technique):
         sheet.charts.append(_chart(sheet, self))
         _add_steps(sheet, self)
         _draw(sheet, self)
-        return sheet.finish()
+        return sheet
 
 
 def _note_lengths(sheet: Worksheet, lace: GatheredEdging) -> None:

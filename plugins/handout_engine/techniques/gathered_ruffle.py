@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
 from typing import ClassVar
 
 from handout_engine.cloth import note_cloth
@@ -30,15 +29,13 @@ from handout_engine.gathering_steps import (
     add_washing_step,
 )
 from handout_engine.hems import HemInputs, hem_step, note_hem
-from handout_engine.inputs import Asked, length
-from handout_engine.lengths import Length
+from handout_engine.inputs import length
 from handout_engine.technique import Technique
 from handout_engine.values import Value, sentence
-from handout_engine.workings import Mark, Seam, Working
+from handout_engine.workings import Mark, Seam
 from handout_engine.worksheet import Worksheet
 
 
-@dataclass(frozen=True, kw_only=True)
 class GatheredRuffle(HemInputs, EdgeSeamInputs, GatherInputs, Technique):
     """A single ruffle gathered into a seam."""
 
@@ -48,15 +45,16 @@ class GatheredRuffle(HemInputs, EdgeSeamInputs, GatherInputs, Technique):
         "A strip, hemmed or folded double, gathered along one edge into a seam."
     )
 
-    depth: Length = length(
-        Asked("finished depth", "From the joining seam to the finished lower edge."),
+    depth = length(
+        "finished depth",
+        "From the joining seam to the finished lower edge.",
         "2 in",
         ("1/4 in", "40 in"),
     )
 
-    def work(self) -> Working:
+    def whole(self) -> Worksheet:
         """Cut width, strips, cloth, gathering rows and steps; raises RefusalError."""
-        sheet = Worksheet(self)
+        sheet = Worksheet(technique=self)
         cloth = self.cloth()
         width = _note_width(sheet, self)
         note_gathered_length(sheet)
@@ -71,7 +69,7 @@ class GatheredRuffle(HemInputs, EdgeSeamInputs, GatherInputs, Technique):
         add_sample(sheet, width, "a strip")
         _add_steps(sheet, self)
         _draw(sheet, self, rows)
-        return sheet.finish()
+        return sheet
 
 
 def _note_width(sheet: Worksheet, ruffle: GatheredRuffle) -> Value:
@@ -112,7 +110,7 @@ def _draw(sheet: Worksheet, ruffle: GatheredRuffle, rows: tuple[Value, Value]) -
     strip = FlatStrip(sentence("ruffle strip"), sheet["cut_width"], sheet["strip_length"], rules)
     sheet.pictures.extend(
         (
-            finished_picture(sheet, [GatheredLayer(sheet["depth"], ruffle.fullness)]),
+            finished_picture(sheet, [GatheredLayer(sheet["depth"], ruffle.fullness.number)]),
             strips_picture([strip], "One strip, with the lines to mark."),
             quarters_picture(sheet),
         )

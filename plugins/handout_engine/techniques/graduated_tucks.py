@@ -7,13 +7,12 @@ decides which tuck that is.
 from __future__ import annotations
 
 from collections.abc import Iterable, Sequence
-from dataclasses import dataclass
 from typing import ClassVar
 
 from handout_engine.cloth import note_cloth
 from handout_engine.folds import Fold, FoldedPanel, Lie
-from handout_engine.inputs import Asked, choice, length, lengths, optional_length
-from handout_engine.lengths import Length, total
+from handout_engine.inputs import choice, length, lengths, optional_length
+from handout_engine.lengths import total
 from handout_engine.sources import GEOMETRY, GIVEN, PRACTICE, published
 from handout_engine.technique import Technique
 from handout_engine.tucking import (
@@ -36,13 +35,12 @@ from handout_engine.tucking_pictures import TuckPictures, add_pictures
 from handout_engine.tucking_room import check_gaps, check_margins
 from handout_engine.tucking_steps import add_cutting_step, add_pressing_step
 from handout_engine.values import Value
-from handout_engine.workings import Chart, Working
+from handout_engine.workings import Chart
 from handout_engine.worksheet import Worksheet
 
 ONE, TWO = "one from the left edge", "two facing the centre"
 
 
-@dataclass(frozen=True, kw_only=True)
 class GraduatedTucks(SpareInputs, TuckInputs, Technique):
     """Tucks whose depths go up in steps."""
 
@@ -53,63 +51,53 @@ class GraduatedTucks(SpareInputs, TuckInputs, Technique):
         "two facing a centre."
     )
 
-    depths: tuple[Length, ...] = lengths(
-        Asked(
-            "depths",
-            "Depth of each tuck from left to right, or from the centre outward for two sets.",
-        ),
+    depths = lengths(
+        "depths",
+        "Depth of each tuck from left to right, or from the centre outward for two sets.",
         "1/4 in; 3/8 in; 1/2 in; 5/8 in",
         ("1/32 in", "1 1/2 in"),
         20,
     )
-    sets: str = choice(
-        Asked("sets", "One set from the left edge, or two that mirror each other."), ONE, TWO
-    )
-    finished_width: Length = length(
-        Asked("finished width", "Width of the tucked panel between its side seams."),
+    sets = choice("sets", "One set from the left edge, or two that mirror each other.", ONE, TWO)
+    finished_width = length(
+        "finished width",
+        "Width of the tucked panel between its side seams.",
         "8 in",
         ("4 in", "40 in"),
     )
-    space: Length = length(
-        Asked(
-            "space",
-            "What shows of the panel between the fold of a tuck and the next stitching.",
-            basis=PRACTICE,
-        ),
+    space = length(
+        "space",
+        "What shows of the panel between the fold of a tuck and the next stitching.",
         "1/8 in",
         ("0 in", "3 in"),
+        basis=PRACTICE,
     )
-    spacing: Length | None = optional_length(
-        Asked("spacing", "One distance from stitching to stitching for all, instead of space."),
+    spacing = optional_length(
+        "spacing",
+        "One distance from stitching to stitching for all, instead of space.",
         "worked out gap by gap from the tuck that lies over it and the space",
         ("1/8 in", "6 in"),
     )
-    centre_space: Length | None = optional_length(
-        Asked(
-            "space at the centre",
-            "What shows between two sets, beside the tucks that lie over their gap.",
-        ),
+    centre_space = optional_length(
+        "space at the centre",
+        "What shows between two sets, beside the tucks that lie over their gap.",
         "as wide as the space, or as the spacing says",
         ("0 in", "12 in"),
     )
-    first_margin: Length | None = optional_length(
-        Asked(
-            "margin at the left edge", "From the left seam to the first stitching.", in_use="margin"
-        ),
+    first_margin = optional_length(
+        "margin at the left edge",
+        "From the left seam to the first stitching.",
         "what lies over it, and the space; two sets stand in the middle",
         ("0 in", "6 in"),
+        in_use="margin",
     )
-    press: str = choice(
-        Asked("press", "Which way the tucks lie, seen from the right side."),
-        RIGHT,
-        LEFT,
-        AWAY,
-        TOWARDS,
+    press = choice(
+        "press", "Which way the tucks lie, seen from the right side.", RIGHT, LEFT, AWAY, TOWARDS
     )
 
-    def work(self) -> Working:
+    def whole(self) -> Worksheet:
         """Gaps, panel, lines, cloth and steps; raises RefusalError for tucks without room."""
-        sheet = Worksheet(self)
+        sheet = Worksheet(technique=self)
         depths = _note_depths(sheet, self)
         panel = _note_panel(sheet, self, depths)
         deepest = max(depths, key=lambda depth: depth.length)
@@ -125,7 +113,7 @@ class GraduatedTucks(SpareInputs, TuckInputs, Technique):
         add_cutting_step(sheet, panel)
         _add_steps(sheet, panel, depths, self)
         add_pictures(sheet, TuckPictures(panel, deepest, self.title))
-        return sheet.finish()
+        return sheet
 
 
 def _note_depths(sheet: Worksheet, tucks: GraduatedTucks) -> list[Value]:

@@ -6,7 +6,6 @@ so it is planned before cutting.
 
 from __future__ import annotations
 
-from dataclasses import dataclass
 from typing import ClassVar
 
 from handout_engine.cautions import LONG_HEM
@@ -17,8 +16,7 @@ from handout_engine.drawing.strips import FlatStrip, Rule
 from handout_engine.gathering_pictures import strips_picture
 from handout_engine.gathering_steps import add_washing_step, counted
 from handout_engine.hems import DOUBLE, FINISHED, ROLLED, SINGLE, HemInputs, hem_step, note_hem
-from handout_engine.inputs import SEWING, Asked, choice, count, length, optional_length
-from handout_engine.lengths import Length
+from handout_engine.inputs import SEWING, choice, count, length, optional_length
 from handout_engine.refusals import RefusalError
 from handout_engine.saying import Saying
 from handout_engine.sources import GIVEN, PRACTICE, published
@@ -26,14 +24,13 @@ from handout_engine.technique import Technique
 from handout_engine.tucking import TAPE, PanelInputs, add_supplies
 from handout_engine.values import Value, sentence
 from handout_engine.ways_out import more_than, ways
-from handout_engine.workings import Chart, Grain, Mark, Picture, Piece, Seam, Step, Working
+from handout_engine.workings import Chart, Grain, Mark, Picture, Piece, Seam, Step
 from handout_engine.worksheet import Worksheet
 
 OUTSIDE, INSIDE = "on the right side", "on the wrong side"
 MOST = 6
 
 
-@dataclass(frozen=True, kw_only=True)
 class GrowthTuck(HemInputs, PanelInputs, Technique):
     """One or several tucks above a hem, to be let out."""
 
@@ -44,63 +41,67 @@ class GrowthTuck(HemInputs, PanelInputs, Technique):
         "twice its depth."
     )
 
-    panel_length: Length = length(
-        Asked("length now", "Finished length from the upper seam to the hem, tucks sewn."),
+    panel_length = length(
+        "length now",
+        "Finished length from the upper seam to the hem, tucks sewn.",
         "18 in",
         ("2 in", "60 in"),
     )
-    width: Length = length(
-        Asked("width of the panel", "Finished width between the side seams of one panel."),
+    width = length(
+        "width of the panel",
+        "Finished width between the side seams of one panel.",
         "20 in",
         ("2 in", "5 yd"),
     )
-    tucks: int = count(Asked("tucks", "How many tucks, let out one after another."), 2, MOST)
-    depth: Length = length(
-        Asked("depth of a tuck", "Half of what letting it out adds.", basis=PRACTICE),
+    tucks = count("tucks", "How many tucks, let out one after another.", 2, MOST)
+    depth = length(
+        "depth of a tuck",
+        "Half of what letting it out adds.",
         "1/2 in",
         ("1/8 in", "4 in"),
+        basis=PRACTICE,
     )
-    above_hem: Length | None = optional_length(
-        Asked(
-            "height above the hem",
-            "From the finished lower edge to the lowest stitching.",
-            in_use="tuck_height",
-        ),
+    above_hem = optional_length(
+        "height above the hem",
+        "From the finished lower edge to the lowest stitching.",
         "1/2 in above a tuck that just clears the hem's stitching",
         ("1/4 in", "50 in"),
+        in_use="tuck_height",
     )
-    spacing: Length | None = optional_length(
-        Asked(
-            "spacing",
-            "From one tuck's stitching to the next one's, finished.",
-            in_use="tuck_spacing",
-        ),
+    spacing = optional_length(
+        "spacing",
+        "From one tuck's stitching to the next one's, finished.",
         "one and a half times the depth",
         ("1/8 in", "12 in"),
+        in_use="tuck_spacing",
     )
-    hem: str = choice(
-        Asked("hem", "Double turned, single turned, rolled, or finished already.", SEWING),
+    hem = choice(
+        "hem",
+        "Double turned, single turned, rolled, or finished already.",
         DOUBLE,
         SINGLE,
         ROLLED,
         FINISHED,
+        group=SEWING,
     )
-    placed: str = choice(
-        Asked("tucks lie", "On the right side as trimming, or hidden on the wrong side.", SEWING),
+    placed = choice(
+        "tucks lie",
+        "On the right side as trimming, or hidden on the wrong side.",
         OUTSIDE,
         INSIDE,
+        group=SEWING,
     )
 
-    def work(self) -> Working:
+    def whole(self) -> Worksheet:
         """Cut length, lines, lengths as each tuck is let out; raises RefusalError."""
-        sheet = Worksheet(self)
+        sheet = Worksheet(technique=self)
         hem = note_hem(sheet, self, sheet["panel_length"])
         spacing, above = _note_places(sheet, self)
         _note_cut(sheet, self, hem)
         rules = _note_lines(sheet, self, hem, above, spacing)
         marks = tuple(Mark(rule.distance.label, rule.distance.length) for rule in rules)
         sheet.pieces.append(
-            Piece("panel", "cloth", self.make, sheet["panel_cut_length"],
+            Piece("panel", "cloth", self.make.number, sheet["panel_cut_length"],
                   sheet["panel_cut_width"], Grain.CROSS, marks)
         )  # fmt: skip
         sheet.seams.append(Seam("sides of the panel", self.side_allowance))
@@ -112,7 +113,7 @@ class GrowthTuck(HemInputs, PanelInputs, Technique):
         _add_sample(sheet)
         _add_steps(sheet, self, above)
         _draw(sheet, self, rules, spacing, above)
-        return sheet.finish()
+        return sheet
 
 
 def _note_places(sheet: Worksheet, tuck: GrowthTuck) -> tuple[Value, Value]:
@@ -260,7 +261,7 @@ def _draw(
     strip = FlatStrip(sentence("panel"), sheet["panel_cut_length"], sheet["panel_cut_width"],
                       rules)  # fmt: skip
     tucks = GrowthTucks(
-        sheet["panel_length"], sheet["grown_length"], sheet["depth"], spacing, above, tuck.tucks,
+        sheet["panel_length"], sheet["grown_length"], sheet["depth"], spacing, above, tuck.tucks.number,
         tuck.placed == INSIDE,
     )  # fmt: skip
     words = sentence(

@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
 from typing import ClassVar
 
 from handout_engine.drawing.gathers import GatheredLayer
@@ -18,15 +17,12 @@ from handout_engine.gathering_steps import (
     add_washing_step,
 )
 from handout_engine.heading import HeadingInputs, add_finishing_steps, note_folds, note_ruffle
-from handout_engine.inputs import Asked, length
-from handout_engine.lengths import Length
+from handout_engine.inputs import length
 from handout_engine.technique import Technique
 from handout_engine.values import Value, sentence
-from handout_engine.workings import Working
 from handout_engine.worksheet import Worksheet
 
 
-@dataclass(frozen=True, kw_only=True)
 class HeadedRuffle(HeadingInputs, Technique):
     """A ruffle with a heading, laid on the edge and stitched along its gathering line."""
 
@@ -37,24 +33,26 @@ class HeadedRuffle(HeadingInputs, Technique):
         "stands above the stitching."
     )
 
-    depth: Length = length(
-        Asked("finished depth", "From the gathering line to the finished lower edge."),
+    depth = length(
+        "finished depth",
+        "From the gathering line to the finished lower edge.",
         "2 in",
         ("1/4 in", "40 in"),
     )
-    heading: Length = length(
-        Asked("heading", "From the gathering line up to the finished upper edge."),
+    heading = length(
+        "heading",
+        "From the gathering line up to the finished upper edge.",
         "1/2 in",
         ("1/8 in", "20 in"),
     )
 
-    def work(self) -> Working:
+    def whole(self) -> Worksheet:
         """Cut width, gathering line, strips, cloth and steps; raises RefusalError."""
-        sheet = Worksheet(self)
+        sheet = Worksheet(technique=self)
         rows = note_ruffle(sheet, self, sheet["heading"], sheet["depth"])
         _add_steps(sheet, self)
         _draw(sheet, self, rows)
-        return sheet.finish()
+        return sheet
 
 
 def _add_steps(sheet: Worksheet, ruffle: HeadedRuffle) -> None:
@@ -73,7 +71,7 @@ def _draw(sheet: Worksheet, ruffle: HeadedRuffle, rows: tuple[Value, Value]) -> 
     folds = note_folds(sheet, ruffle, sheet["heading"], sheet["depth"])
     rules = [*(Rule(Line.GATHER, row) for row in rows), *folds]
     strip = FlatStrip(sentence("ruffle strip"), sheet["cut_width"], sheet["strip_length"], rules)
-    layer = GatheredLayer(sheet["depth"], ruffle.fullness, heading=sheet["heading"])
+    layer = GatheredLayer(sheet["depth"], ruffle.fullness.number, heading=sheet["heading"])
     sheet.pictures.extend(
         (
             finished_picture(sheet, [layer]),

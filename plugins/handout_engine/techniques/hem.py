@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
 from typing import ClassVar
 
 from handout_engine.cautions import LONG_HEM, PINS_AND_IRON
@@ -23,7 +22,7 @@ from handout_engine.hemming import (
     note_hem_made,
     note_letting_down,
 )
-from handout_engine.inputs import SEWING, Asked, count, length
+from handout_engine.inputs import SEWING, count, length
 from handout_engine.lengths import Length
 from handout_engine.refusals import RefusalError
 from handout_engine.saying import Saying
@@ -31,11 +30,10 @@ from handout_engine.sources import PRACTICE
 from handout_engine.technique import Technique
 from handout_engine.values import Value, sentence
 from handout_engine.ways_out import less_than, ways
-from handout_engine.workings import Chart, Grain, Mark, Picture, Piece, Seam, Working
+from handout_engine.workings import Chart, Grain, Mark, Picture, Piece, Seam
 from handout_engine.worksheet import Worksheet
 
 
-@dataclass(frozen=True, kw_only=True)
 class Hem(StraightHemInputs, ClothInputs, Technique):
     """A panel with a hem along its straight lower edge."""
 
@@ -46,27 +44,36 @@ class Hem(StraightHemInputs, ClothInputs, Technique):
         "made, and how much of it can be let down."
     )
 
-    finished_length: Length = length(
-        Asked("finished length", "From the upper seam to the finished edge."),
-        "18 in",
-        ("1 in", "60 in"),
+    finished_length = length(
+        "finished length", "From the upper seam to the finished edge.", "18 in", ("1 in", "60 in")
     )
-    width: Length = length(
-        Asked("width of the panel", "Finished width between the side seams of one panel."),
+    width = length(
+        "width of the panel",
+        "Finished width between the side seams of one panel.",
         "20 in",
         ("2 in", "5 yd"),
     )
-    make: int = count(Asked("how many", "Panels, such as a front and a back."), 2, 20)
-    side_allowance: Length = length(
-        Asked("side allowance", "For each side seam.", SEWING, PRACTICE), "1/2 in", ("0 in", "3 in")
+    make = count("how many", "Panels, such as a front and a back.", 2, 20)
+    side_allowance = length(
+        "side allowance",
+        "For each side seam.",
+        "1/2 in",
+        ("0 in", "3 in"),
+        group=SEWING,
+        basis=PRACTICE,
     )
-    top_allowance: Length = length(
-        Asked("top allowance", "For the upper seam.", SEWING, PRACTICE), "1/2 in", ("0 in", "3 in")
+    top_allowance = length(
+        "top allowance",
+        "For the upper seam.",
+        "1/2 in",
+        ("0 in", "3 in"),
+        group=SEWING,
+        basis=PRACTICE,
     )
 
-    def work(self) -> Working:
+    def whole(self) -> Worksheet:
         """Allowance, cut size, folds, what can be let down, steps; raises RefusalError."""
-        sheet = Worksheet(self)
+        sheet = Worksheet(technique=self)
         allowance = note_hem_made(sheet, self)
         _check_length(sheet, self)
         grows = note_letting_down(sheet, self, allowance)
@@ -82,7 +89,7 @@ class Hem(StraightHemInputs, ClothInputs, Technique):
         add_washing_step(sheet)
         add_hem_steps(sheet, grows)
         _draw(sheet, self, rules)
-        return sheet.finish()
+        return sheet
 
 
 def _check_length(sheet: Worksheet, hem: Hem) -> None:
@@ -122,7 +129,7 @@ def _note_cut(sheet: Worksheet, hem: Hem, allowance: Value) -> list[Rule]:
 def _add_pieces(sheet: Worksheet, hem: Hem, rules: list[Rule]) -> None:
     marks = tuple(Mark(rule.distance.label, rule.distance.length) for rule in rules)
     sheet.pieces.append(
-        Piece("panel", "cloth", hem.make, sheet["panel_cut_length"], sheet["panel_cut_width"],
+        Piece("panel", "cloth", hem.make.number, sheet["panel_cut_length"], sheet["panel_cut_width"],
               Grain.CROSS, marks)
     )  # fmt: skip
     if hem.hem == FACED:
@@ -131,7 +138,7 @@ def _add_pieces(sheet: Worksheet, hem: Hem, rules: list[Rule]) -> None:
                            "{facing_seam} + {hem_made} + {turn}")  # fmt: skip
         seam = Mark("seam line", hem.facing_seam)
         sheet.pieces.append(
-            Piece("facing", "cloth", hem.make, width, sheet["panel_cut_width"], Grain.CROSS,
+            Piece("facing", "cloth", hem.make.number, width, sheet["panel_cut_width"], Grain.CROSS,
                   (seam,))
         )  # fmt: skip
     note_cloth(sheet, "cloth", hem.cloth())

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Mapping
-from dataclasses import dataclass, replace
+from dataclasses import replace
 from typing import ClassVar
 
 from handout_engine.cautions import PINS_AND_IRON
@@ -20,7 +20,7 @@ from handout_engine.drawing.hem_corners import CornerHem, flat_corner
 from handout_engine.drawing.repeat_rows import Rows, RowStart, article_rows, row_start
 from handout_engine.drawing.scene import Scene
 from handout_engine.hemstitching_steps import add_sample, add_steps
-from handout_engine.inputs import SEWING, Asked, choice, count, length, length_by_choice
+from handout_engine.inputs import SEWING, choice, count, length, length_by_choice
 from handout_engine.lengths import ZERO, Length
 from handout_engine.refusals import RefusalError
 from handout_engine.repeats import (
@@ -37,13 +37,12 @@ from handout_engine.stitch_needles import NeedleInputs, add_needle_supplies, not
 from handout_engine.technique import Technique
 from handout_engine.values import Value, sentence
 from handout_engine.ways_out import more_than, ways
-from handout_engine.workings import Mark, Picture, Piece, Seam, Supply, Working
+from handout_engine.workings import Mark, Picture, Piece, Seam, Supply
 from handout_engine.worksheet import Worksheet
 
 ALL_ROUND, TOWEL = "square or rectangle", "towel"
 
 
-@dataclass(frozen=True, kw_only=True)
 class HemstitchedEdge(NeedleInputs, RepeatInputs, CornerHemInputs, ClothInputs, Technique):
     """A hemmed article whose hem is held by a row of holes."""
 
@@ -54,31 +53,34 @@ class HemstitchedEdge(NeedleInputs, RepeatInputs, CornerHemInputs, ClothInputs, 
         "from corner to corner."
     )
 
-    shape: str = choice(
-        Asked("article", "Hemmed and stitched on four sides, or a towel on its two ends."),
+    shape = choice(
+        "article",
+        "Hemmed and stitched on four sides, or a towel on its two ends.",
         ALL_ROUND,
         TOWEL,
     )
-    width: Length = length(
-        Asked("finished width", "From finished edge to finished edge, across."),
-        "18 in",
-        ("2 in", "60 in"),
+    width = length(
+        "finished width", "From finished edge to finished edge, across.", "18 in", ("2 in", "60 in")
     )
-    make: int = count(Asked("how many", "How many such articles are made."), 1, 50)
-    corner_unit: Length = length(
-        Asked("corner unit", "Of a side, what the corner's own stitch fills at each of its ends. "
-              "A towel has none.", SEWING),
+    make = count("how many", "How many such articles are made.", 1, 50)
+    corner_unit = length(
+        "corner unit",
+        "Of a side, what the corner's own stitch fills at each of its ends. A towel has none.",
         "0 in",
         ("0 in", "4 in"),
-    )  # fmt: skip
-    side_hem: Length = length(
-        Asked("side hem of a towel", "One turn of its double side hems, 0 for a selvage.", SEWING,
-              PRACTICE),
+        group=SEWING,
+    )
+    side_hem = length(
+        "side hem of a towel",
+        "One turn of its double side hems, 0 for a selvage.",
         "1/4 in",
         ("0 in", "1 in"),
-    )  # fmt: skip
-    length: Length = length_by_choice(
-        Asked("finished length", "From finished edge to finished edge, down."),
+        group=SEWING,
+        basis=PRACTICE,
+    )
+    length = length_by_choice(
+        "finished length",
+        "From finished edge to finished edge, down.",
         "as the width, for a square",
         ("2 in", "3 yd"),
     )
@@ -93,9 +95,9 @@ class HemstitchedEdge(NeedleInputs, RepeatInputs, CornerHemInputs, ClothInputs, 
         """Whether only the two ends are stitched."""
         return self.shape == TOWEL
 
-    def work(self) -> Working:
+    def whole(self) -> Worksheet:
         """Cut size, repeats between the corners, cloth and steps; raises RefusalError."""
-        sheet = Worksheet(self)
+        sheet = Worksheet(technique=self)
         note_hem_takes(sheet)
         _note_cut(sheet, self)
         rows = _note_rows(sheet, self)
@@ -112,7 +114,7 @@ class HemstitchedEdge(NeedleInputs, RepeatInputs, CornerHemInputs, ClothInputs, 
         add_steps(sheet, self.towel)
         _add_charts(sheet, self, rows)
         _draw(sheet, self)
-        return sheet.finish()
+        return sheet
 
 
 def _note_cut(sheet: Worksheet, edge: HemstitchedEdge) -> None:
@@ -174,7 +176,7 @@ def _note_run(sheet: Worksheet, side: str, left_out: Length) -> Value:
 
 def _piece(sheet: Worksheet, edge: HemstitchedEdge) -> Piece:
     sides = sheet["cut_width"], sheet["cut_length"]
-    article = article_piece(sheet, "article", sides, edge.make)
+    article = article_piece(sheet, "article", sides, edge.make.number)
     row = Mark("row of stitches, from each hemmed edge", sheet["stitch_line"].length)
     return Piece(article.name, article.cloth, article.count, article.width, article.length,
                  article.grain, (*hem_marks(sheet), row))  # fmt: skip

@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
 from typing import ClassVar
 
 from handout_engine.cautions import LONG_FLOATS, PINS_AND_IRON
@@ -10,7 +9,7 @@ from handout_engine.cloth import ClothInputs, note_cloth, note_usable_width
 from handout_engine.drawing.hoops import Hooping, Pair, Placements, one_field, placements
 from handout_engine.drawing.scene import Scene
 from handout_engine.gathering_steps import add_washing_step
-from handout_engine.inputs import SEWING, Asked, length
+from handout_engine.inputs import SEWING, length
 from handout_engine.lengths import Length
 from handout_engine.marking import from_centre
 from handout_engine.refusals import RefusalError
@@ -19,7 +18,7 @@ from handout_engine.sources import PRACTICE
 from handout_engine.technique import Technique
 from handout_engine.values import Value, sentence
 from handout_engine.ways_out import less_than, ways
-from handout_engine.workings import Cell, Chart, Grain, Picture, Piece, Step, Supply, Working
+from handout_engine.workings import Cell, Chart, Grain, Picture, Piece, Step, Supply
 from handout_engine.worksheet import Worksheet
 
 MOST_PLACEMENTS = 120
@@ -27,7 +26,6 @@ ACROSS, ALONG = "across", "along"
 TAPE = Tape(finest=32)
 
 
-@dataclass(frozen=True, kw_only=True)
 class HoopPlacements(ClothInputs, Technique):
     """Fields of a hoop laid over a design, overlapping."""
 
@@ -38,46 +36,57 @@ class HoopPlacements(ClothInputs, Technique):
         "marks, their basting frames, and the cloth to hold them."
     )
 
-    across: Length = length(
-        Asked("design, across", "Width of everything to be stitched."), "12 in", ("1/4 in", "60 in")
+    across = length(
+        "design, across", "Width of everything to be stitched.", "12 in", ("1/4 in", "60 in")
     )
-    along: Length = length(
-        Asked("design, along", "Height of everything to be stitched, along the selvage."),
+    along = length(
+        "design, along",
+        "Height of everything to be stitched, along the selvage.",
         "3 in",
         ("1/4 in", "60 in"),
     )
-    field_across: Length = length(
-        Asked("field, across", "Width that the hoop can stitch.", basis=PRACTICE),
+    field_across = length(
+        "field, across",
+        "Width that the hoop can stitch.",
         "100 mm",
         ("20 mm", "500 mm"),
+        basis=PRACTICE,
     )
-    field_along: Length = length(
-        Asked("field, along", "Height that the hoop can stitch.", basis=PRACTICE),
+    field_along = length(
+        "field, along",
+        "Height that the hoop can stitch.",
         "100 mm",
         ("20 mm", "500 mm"),
+        basis=PRACTICE,
     )
-    overlap: Length = length(
-        Asked("overlap", "At least so much of two neighbouring placements lies over one another.",
-              SEWING, PRACTICE),
+    overlap = length(
+        "overlap",
+        "At least so much of two neighbouring placements lies over one another.",
         "1/2 in",
         ("0 in", "2 in"),
-    )  # fmt: skip
-    frame: Length = length(
-        Asked("frame distance", "From the basting frame, round the field, to the stitches.",
-              SEWING, PRACTICE),
+        group=SEWING,
+        basis=PRACTICE,
+    )
+    frame = length(
+        "frame distance",
+        "From the basting frame, round the field, to the stitches.",
         "1/8 in",
         ("0 in", "1 in"),
-    )  # fmt: skip
-    border: Length = length(
-        Asked("round the field", "Cloth that the hoop needs beyond its field at every side.",
-              SEWING, PRACTICE),
+        group=SEWING,
+        basis=PRACTICE,
+    )
+    border = length(
+        "round the field",
+        "Cloth that the hoop needs beyond its field at every side.",
         "1 1/2 in",
         ("0 in", "6 in"),
-    )  # fmt: skip
+        group=SEWING,
+        basis=PRACTICE,
+    )
 
-    def work(self) -> Working:
+    def whole(self) -> Worksheet:
         """Placements, centres, cloth, steps and templates; raises RefusalError."""
-        sheet = Worksheet(self)
+        sheet = Worksheet(technique=self)
         for way in (ACROSS, ALONG):
             _note_placements(sheet, self, way)
         _note_total(sheet)
@@ -92,7 +101,7 @@ class HoopPlacements(ClothInputs, Technique):
         sheet.charts.append(_chart(sheet))
         _add_steps(sheet)
         _draw(sheet)
-        return sheet.finish()
+        return sheet
 
 
 def _note_placements(sheet: Worksheet, hoop: HoopPlacements, way: str) -> None:

@@ -2,8 +2,6 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
-from fractions import Fraction
 from itertools import pairwise
 from typing import ClassVar
 
@@ -19,7 +17,6 @@ from handout_engine.banding_pictures import band_pictures
 from handout_engine.banding_steps import add_band_sample, add_band_steps
 from handout_engine.cloth import ClothInputs, note_cloth, note_usable_width
 from handout_engine.inputs import (
-    Asked,
     length,
     named_lengths,
     optional_count,
@@ -27,20 +24,19 @@ from handout_engine.inputs import (
     ratio,
 )
 from handout_engine.lace import TrimInputs, add_lace_supplies, note_lace_to_buy
-from handout_engine.lengths import ZERO, Length, NamedLength, total
+from handout_engine.lengths import ZERO, Length, total
 from handout_engine.refusals import RefusalError
 from handout_engine.saying import Tape
 from handout_engine.sources import GIVEN, PRACTICE
 from handout_engine.strips import StripsWanted, note_strips
 from handout_engine.technique import Technique
 from handout_engine.values import Value
-from handout_engine.workings import Chart, Grain, Mark, Piece, Seam, Working
+from handout_engine.workings import Chart, Grain, Mark, Piece, Seam
 from handout_engine.worksheet import Worksheet
 
 MOST_STRIPS = 15
 
 
-@dataclass(frozen=True, kw_only=True)
 class InsertionBand(BandJoinInputs, TrimInputs, ClothInputs, Technique):
     """A band of ordered strips, joined each in its own way."""
 
@@ -51,41 +47,40 @@ class InsertionBand(BandJoinInputs, TrimInputs, ClothInputs, Technique):
         "of a wanted width."
     )
 
-    strips: tuple[NamedLength, ...] = named_lengths(
-        Asked("strips", "The strips from top to bottom, each with the width that shows."),
+    strips = named_lengths(
+        "strips",
+        "The strips from top to bottom, each with the width that shows.",
         "lace 5/8 in; entredeux 1/8 in; puffing 1 1/2 in; entredeux 1/8 in; lace 5/8 in",
         ("1/16 in", "6 in"),
-        MOST_STRIPS,
         STRIPS,
     )
-    run: Length = length(
-        Asked("finished length", "Length of the band between its ends."),
-        "18 in",
-        ("1 in", "10 yd"),
+    run = length(
+        "finished length", "Length of the band between its ends.", "18 in", ("1 in", "10 yd")
     )
-    wanted: Length | None = optional_length(
-        Asked(
-            "wanted width",
-            "Finished width that the band must have; one strip gives way.",
-            in_use="finished_width",
-        ),
+    wanted = optional_length(
+        "wanted width",
+        "Finished width that the band must have; one strip gives way.",
         "the sum of the strips",
         ("1/2 in", "60 in"),
+        in_use="finished_width",
     )
-    fit: int | None = optional_count(
-        Asked("strip that gives way", "Number of the strip that is made to fit, from the top."),
+    fit = optional_count(
+        "strip that gives way",
+        "Number of the strip that is made to fit, from the top.",
         "the first strip cut from cloth",
         MOST_STRIPS,
     )
-    fullness: Fraction = ratio(
-        Asked("fullness of puffing", "Its length for each length of band.", basis=PRACTICE),
+    fullness = ratio(
+        "fullness of puffing",
+        "Its length for each length of band.",
         "1.75",
         ("1", "4"),
+        basis=PRACTICE,
     )
 
-    def work(self) -> Working:
+    def whole(self) -> Worksheet:
         """Widths, lengths, what to buy, and how each join is sewn; raises RefusalError."""
-        sheet = Worksheet(self)
+        sheet = Worksheet(technique=self)
         strips = _note_strips(sheet, self)
         _note_lengths(sheet, self, strips)
         _note_trims(sheet, strips)
@@ -93,10 +88,10 @@ class InsertionBand(BandJoinInputs, TrimInputs, ClothInputs, Technique):
         _add_seams(sheet, strips)
         add_lace_supplies(sheet, "lightweight starch", "a pressing cloth")
         add_band_sample(sheet, strips)
-        add_band_steps(sheet, strips, self.fit)
+        add_band_steps(sheet, strips, self.fit.number if self.fit else None)
         sheet.pictures.extend(band_pictures(sheet, strips))
         sheet.charts.append(_chart(sheet, strips))
-        return sheet.finish()
+        return sheet
 
 
 def _note_strips(sheet: Worksheet, band: InsertionBand) -> list[Strip]:
@@ -147,7 +142,7 @@ def _fitted(band: InsertionBand, kinds: list[str]) -> int | None:
             "fit",
         )
     if band.fit is not None:
-        return band.fit
+        return band.fit.number
     found = [number for number, kind in enumerate(kinds, 1) if kind in CUT_FROM_CLOTH]
     if not found:
         raise RefusalError(
@@ -209,7 +204,7 @@ def _note_cloth(sheet: Worksheet, band: InsertionBand, strips: list[Strip]) -> N
             if distance
         )
         sheet.pieces.append(
-            Piece(f"strip {strip.name}", "cloth", count.whole * band.make, strip.cut,
+            Piece(f"strip {strip.name}", "cloth", count.whole * band.make.number, strip.cut,
                   sheet[f"{prefix}strip_length"], Grain.CROSS, marks)
         )  # fmt: skip
     note_cloth(sheet, "cloth", cloth)

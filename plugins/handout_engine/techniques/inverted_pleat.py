@@ -2,12 +2,10 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
 from typing import ClassVar
 
 from handout_engine.folds import Fold, FoldedPanel, Lie
-from handout_engine.inputs import Asked, count, length
-from handout_engine.lengths import Length
+from handout_engine.inputs import count, length
 from handout_engine.pleating import (
     PleatInputs,
     note_flat,
@@ -20,11 +18,9 @@ from handout_engine.pleating_steps import (
 )
 from handout_engine.sources import GEOMETRY, PRACTICE
 from handout_engine.technique import Technique
-from handout_engine.workings import Working
 from handout_engine.worksheet import Worksheet
 
 
-@dataclass(frozen=True, kw_only=True)
 class InvertedPleat(PleatInputs, Technique):
     """One or several inverted pleats, folded from the same cloth."""
 
@@ -35,16 +31,18 @@ class InvertedPleat(PleatInputs, Technique):
         "evenly spaced."
     )
 
-    pleats: int = count(Asked("pleats", "How many, evenly spaced over the width."), 1, 40)
-    depth: Length = length(
-        Asked("depth", "How far each of the two folds lies behind.", basis=PRACTICE),
+    pleats = count("pleats", "How many, evenly spaced over the width.", 1, 40)
+    depth = length(
+        "depth",
+        "How far each of the two folds lies behind.",
         "1 1/2 in",
         ("1/8 in", "8 in"),
+        basis=PRACTICE,
     )
 
-    def work(self) -> Working:
+    def whole(self) -> Worksheet:
         """Folds, joined cloth, lines and steps; raises RefusalError for pleats without room."""
-        sheet = Worksheet(self)
+        sheet = Worksheet(technique=self)
         sheet.note("pleat_depth", "depth of each fold", self.depth, "{depth}")
         folds = sheet.note("folds", "folds, two in each pleat", 2 * self.pleats, "2 × {pleats}")
         flat = note_flat(sheet, self, folds, GEOMETRY)
@@ -66,7 +64,7 @@ class InvertedPleat(PleatInputs, Technique):
         side = self.depth * 5 / 4
         one = (Fold(self.depth, side, Lie.LEFT), Fold(self.depth, side, Lie.RIGHT))
         add_pleat_pictures(sheet, PleatPictures(panel, one, 2 * side, self.title))
-        return sheet.finish()
+        return sheet
 
     def _panel(self, sheet: Worksheet) -> FoldedPanel:
         apart, first = sheet["apart"].length, sheet["first_pleat"].length

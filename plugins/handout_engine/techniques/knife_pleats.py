@@ -5,12 +5,11 @@ Each pleat takes twice its depth. Three to one is the rule only where the depth 
 
 from __future__ import annotations
 
-from dataclasses import dataclass
 from typing import ClassVar
 
 from handout_engine.folds import Fold, FoldedPanel, Lie
-from handout_engine.inputs import Asked, choice, count, optional_length
-from handout_engine.lengths import ZERO, Length
+from handout_engine.inputs import choice, count, optional_length
+from handout_engine.lengths import ZERO
 from handout_engine.pleating import (
     TAPE,
     PleatInputs,
@@ -28,13 +27,11 @@ from handout_engine.sources import GEOMETRY, GIVEN, published
 from handout_engine.technique import Technique
 from handout_engine.values import Value
 from handout_engine.ways_out import at_most, ways
-from handout_engine.workings import Working
 from handout_engine.worksheet import Worksheet
 
 RIGHT, LEFT = "to the right", "to the left"
 
 
-@dataclass(frozen=True, kw_only=True)
 class KnifePleats(PleatInputs, Technique):
     """A row of pleats that all turn one way."""
 
@@ -45,41 +42,35 @@ class KnifePleats(PleatInputs, Technique):
         "is what shows."
     )
 
-    pleats: int = count(Asked("pleats", "How many pleats."), 12, 120)
-    visible: Length | None = optional_length(
-        Asked(
-            "visible width", "What shows of each pleat, from fold to fold.", in_use="pleat_visible"
-        ),
+    pleats = count("pleats", "How many pleats.", 12, 120)
+    visible = optional_length(
+        "visible width",
+        "What shows of each pleat, from fold to fold.",
         "the finished width without its margins, shared out by the pleats",
         ("1/8 in", "6 in"),
+        in_use="pleat_visible",
     )
-    depth: Length | None = optional_length(
-        Asked(
-            "depth",
-            "How far each fold lies behind, from its outer to its inner fold.",
-            in_use="pleat_depth",
-        ),
+    depth = optional_length(
+        "depth",
+        "How far each fold lies behind, from its outer to its inner fold.",
         "as deep as what shows, so that the pleats take three times their width",
         ("1/8 in", "6 in"),
+        in_use="pleat_depth",
     )
-    margin: Length | None = optional_length(
-        Asked(
-            "margin",
-            "Plain cloth at each side, from the seam to the first pleat.",
-            in_use="pleat_margin",
-        ),
+    margin = optional_length(
+        "margin",
+        "Plain cloth at each side, from the seam to the first pleat.",
         "1/4 in, none in a ring, or what the visible width leaves",
         ("0 in", "6 in"),
+        in_use="pleat_margin",
     )
-    turned: str = choice(
-        Asked("folds turn", "Which way the outer folds point, seen from the right side."),
-        RIGHT,
-        LEFT,
+    turned = choice(
+        "folds turn", "Which way the outer folds point, seen from the right side.", RIGHT, LEFT
     )
 
-    def work(self) -> Working:
+    def whole(self) -> Worksheet:
         """Folds, joined cloth, lines and steps; raises RefusalError for pleats without room."""
-        sheet = Worksheet(self)
+        sheet = Worksheet(technique=self)
         visible = _note_visible(sheet, self)
         depth = _note_depth(sheet, self, visible)
         usual = published("butterick-1921") if self.depth is None else GEOMETRY
@@ -97,7 +88,7 @@ class KnifePleats(PleatInputs, Technique):
         )
         add_pleat_row(sheet, self, PleatRow(panel, "pleat", 1, visible, how))
         add_pleat_pictures(sheet, self._pictures(panel, visible, depth))
-        return sheet.finish()
+        return sheet
 
     @property
     def _lies(self) -> Lie:

@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
 from typing import ClassVar
 
 from handout_engine.cautions import LONG_FLOATS, PINS_AND_IRON, WORKED_KNOTS
@@ -16,7 +15,6 @@ from handout_engine.drawing.knots import (
 from handout_engine.drawing.scene import Scene
 from handout_engine.inputs import (
     SEWING,
-    Asked,
     choice,
     count,
     fine_length,
@@ -38,17 +36,15 @@ from handout_engine.knots import (
     note_thread,
     note_wraps,
 )
-from handout_engine.lengths import Length, Place
 from handout_engine.sources import PRACTICE
 from handout_engine.technique import Technique
 from handout_engine.values import sentence
-from handout_engine.workings import Chart, Picture, Step, Supply, Working
+from handout_engine.workings import Chart, Picture, Step, Supply
 from handout_engine.worksheet import Worksheet
 
 MOST_POINTS, MOST_NUMBERED = 60, 12
 
 
-@dataclass(frozen=True, kw_only=True)
 class Knots(Technique):
     """Worked knots in their places."""
 
@@ -59,71 +55,91 @@ class Knots(Technique):
         "much thread."
     )
 
-    kind: str = choice(Asked("kind", "Round knots, or longer bullions."), KNOTS, BULLIONS)
-    arrangement: str = choice(Asked("arrangement", "How they lie."), LINE, GRID, STAGGERED, POINTS)
-    run: Length = length(
-        Asked("length", "From the first knot of a line to its last."), "6 in", ("1/4 in", "60 in")
+    kind = choice("kind", "Round knots, or longer bullions.", KNOTS, BULLIONS)
+    arrangement = choice("arrangement", "How they lie.", LINE, GRID, STAGGERED, POINTS)
+    run = length(
+        "length", "From the first knot of a line to its last.", "6 in", ("1/4 in", "60 in")
     )
-    height: Length = length(
-        Asked("height", "On a grid, from the first line to the last."), "2 in", ("1/4 in", "60 in")
+    height = length(
+        "height", "On a grid, from the first line to the last.", "2 in", ("1/4 in", "60 in")
     )
-    spacing: Length = length(
-        Asked("spacing", "From knot to knot; changed a little so that it comes out whole.",
-              basis=PRACTICE),
+    spacing = length(
+        "spacing",
+        "From knot to knot; changed a little so that it comes out whole.",
         "1/2 in",
         ("1/16 in", "20 in"),
-    )  # fmt: skip
-    points: tuple[Place, ...] | None = optional_places(
-        Asked("points", "Chosen points, each as across, down, in the order of working."),
+        basis=PRACTICE,
+    )
+    points = optional_places(
+        "points",
+        "Chosen points, each as across, down, in the order of working.",
         "a line or a grid is worked",
         ("0 in", "30 in"),
-        fewest=1,
-        most=MOST_POINTS,
+        (1, MOST_POINTS),
     )
-    wraps: int | None = optional_count(
-        Asked("wraps", "How often the thread goes round the needle.", SEWING, in_use="turns"),
+    wraps = optional_count(
+        "wraps",
+        "How often the thread goes round the needle.",
         "2 for a knot, 7 for a bullion, common practice",
         40,
+        group=SEWING,
+        in_use="turns",
     )
-    needle: Length = fine_length(
-        Asked("needle", "Its thickness where the thread is wrapped.", SEWING, PRACTICE),
+    needle = fine_length(
+        "needle",
+        "Its thickness where the thread is wrapped.",
         "0.8 mm",
         ("0.3 mm", "3 mm"),
+        group=SEWING,
+        basis=PRACTICE,
     )
-    thread: Length = fine_length(
-        Asked("thread", "Its thickness as it is worked, all strands together.", SEWING, PRACTICE),
+    thread = fine_length(
+        "thread",
+        "Its thickness as it is worked, all strands together.",
         "0.5 mm",
         ("0.1 mm", "3 mm"),
+        group=SEWING,
+        basis=PRACTICE,
     )
-    passing: Length = length(
-        Asked("through the cloth", "Thread that each takes to go down and come up again.", SEWING,
-              PRACTICE),
+    passing = length(
+        "through the cloth",
+        "Thread that each takes to go down and come up again.",
         "1/2 in",
         ("1/16 in", "2 in"),
-    )  # fmt: skip
-    sample_knots: int = count(
-        Asked("sample, knots", "How many you worked as a sample.", SEWING, PRACTICE), 10, 100
+        group=SEWING,
+        basis=PRACTICE,
     )
-    sample_thread: Length | None = optional_length(
-        Asked("sample, thread", "How much thread the sample took, with the way between.", SEWING),
+    sample_knots = count(
+        "sample, knots", "How many you worked as a sample.", 10, 100, group=SEWING, basis=PRACTICE
+    )
+    sample_thread = optional_length(
+        "sample, thread",
+        "How much thread the sample took, with the way between.",
         "the thread is reckoned from the wraps",
         ("1/2 in", "10 yd"),
+        group=SEWING,
     )
-    needleful: Length = length(
-        Asked("needleful", "Length of thread that you work with.", SEWING, PRACTICE),
+    needleful = length(
+        "needleful",
+        "Length of thread that you work with.",
         "18 in",
         ("6 in", "40 in"),
+        group=SEWING,
+        basis=PRACTICE,
     )
-    fastening: Length = length(
-        Asked("fastening", "Of each needleful, for both its ends.", SEWING, PRACTICE),
+    fastening = length(
+        "fastening",
+        "Of each needleful, for both its ends.",
         "4 in",
         ("1 in", "5 in"),
+        group=SEWING,
+        basis=PRACTICE,
     )
 
-    def work(self) -> Working:
+    def whole(self) -> Worksheet:
         """Count, places, thread, steps and placement sheet; raises RefusalError."""
-        sheet = Worksheet(self)
-        note_wraps(sheet, self.kind, self.wraps)
+        sheet = Worksheet(technique=self)
+        note_wraps(sheet, self.kind, self.wraps.number if self.wraps else None)
         note_size(sheet, self.kind)
         laid = lay_knots(sheet, self.arrangement, self.points)
         thread = note_thread(sheet, laid.count, laid.travel, self.sample_thread is not None)
@@ -136,7 +152,7 @@ class Knots(Technique):
             sheet.charts.append(_chart(laid))
         _add_steps(sheet, self)
         _draw(sheet, self, laid)
-        return sheet.finish()
+        return sheet
 
 
 def _add_sample(sheet: Worksheet) -> None:

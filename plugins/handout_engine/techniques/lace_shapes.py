@@ -2,12 +2,11 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
 from typing import ClassVar
 
 from handout_engine.drawing.lace_shapes import MOST_DRAWN, LaceShape, shape_row, shape_template
 from handout_engine.drawing.scene import Scene
-from handout_engine.inputs import SEWING, Asked, choice, count, length, optional_length
+from handout_engine.inputs import SEWING, choice, count, length, optional_length
 from handout_engine.lace import (
     LaceInputs,
     add_lace_supplies,
@@ -15,20 +14,18 @@ from handout_engine.lace import (
     note_lace_to_buy,
 )
 from handout_engine.lace_curves import DIAMOND, LOOP, SCALLOP, ShapeLines, note_shape
-from handout_engine.lengths import Length
 from handout_engine.refusals import RefusalError
 from handout_engine.saying import Tape
 from handout_engine.sources import GIVEN, PRACTICE
 from handout_engine.technique import Technique
 from handout_engine.values import Value, sentence
 from handout_engine.ways_out import at_most, ways
-from handout_engine.workings import Chart, Picture, Step, Working
+from handout_engine.workings import Chart, Picture, Step
 from handout_engine.worksheet import Worksheet
 
 PLURAL = {SCALLOP: "scallops", DIAMOND: "diamonds", LOOP: "loops"}
 
 
-@dataclass(frozen=True, kw_only=True)
 class LaceShapes(LaceInputs, Technique):
     """A row of shapes bent out of one lace."""
 
@@ -38,46 +35,38 @@ class LaceShapes(LaceInputs, Technique):
         "Scallops, diamonds or loops of lace along an edge: the template, and the lace each takes."
     )
 
-    shape: str = choice(Asked("shape", "What the lace is bent into."), SCALLOP, DIAMOND, LOOP)
-    edge: Length = length(
-        Asked("edge", "Length of the edge that the shapes stand along."),
-        "24 in",
-        ("1 in", "10 yd"),
+    shape = choice("shape", "What the lace is bent into.", SCALLOP, DIAMOND, LOOP)
+    edge = length(
+        "edge", "Length of the edge that the shapes stand along.", "24 in", ("1 in", "10 yd")
     )
-    repeats: int = count(Asked("how many shapes", "Shapes along the whole edge."), 6, 100)
-    height: Length | None = optional_length(
-        Asked(
-            "height",
-            "From the foot line to the top of one shape, on the centre line of the lace.",
-            in_use="shape_height",
-        ),
+    repeats = count("how many shapes", "Shapes along the whole edge.", 6, 100)
+    height = optional_length(
+        "height",
+        "From the foot line to the top of one shape, on the centre line of the lace.",
         "3/10 of its width for a scallop, its width for a diamond, 1 1/2 times it for a loop",
         ("1/4 in", "36 in"),
+        in_use="shape_height",
     )
-    shape_width: Length | None = optional_length(
-        Asked(
-            "width",
-            "Width of one shape on its centre line; what is left of the edge is gaps.",
-            in_use="across",
-        ),
+    shape_width = optional_length(
+        "width",
+        "Width of one shape on its centre line; what is left of the edge is gaps.",
         "the edge divided by the number of shapes, half of that for a loop",
         ("1/4 in", "36 in"),
+        in_use="across",
     )
-    fold_extra: Length | None = optional_length(
-        Asked(
-            "extra at each foot",
-            "Lace for the fold or crossing where one shape ends and the next begins.",
-            SEWING,
-            PRACTICE,
-            in_use="foot_takes",
-        ),
+    fold_extra = optional_length(
+        "extra at each foot",
+        "Lace for the fold or crossing where one shape ends and the next begins.",
         "twice the width of the lace",
         ("0 in", "6 in"),
+        group=SEWING,
+        basis=PRACTICE,
+        in_use="foot_takes",
     )
 
-    def work(self) -> Working:
+    def whole(self) -> Worksheet:
         """The lines of one shape, the lace for all of them, and a template; raises RefusalError."""
-        sheet = Worksheet(self)
+        sheet = Worksheet(technique=self)
         pitch = sheet.note("pitch", "from one shape to the next", self.edge / self.repeats,
                            "{edge} / {repeats}")  # fmt: skip
         across, height = _note_size(sheet, self, pitch)
@@ -93,7 +82,7 @@ class LaceShapes(LaceInputs, Technique):
         sheet.charts.append(_chart(sheet, self))
         _add_steps(sheet, self, lines)
         _draw(sheet, self, across, height)
-        return sheet.finish()
+        return sheet
 
 
 def _note_size(sheet: Worksheet, lace: LaceShapes, pitch: Value) -> tuple[Value, Value]:
@@ -226,7 +215,7 @@ def _draw(sheet: Worksheet, lace: LaceShapes, across: Value, height: Value) -> N
         sentence(f"A row of {plural}"),
         sentence(f"{{repeats}} {plural}, one every {{pitch}}.", repeats=sheet["repeats"],
                  pitch=sheet["pitch"]),
-        shape_row(shape, sheet["pitch"], lace.repeats),
+        shape_row(shape, sheet["pitch"], lace.repeats.number),
     )  # fmt: skip
     template = Scene(
         sentence(f"Template of one {lace.shape}"),

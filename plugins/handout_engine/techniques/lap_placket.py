@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
 from typing import ClassVar
 
 from handout_engine.buttons import TAPE
@@ -13,18 +12,17 @@ from handout_engine.drawing.scene import Line
 from handout_engine.drawing.strips import FlatStrip, Rule
 from handout_engine.gathering_pictures import strips_picture
 from handout_engine.gathering_steps import add_washing_step, counted
-from handout_engine.inputs import SEWING, Asked, count, length, optional_length
+from handout_engine.inputs import SEWING, count, length, optional_length
 from handout_engine.lengths import Length
 from handout_engine.refusals import RefusalError
 from handout_engine.sources import PRACTICE
 from handout_engine.technique import Technique
 from handout_engine.values import sentence
 from handout_engine.ways_out import at_least, less_than, ways
-from handout_engine.workings import Grain, Mark, Picture, Piece, Seam, Step, Working
+from handout_engine.workings import Grain, Mark, Picture, Piece, Seam, Step
 from handout_engine.worksheet import Worksheet
 
 
-@dataclass(frozen=True, kw_only=True)
 class LapPlacket(ClothInputs, Technique):
     """One strip for both edges of a slit."""
 
@@ -34,64 +32,73 @@ class LapPlacket(ClothInputs, Technique):
         "One strip sewn round both edges of a slit, without a break at its point."
     )
 
-    slit: Length = length(
-        Asked("slit", "How deep it is cut, from the raw edge to its point."),
-        "4 in",
-        ("1 in", "24 in"),
+    slit = length(
+        "slit", "How deep it is cut, from the raw edge to its point.", "4 in", ("1 in", "24 in")
     )
-    width: Length = length(
-        Asked("width of the lap", "Finished width of the strip, and what the edges overlap.",
-              basis=PRACTICE),
+    width = length(
+        "width of the lap",
+        "Finished width of the strip, and what the edges overlap.",
         "1/2 in",
         ("1/4 in", "2 in"),
-    )  # fmt: skip
-    edge_girth: Length | None = optional_length(
-        Asked("edge that it opens", "Finished length of the neck or other edge, all round."),
+        basis=PRACTICE,
+    )
+    edge_girth = optional_length(
+        "edge that it opens",
+        "Finished length of the neck or other edge, all round.",
         "not looked at",
         ("4 in", "60 in"),
     )
-    must_pass: Length | None = optional_length(
-        Asked(
-            "what must pass", "Girth of the head, or whatever else the opened edge lets through."
-        ),
+    must_pass = optional_length(
+        "what must pass",
+        "Girth of the head, or whatever else the opened edge lets through.",
         "not looked at",
         ("4 in", "60 in"),
     )
-    pass_ease: Length = length(
-        Asked("room to pass", "More than that girth, for comfort.", SEWING, PRACTICE),
+    pass_ease = length(
+        "room to pass",
+        "More than that girth, for comfort.",
         "2 cm",
         ("0 cm", "10 cm"),
+        group=SEWING,
+        basis=PRACTICE,
     )
-    seam: Length = length(
-        Asked("seam", "Allowance between strip and garment; as much is turned under inside.",
-              SEWING, PRACTICE),
+    seam = length(
+        "seam",
+        "Allowance between strip and garment; as much is turned under inside.",
         "1/4 in",
         ("1/8 in", "1/2 in"),
-    )  # fmt: skip
-    at_point: Length = length(
-        Asked("at the point", "What the seam still takes of the garment at the slit's point.",
-              SEWING, PRACTICE),
+        group=SEWING,
+        basis=PRACTICE,
+    )
+    at_point = length(
+        "at the point",
+        "What the seam still takes of the garment at the slit's point.",
         "1/16 in",
         ("1/32 in", "1/4 in"),
-    )  # fmt: skip
-    edge_allowance: Length = length(
-        Asked("edge allowance", "Seam of the neck or waist in which the slit begins.", SEWING,
-              PRACTICE),
+        group=SEWING,
+        basis=PRACTICE,
+    )
+    edge_allowance = length(
+        "edge allowance",
+        "Seam of the neck or waist in which the slit begins.",
         "1/4 in",
         ("0 in", "7/8 in"),
-    )  # fmt: skip
-    end_allowance: Length = length(
-        Asked("end allowance", "Strip beyond each end of the slit, trimmed off later.", SEWING,
-              PRACTICE),
+        group=SEWING,
+        basis=PRACTICE,
+    )
+    end_allowance = length(
+        "end allowance",
+        "Strip beyond each end of the slit, trimmed off later.",
         "1/2 in",
         ("1/8 in", "2 in"),
-    )  # fmt: skip
-    make: int = count(Asked("how many", "How many plackets are made, two for a pair of cuffs."),
-                      1, 200)  # fmt: skip
+        group=SEWING,
+        basis=PRACTICE,
+    )
+    make = count("how many", "How many plackets are made, two for a pair of cuffs.", 1, 200)
 
-    def work(self) -> Working:
+    def whole(self) -> Worksheet:
         """Strip, cloth and steps; raises RefusalError."""
-        sheet = Worksheet(self)
+        sheet = Worksheet(technique=self)
         _note_opening(sheet, self)
         width = sheet.note("strip_width", "strip, cut width", 2 * self.width + 2 * self.seam,
                            "2 × {width} + 2 × {seam}")  # fmt: skip
@@ -104,7 +111,7 @@ class LapPlacket(ClothInputs, Technique):
                             width.length - self.seam, "{strip_width} - {seam}")  # fmt: skip
         marks = tuple(Mark(each.label, each.length) for each in (fold, turned))
         sheet.pieces.append(
-            Piece("strip", "placket cloth", self.make, width, long, Grain.STRAIGHT, marks)
+            Piece("strip", "placket cloth", self.make.number, width, long, Grain.STRAIGHT, marks)
         )
         sheet.seams.append(Seam("strip to slit, at its upper end", self.seam))
         sheet.seams.append(Seam("strip to slit, at its point", self.at_point))
@@ -116,7 +123,7 @@ class LapPlacket(ClothInputs, Technique):
         _add_sample(sheet)
         _add_steps(sheet)
         _draw(sheet)
-        return sheet.finish()
+        return sheet
 
 
 def _note_opening(sheet: Worksheet, inputs: LapPlacket) -> None:

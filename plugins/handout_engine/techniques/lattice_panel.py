@@ -6,7 +6,6 @@ band lies inside the outline, not as its centre line, with a margin at both ends
 
 from __future__ import annotations
 
-from dataclasses import dataclass
 from typing import ClassVar
 
 from handout_engine.bias import bands
@@ -35,13 +34,12 @@ from handout_engine.lattice_steps import add_sample, add_steps, add_supplies
 from handout_engine.panels import PanelInputs, make_panel
 from handout_engine.technique import Technique
 from handout_engine.values import sentence
-from handout_engine.workings import Picture, Seam, Working
+from handout_engine.workings import Picture, Seam
 from handout_engine.worksheet import Worksheet
 
 CLOTH = "tube cloth"
 
 
-@dataclass(frozen=True, kw_only=True)
 class LatticePanel(TubeInputs, WeaveInputs, PanelInputs, Technique):
     """An openwork panel of woven bias tubes."""
 
@@ -51,9 +49,9 @@ class LatticePanel(TubeInputs, WeaveInputs, PanelInputs, Technique):
         "Narrow bias tubes woven over and under inside an outline, knotted where they cross."
     )
 
-    def work(self) -> Working:
+    def whole(self) -> Worksheet:
         """Outline, tubes, crossings, cloth, steps and sheet; raises RefusalError."""
-        sheet = Worksheet(self)
+        sheet = Worksheet(technique=self)
         panel = make_panel(self)
         lattice = set_out(panel, self.tube_width, self)
         note_strip_width(sheet, self)
@@ -65,7 +63,7 @@ class LatticePanel(TubeInputs, WeaveInputs, PanelInputs, Technique):
         add_sample(sheet)
         add_steps(sheet, lattice)
         _draw(sheet, lattice)
-        return sheet.finish()
+        return sheet
 
 
 def _draw(sheet: Worksheet, lattice: Lattice) -> None:

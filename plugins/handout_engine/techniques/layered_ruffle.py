@@ -32,20 +32,18 @@ from handout_engine.gathering_steps import (
     add_washing_step,
 )
 from handout_engine.hems import HemInputs, hem_step, note_hem
-from handout_engine.inputs import CLOTH, Asked, choice, lengths
-from handout_engine.lengths import Length
+from handout_engine.inputs import CLOTH, choice, lengths
 from handout_engine.refusals import RefusalError
 from handout_engine.sources import GIVEN
 from handout_engine.technique import Technique
 from handout_engine.values import Value, sentence
-from handout_engine.workings import Mark, Seam, Working
+from handout_engine.workings import Mark, Seam
 from handout_engine.worksheet import Worksheet
 
 ONE_CLOTH, OWN_CLOTHS = "one for all", "one for each layer"
 MOST_LAYERS = 6
 
 
-@dataclass(frozen=True, kw_only=True)
 class LayeredRuffle(HemInputs, EdgeSeamInputs, GatherInputs, Technique):
     """Ruffles of several depths in one seam, the shortest on top."""
 
@@ -53,24 +51,25 @@ class LayeredRuffle(HemInputs, EdgeSeamInputs, GatherInputs, Technique):
     family: ClassVar[str] = "ruffles"
     summary: ClassVar[str] = "Ruffles of two or more depths gathered as one into the same edge."
 
-    depths: tuple[Length, ...] = lengths(
-        Asked("finished depths", "Depth of each layer below the seam, from the top layer down."),
+    depths = lengths(
+        "finished depths",
+        "Depth of each layer below the seam, from the top layer down.",
         "1 1/2 in; 2 1/2 in",
         ("1/4 in", "40 in"),
         MOST_LAYERS,
     )
-    cloths: str = choice(
-        Asked("cloths", "One cloth for all layers, or one for each.", CLOTH), ONE_CLOTH, OWN_CLOTHS
+    cloths = choice(
+        "cloths", "One cloth for all layers, or one for each.", ONE_CLOTH, OWN_CLOTHS, group=CLOTH
     )
 
-    def work(self) -> Working:
+    def whole(self) -> Worksheet:
         """Each layer's strips, the cloth, and one set of steps; raises RefusalError."""
         if len(self.depths) < 2:
             raise RefusalError(
                 "one depth makes a single ruffle; write two or more, or use gathered-ruffle",
                 "depths",
             )
-        sheet = Worksheet(self)
+        sheet = Worksheet(technique=self)
         note_gathered_length(sheet)
         line = note_edge_line(sheet)
         rows = note_rows(sheet, line, line, self.rows_apart)
@@ -87,7 +86,7 @@ class LayeredRuffle(HemInputs, EdgeSeamInputs, GatherInputs, Technique):
         add_sample(sheet, widest, f"{len(layers)} layers of strip")
         _add_steps(sheet, self, layers)
         _draw(sheet, self, layers, rows)
-        return sheet.finish()
+        return sheet
 
 
 def _shallowest(ruffle: LayeredRuffle) -> Value:
@@ -182,7 +181,7 @@ def _draw(
         )
         for layer in layers
     ]
-    hung = [GatheredLayer(layer.depth, ruffle.fullness) for layer in layers]
+    hung = [GatheredLayer(layer.depth, ruffle.fullness.number) for layer in layers]
     sheet.pictures.extend(
         (
             finished_picture(sheet, hung),

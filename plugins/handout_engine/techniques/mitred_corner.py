@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
 from typing import ClassVar
 
 from handout_engine.cautions import PINS_AND_IRON
@@ -23,15 +22,13 @@ from handout_engine.drawing.hem_corners import (
 )
 from handout_engine.drawing.scene import Scene
 from handout_engine.gathering_steps import add_washing_step, counted
-from handout_engine.inputs import Asked, count, length
-from handout_engine.lengths import Length
+from handout_engine.inputs import count, length
 from handout_engine.technique import Technique
 from handout_engine.values import sentence
-from handout_engine.workings import Picture, Seam, Step, Working
+from handout_engine.workings import Picture, Seam, Step
 from handout_engine.worksheet import Worksheet
 
 
-@dataclass(frozen=True, kw_only=True)
 class MitredCorner(CornerHemInputs, ClothInputs, Technique):
     """An article hemmed on all four sides with a sewn mitre at each corner."""
 
@@ -43,21 +40,17 @@ class MitredCorner(CornerHemInputs, ClothInputs, Technique):
     )
     known_by: ClassVar[str] = "corner"
 
-    width: Length = length(
-        Asked("finished width", "From hemmed edge to hemmed edge, across."),
-        "18 in",
-        ("2 in", "108 in"),
+    width = length(
+        "finished width", "From hemmed edge to hemmed edge, across.", "18 in", ("2 in", "108 in")
     )
-    length: Length = length(
-        Asked("finished length", "From hemmed edge to hemmed edge, down."),
-        "18 in",
-        ("2 in", "5 yd"),
+    length = length(
+        "finished length", "From hemmed edge to hemmed edge, down.", "18 in", ("2 in", "5 yd")
     )
-    make: int = count(Asked("how many", "How many such articles are made."), 1, 50)
+    make = count("how many", "How many such articles are made.", 1, 50)
 
-    def work(self) -> Working:
+    def whole(self) -> Worksheet:
         """Cut size, folds, mitre, cloth and steps; raises RefusalError."""
-        sheet = Worksheet(self)
+        sheet = Worksheet(technique=self)
         note_hem_takes(sheet)
         check_room(sheet, "width", "length")
         for side in ("width", "length"):
@@ -66,7 +59,7 @@ class MitredCorner(CornerHemInputs, ClothInputs, Technique):
                        f"{{{side}}} + 2 × {{hem_takes}}")  # fmt: skip
         note_mitre(sheet)
         sides = sheet["cut_width"], sheet["cut_length"]
-        sheet.pieces.append(article_piece(sheet, "article", sides, self.make))
+        sheet.pieces.append(article_piece(sheet, "article", sides, self.make.number))
         note_cloth(sheet, "cloth", self.cloth())
         sheet.seams.append(Seam("mitre at each corner", self.mitre_allowance))
         sheet.have("fine thread to match", "a fine needle for the cloth")
@@ -75,7 +68,7 @@ class MitredCorner(CornerHemInputs, ClothInputs, Technique):
         _add_sample(sheet)
         _add_steps(sheet)
         _draw(sheet)
-        return sheet.finish()
+        return sheet
 
 
 def _add_sample(sheet: Worksheet) -> None:

@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
 from typing import ClassVar
 
 from handout_engine.drawing.mitres import CornerSizes, MitreWalk, mitre_corner, mitre_plan
@@ -21,11 +20,10 @@ from handout_engine.mitring import (
 )
 from handout_engine.technique import Technique
 from handout_engine.values import sentence
-from handout_engine.workings import Picture, Seam, Step, Working
+from handout_engine.workings import Picture, Seam, Step
 from handout_engine.worksheet import Worksheet
 
 
-@dataclass(frozen=True, kw_only=True)
 class MitredLace(MitreInputs, Technique):
     """Lace folded into a mitre at every corner of an outline."""
 
@@ -36,9 +34,9 @@ class MitredLace(MitreInputs, Technique):
         "is cut, and where each mitre falls."
     )
 
-    def work(self) -> Working:
+    def whole(self) -> Worksheet:
         """Both lines of every side, what each corner takes, and the length; raises RefusalError."""
-        sheet = Worksheet(self)
+        sheet = Worksheet(technique=self)
         check_shape(self)
         corners, half = note_corner(sheet, self)
         outer = note_sides(sheet, self, half)
@@ -50,7 +48,7 @@ class MitredLace(MitreInputs, Technique):
         sheet.charts.append(fold_chart(sheet, self, outer, corners.whole))
         _add_steps(sheet, self)
         _draw(sheet, self)
-        return sheet.finish()
+        return sheet
 
 
 def _add_sample(sheet: Worksheet) -> None:

@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
 from typing import ClassVar
 
 from handout_engine.binding_steps import bound_sample
@@ -31,11 +30,10 @@ from handout_engine.quilt_cloth import (
 from handout_engine.sources import published
 from handout_engine.technique import Technique
 from handout_engine.values import sentence
-from handout_engine.workings import Picture, Seam, Step, Supply, Working
+from handout_engine.workings import Picture, Seam, Step, Supply
 from handout_engine.worksheet import Worksheet
 
 
-@dataclass(frozen=True, kw_only=True)
 class NapCover(QuiltInputs, Technique):
     """A small quilt of equal blocks."""
 
@@ -45,9 +43,9 @@ class NapCover(QuiltInputs, Technique):
         "A small quilt of square blocks with sashing and border, bound with a double binding."
     )
 
-    def work(self) -> Working:
+    def whole(self) -> Worksheet:
         """Blocks, strips, layers, cloths and steps; raises RefusalError."""
-        sheet = Worksheet(self)
+        sheet = Worksheet(technique=self)
         usable = note_usable_width(sheet, self.cloth())
         note_sizes(sheet, self)
         note_blocks(sheet, self, usable)
@@ -62,7 +60,7 @@ class NapCover(QuiltInputs, Technique):
         _add_piecing_steps(sheet, self)
         _add_layering_steps(sheet)
         _draw(sheet)
-        return sheet.finish()
+        return sheet
 
 
 def _note_mattress(sheet: Worksheet) -> None:

@@ -2,13 +2,12 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
 from typing import ClassVar
 
 from handout_engine.cautions import NEEDLE_BREAKS, PINS_AND_IRON, WING_NEEDLE
 from handout_engine.drawing.needles import blade_row, needle_points
 from handout_engine.drawing.scene import Scene
-from handout_engine.inputs import Asked, choice, optional_fine_length
+from handout_engine.inputs import choice, optional_fine_length
 from handout_engine.lengths import Length, millimetres
 from handout_engine.materials import NEEDLE_SIZES
 from handout_engine.refusals import RefusalError
@@ -16,7 +15,7 @@ from handout_engine.saying import Saying, decimal
 from handout_engine.sources import PRACTICE, published
 from handout_engine.technique import Technique
 from handout_engine.values import Value, sentence
-from handout_engine.workings import Chart, Picture, Step, Supply, Working
+from handout_engine.workings import Chart, Picture, Step, Supply
 from handout_engine.worksheet import Worksheet
 
 FINE = Saying.FINE
@@ -37,7 +36,6 @@ USES = {
 }
 
 
-@dataclass(frozen=True, kw_only=True)
 class NeedleNumbers(Technique):
     """What the numbers on a package of needles say."""
 
@@ -48,36 +46,39 @@ class NeedleNumbers(Technique):
         "wing needles."
     )
 
-    size: str = choice(
-        Asked("size on the package", "Metric number before the stroke, old number behind it.",
-              basis=PRACTICE),
+    size = choice(
+        "size on the package",
+        "Metric number before the stroke, old number behind it.",
         "80/12",
         *(size for size in SIZES if size != "80/12"),
-    )  # fmt: skip
-    kind: str = choice(
-        Asked("kind", "A twin needle has two blades on one shank, a wing needle two flat wings.",
-              basis=PRACTICE),
+        basis=PRACTICE,
+    )
+    kind = choice(
+        "kind",
+        "A twin needle has two blades on one shank, a wing needle two flat wings.",
         PLAIN,
         TWIN,
         WING,
-    )  # fmt: skip
-    spacing: Length | None = optional_fine_length(
-        Asked("needles apart", "For a twin needle: between its blades, the first figure."),
+        basis=PRACTICE,
+    )
+    spacing = optional_fine_length(
+        "needles apart",
+        "For a twin needle: between its blades, the first figure.",
         "2 mm for a twin needle, nothing for others",
         ("1 mm", "8 mm"),
     )
 
-    def work(self) -> Working:
+    def whole(self) -> Worksheet:
         """The numbers; raises RefusalError for needles that are not made."""
         _check(self)
-        sheet = Worksheet(self)
+        sheet = Worksheet(technique=self)
         blade = _note_numbers(sheet, self)
         spacing = _note_code(sheet, self, blade)
         sheet.charts.append(_chart())
         _add_supplies(sheet, self)
         _add_steps(sheet, self)
         _draw(sheet, blade, spacing)
-        return sheet.finish()
+        return sheet
 
 
 def _check(needle: NeedleNumbers) -> None:

@@ -6,8 +6,6 @@ its hem than at its seam; round a hollow outline it is fuller.
 
 from __future__ import annotations
 
-from dataclasses import dataclass
-from fractions import Fraction
 from math import pi
 from typing import ClassVar
 
@@ -35,21 +33,20 @@ from handout_engine.gathering_steps import (
     add_washing_step,
 )
 from handout_engine.hems import HemInputs, hem_step, note_hem
-from handout_engine.inputs import Asked, angle, choice, length, ratio
-from handout_engine.lengths import ZERO, Length, from_float
+from handout_engine.inputs import angle, choice, length, ratio
+from handout_engine.lengths import ZERO, from_float
 from handout_engine.refusals import RefusalError
 from handout_engine.saying import Tape, decimal
 from handout_engine.sources import PRACTICE
 from handout_engine.technique import Technique
 from handout_engine.values import Value, sentence
 from handout_engine.ways_out import at_least, less_than, ways
-from handout_engine.workings import Mark, Picture, Seam, Working
+from handout_engine.workings import Mark, Picture, Seam
 from handout_engine.worksheet import Worksheet
 
 CONVEX, HOLLOW = "convex", "hollow"
 
 
-@dataclass(frozen=True, kw_only=True)
 class OutlineRuffle(HemInputs, EdgeSeamInputs, GatherInputs, Technique):
     """A gathered ruffle sewn round a curve, with its fullness at seam and hem."""
 
@@ -59,38 +56,36 @@ class OutlineRuffle(HemInputs, EdgeSeamInputs, GatherInputs, Technique):
         "A gathered ruffle round a collar, pillow or neck, full enough at its hem as well."
     )
 
-    depth: Length = length(
-        Asked("finished depth", "From the joining seam to the finished outer edge."),
+    depth = length(
+        "finished depth",
+        "From the joining seam to the finished outer edge.",
         "1 1/2 in",
         ("1/4 in", "20 in"),
     )
-    turning: Fraction = angle(
-        Asked(
-            "turning of the edge",
-            "By how much the edge turns in all, corners included: 360 for a closed outline, 180 "
-            "for a half circle.",
-        ),
+    turning = angle(
+        "turning of the edge",
+        "By how much the edge turns in all, corners included: 360 for a closed outline, 180 "
+        "for a half circle.",
         "360 deg",
         ("0", "720"),
     )
-    curve: str = choice(
-        Asked("curve", "Convex when the ruffle lies outside the curve, hollow when inside it."),
+    curve = choice(
+        "curve",
+        "Convex when the ruffle lies outside the curve, hollow when inside it.",
         CONVEX,
         HOLLOW,
     )
-    least_hem_fullness: Fraction = ratio(
-        Asked(
-            "least fullness at the hem",
-            "Below this the hem looks starved, and the handout says so.",
-            basis=PRACTICE,
-        ),
+    least_hem_fullness = ratio(
+        "least fullness at the hem",
+        "Below this the hem looks starved, and the handout says so.",
         "1.2",
         ("1", "3"),
+        basis=PRACTICE,
     )
 
-    def work(self) -> Working:
+    def whole(self) -> Worksheet:
         """Hem line, fullness at the hem, strips, cloth and steps; raises RefusalError."""
-        sheet = Worksheet(self)
+        sheet = Worksheet(technique=self)
         cloth = self.cloth()
         note_gathered_length(sheet)
         _note_hem_fullness(sheet, self)
@@ -107,7 +102,7 @@ class OutlineRuffle(HemInputs, EdgeSeamInputs, GatherInputs, Technique):
         add_sample(sheet, width, "a strip")
         _add_steps(sheet, self)
         _draw(sheet, self, rows)
-        return sheet.finish()
+        return sheet
 
 
 def _note_hem_fullness(sheet: Worksheet, ruffle: OutlineRuffle) -> None:
@@ -186,7 +181,7 @@ def _draw(sheet: Worksheet, ruffle: OutlineRuffle, rows: tuple[Value, Value]) ->
             edge=edge, turning=sheet["turning"], depth=depth, hem=sheet["hem_line"],
             full=sheet["hem_fullness"],
         ),
-        round_outline(edge, GatheredLayer(depth, ruffle.fullness), sheet["hem_line"],
+        round_outline(edge, GatheredLayer(depth, ruffle.fullness.number), sheet["hem_line"],
                       float(ruffle.turning), ruffle.curve == CONVEX),
     )  # fmt: skip
     caption = sentence(

@@ -6,14 +6,13 @@ the part of the cover beyond a line of stitching round the pillow.
 
 from __future__ import annotations
 
-from dataclasses import dataclass
 from math import pi
 from typing import ClassVar
 
 from handout_engine.cloth import ClothInputs, note_cloth, note_usable_width
 from handout_engine.drawing.pillows import Pillow, back_scene, front_scene, section_scene
-from handout_engine.inputs import SEWING, Asked, choice, count, length
-from handout_engine.lengths import ZERO, Length, from_float
+from handout_engine.inputs import SEWING, choice, count, length
+from handout_engine.lengths import ZERO, from_float
 from handout_engine.pillow_steps import FLANGED, PLAIN, RUFFLED, add_sample, add_steps, add_supplies
 from handout_engine.refusals import RefusalError
 from handout_engine.saying import Saying, Tape
@@ -21,14 +20,13 @@ from handout_engine.sources import GIVEN, PRACTICE
 from handout_engine.technique import Technique
 from handout_engine.values import Value, sentence
 from handout_engine.ways_out import at_most, ways
-from handout_engine.workings import Grain, Picture, Piece, Seam, Working
+from handout_engine.workings import Grain, Picture, Piece, Seam
 from handout_engine.worksheet import Worksheet
 
 CLOTH = "cover cloth"
 TAPE = Tape(finest=32)
 
 
-@dataclass(frozen=True, kw_only=True)
 class PillowCover(ClothInputs, Technique):
     """A cover that is slipped off through the lapped back."""
 
@@ -38,58 +36,77 @@ class PillowCover(ClothInputs, Technique):
         "A small pillow's cover with a lapped back: with a flange, with a ruffle, or plain."
     )
 
-    edge: str = choice(
-        Asked("edge", "A flange beyond the pillow, a ruffle in the seam, or neither."),
+    edge = choice(
+        "edge",
+        "A flange beyond the pillow, a ruffle in the seam, or neither.",
         FLANGED,
         RUFFLED,
         PLAIN,
     )
-    pillow_width: Length = length(
-        Asked("pillow width", "The pillow from top to bottom, seam to seam.", basis=PRACTICE),
+    pillow_width = length(
+        "pillow width",
+        "The pillow from top to bottom, seam to seam.",
         "12 in",
         ("4 in", "30 in"),
+        basis=PRACTICE,
     )
-    pillow_length: Length = length(
-        Asked("pillow length", "The pillow from side to side, the longer way.", basis=PRACTICE),
+    pillow_length = length(
+        "pillow length",
+        "The pillow from side to side, the longer way.",
         "16 in",
         ("4 in", "40 in"),
+        basis=PRACTICE,
     )
-    ease: Length = length(
-        Asked("ease", "Added to both measures; a full pillow wants none.", basis=PRACTICE),
+    ease = length(
+        "ease",
+        "Added to both measures; a full pillow wants none.",
         "0 in",
         ("0 in", "2 in"),
+        basis=PRACTICE,
     )
-    flange: Length = length(
-        Asked("flange", "Width beyond the pillow, where there is a flange.", basis=PRACTICE),
+    flange = length(
+        "flange",
+        "Width beyond the pillow, where there is a flange.",
         "2 in",
         ("1/2 in", "6 in"),
+        basis=PRACTICE,
     )
-    corner: Length = length(
-        Asked("rounding", "Radius of the corners that a ruffle goes round.", basis=PRACTICE),
+    corner = length(
+        "rounding",
+        "Radius of the corners that a ruffle goes round.",
         "1 in",
         ("0 in", "6 in"),
+        basis=PRACTICE,
     )
-    make: int = count(Asked("how many", "How many covers are made."), 1, 12)
-    overlap: Length = length(
-        Asked("overlap", "How far the two panels of the back lie over each other.", SEWING,
-              PRACTICE),
+    make = count("how many", "How many covers are made.", 1, 12)
+    overlap = length(
+        "overlap",
+        "How far the two panels of the back lie over each other.",
         "4 in",
         ("1 in", "12 in"),
-    )  # fmt: skip
-    back_hem: Length = length(
-        Asked("back hem", "Depth of one turn of the double hem at the opening.", SEWING, PRACTICE),
+        group=SEWING,
+        basis=PRACTICE,
+    )
+    back_hem = length(
+        "back hem",
+        "Depth of one turn of the double hem at the opening.",
         "1 in",
         ("1/4 in", "3 in"),
+        group=SEWING,
+        basis=PRACTICE,
     )
-    seam_allowance: Length = length(
-        Asked("seam allowance", "Of the seam round the cover.", SEWING, PRACTICE),
+    seam_allowance = length(
+        "seam allowance",
+        "Of the seam round the cover.",
         "1/2 in",
         ("1/8 in", "1 in"),
+        group=SEWING,
+        basis=PRACTICE,
     )
 
-    def work(self) -> Working:
+    def whole(self) -> Worksheet:
         """Front, back panels, cloth and steps; raises RefusalError."""
-        sheet = Worksheet(self)
+        sheet = Worksheet(technique=self)
         _note_cover(sheet, self)
         _check(sheet, self)
         _note_pieces(sheet, self)
@@ -101,7 +118,7 @@ class PillowCover(ClothInputs, Technique):
         add_sample(sheet)
         add_steps(sheet)
         _draw(sheet, self)
-        return sheet.finish()
+        return sheet
 
 
 def _note_cover(sheet: Worksheet, cover: PillowCover) -> None:
@@ -161,7 +178,7 @@ def _note_pieces(sheet: Worksheet, cover: PillowCover) -> None:
                        "{panel_length} + {seam_allowance} + 2 × {back_hem}",
                        saying=Saying.UP)  # fmt: skip
     _refuse_wide(sheet, cover, long)
-    sheet.pieces.append(Piece("front", CLOTH, cover.make, wide, long, Grain.CROSS))
+    sheet.pieces.append(Piece("front", CLOTH, cover.make.number, wide, long, Grain.CROSS))
     backs = sheet.note("panels", "back panels in all", 2 * cover.make, "2 × {make}")
     sheet.pieces.append(Piece("back panel", CLOTH, backs.whole, wide, panel, Grain.CROSS))
 

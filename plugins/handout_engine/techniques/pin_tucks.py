@@ -6,7 +6,6 @@ needle, so no figure is exact before a sample is sewn: the default is an estimat
 
 from __future__ import annotations
 
-from dataclasses import dataclass
 from typing import ClassVar
 
 from handout_engine.cautions import NEEDLE_BREAKS
@@ -15,7 +14,6 @@ from handout_engine.drawing.twin_needle import PinTucks, pin_tucks_scene, row_ch
 from handout_engine.gathering_steps import add_washing_step, counted
 from handout_engine.inputs import (
     SEWING,
-    Asked,
     count,
     fine_length,
     length,
@@ -38,11 +36,10 @@ from handout_engine.tucking import (
 from handout_engine.tucking_steps import add_trimming_step, has_spare, width_left
 from handout_engine.values import Value, sentence
 from handout_engine.ways_out import at_least, ways
-from handout_engine.workings import Chart, Picture, Step, Supply, Working
+from handout_engine.workings import Chart, Picture, Step, Supply
 from handout_engine.worksheet import Worksheet
 
 
-@dataclass(frozen=True, kw_only=True)
 class PinTuckRows(SpareInputs, Technique):
     """Rows of pin tucks sewn with a twin needle."""
 
@@ -52,50 +49,62 @@ class PinTuckRows(SpareInputs, Technique):
         "Rows of pin tucks from a twin needle, with the cloth they draw up measured on a sample."
     )
 
-    tucks: int = count(Asked("pin tucks", "How many rows in one panel."), 9, 120)
-    spacing: Length = length(
-        Asked("spacing", "From the centre of one pin tuck to the next, finished.", basis=PRACTICE),
+    tucks = count("pin tucks", "How many rows in one panel.", 9, 120)
+    spacing = length(
+        "spacing",
+        "From the centre of one pin tuck to the next, finished.",
         "1/4 in",
         ("1/16 in", "6 in"),
+        basis=PRACTICE,
     )
-    finished_width: Length = length(
-        Asked("finished width", "Width of the panel with its pin tucks, between its side seams."),
+    finished_width = length(
+        "finished width",
+        "Width of the panel with its pin tucks, between its side seams.",
         "6 in",
         ("1/4 in", "60 in"),
     )
-    needle_spacing: Length = fine_length(
-        Asked("needle spacing", "Between the two needles, the first figure of the package.",
-              SEWING, PRACTICE),
+    needle_spacing = fine_length(
+        "needle spacing",
+        "Between the two needles, the first figure of the package.",
         "2 mm",
         ("1 mm", "10 mm"),
-    )  # fmt: skip
-    estimate: Length = fine_length(
-        Asked(
-            "estimated take-up",
-            "What one pin tuck draws up, while no sample is measured: an estimate only.",
-            SEWING,
-            PRACTICE,
-        ),
+        group=SEWING,
+        basis=PRACTICE,
+    )
+    estimate = fine_length(
+        "estimated take-up",
+        "What one pin tuck draws up, while no sample is measured: an estimate only.",
         "1 mm",
         ("0 mm", "10 mm"),
+        group=SEWING,
+        basis=PRACTICE,
     )
-    sample_before: Length | None = optional_length(
-        Asked("sample before", "Width of the sample before it is tucked.", SEWING),
+    sample_before = optional_length(
+        "sample before",
+        "Width of the sample before it is tucked.",
         "no sample is measured yet, and the take-up is an estimate",
         ("1 in", "40 in"),
+        group=SEWING,
     )
-    sample_after: Length | None = optional_length(
-        Asked("sample after", "Width of the same sample when it is tucked.", SEWING),
+    sample_after = optional_length(
+        "sample after",
+        "Width of the same sample when it is tucked.",
         "no sample is measured yet, and the take-up is an estimate",
         ("1/2 in", "40 in"),
+        group=SEWING,
     )
-    sample_tucks: int = count(
-        Asked("sample pin tucks", "How many pin tucks the sample has.", SEWING, PRACTICE), 10, 60
+    sample_tucks = count(
+        "sample pin tucks",
+        "How many pin tucks the sample has.",
+        10,
+        60,
+        group=SEWING,
+        basis=PRACTICE,
     )
 
-    def work(self) -> Working:
+    def whole(self) -> Worksheet:
         """Take-up, panel, lines to stitch along and steps; raises RefusalError."""
-        sheet = Worksheet(self)
+        sheet = Worksheet(technique=self)
         take_up = _note_take_up(sheet, self)
         margin = _note_rows(sheet, self, take_up)
         add_panel(sheet, "panel for pin tucks")
@@ -108,7 +117,7 @@ class PinTuckRows(SpareInputs, Technique):
         _add_sample(sheet, self)
         _add_steps(sheet, self)
         _draw(sheet, self, margin)
-        return sheet.finish()
+        return sheet
 
 
 def _note_take_up(sheet: Worksheet, rows: PinTuckRows) -> Value:
@@ -217,7 +226,7 @@ def _add_steps(sheet: Worksheet, rows: PinTuckRows) -> None:
         "{panel_cut_width} wide and {panel_cut_length} long, the length along the "
         "selvage. Leave it longer where the panel is cut to shape afterwards."
     )
-    middle = "the middle row" if rows.tucks % 2 else "the two rows beside the centre"
+    middle = "the middle row" if rows.tucks.number % 2 else "the two rows beside the centre"
     sheet.step(
         f"Mark {middle} with a drawn thread or a rule, by the chart; the others can be guided by "
         "the grooves of the foot once the first stands straight.",
@@ -246,7 +255,7 @@ def _add_steps(sheet: Worksheet, rows: PinTuckRows) -> None:
 
 def _draw(sheet: Worksheet, rows: PinTuckRows, margin: Value) -> None:
     picture = PinTucks(
-        rows.tucks, sheet["spacing"], margin, sheet["tucked_width"], sheet["side_allowance"],
+        rows.tucks.number, sheet["spacing"], margin, sheet["tucked_width"], sheet["side_allowance"],
         sheet["panel_cut_width"], tuple(_places(sheet, rows)), sheet["needle_spacing"],
     )  # fmt: skip
     words = sentence(

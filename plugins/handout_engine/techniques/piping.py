@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
 from math import pi
 from typing import ClassVar
 
@@ -14,19 +13,18 @@ from handout_engine.drawing.scene import Line
 from handout_engine.drawing.strips import Rule
 from handout_engine.drawing.tubes import Piping as PipingShape
 from handout_engine.drawing.tubes import piped_seam, piping_section
-from handout_engine.inputs import SEWING, Asked, count, length, optional_count
-from handout_engine.lengths import Length, from_float, inches
+from handout_engine.inputs import SEWING, count, length, optional_count
+from handout_engine.lengths import from_float, inches
 from handout_engine.saying import Saying
 from handout_engine.sources import PRACTICE, published
 from handout_engine.technique import Technique
 from handout_engine.values import sentence
-from handout_engine.workings import Picture, Seam, Step, Supply, Working
+from handout_engine.workings import Picture, Seam, Step, Supply
 from handout_engine.worksheet import Worksheet
 
 PUBLISHED_STRIP = inches("5/4")
 
 
-@dataclass(frozen=True, kw_only=True)
 class Piping(BiasInputs, Technique):
     """A covered cord sewn into a seam."""
 
@@ -37,39 +35,48 @@ class Piping(BiasInputs, Technique):
     )
     known_by: ClassVar[str] = "section"
 
-    seam_length: Length = length(
-        Asked("seam to pipe", "Length of the seam that the piping is sewn into."),
+    seam_length = length(
+        "seam to pipe",
+        "Length of the seam that the piping is sewn into.",
         "24 in",
         ("1 in", "40 yd"),
     )
-    cord: Length = length(
-        Asked("cord", "Diameter of the cord; wound ten times on a ruler, its width over ten."),
+    cord = length(
+        "cord",
+        "Diameter of the cord; wound ten times on a ruler, its width over ten.",
         "1/16 in",
         ("1/32 in", "2 in"),
     )
-    corners: int | None = optional_count(
-        Asked("corners", "Corners round which the piping turns."), "none", 40
-    )
-    make: int = count(Asked("how many", "How many such seams are piped."), 1, 40)
-    seam_allowance: Length = length(
-        Asked("seam allowance", "As wide as that of the seam it goes into.", SEWING, PRACTICE),
+    corners = optional_count("corners", "Corners round which the piping turns.", "none", 40)
+    make = count("how many", "How many such seams are piped.", 1, 40)
+    seam_allowance = length(
+        "seam allowance",
+        "As wide as that of the seam it goes into.",
         "1/4 in",
         ("1/16 in", "1 1/2 in"),
+        group=SEWING,
+        basis=PRACTICE,
     )
-    overlap: Length = length(
-        Asked("overlap", "Extra length where the ends meet or are turned in.", SEWING, PRACTICE),
+    overlap = length(
+        "overlap",
+        "Extra length where the ends meet or are turned in.",
         "2 in",
         ("0 in", "12 in"),
+        group=SEWING,
+        basis=PRACTICE,
     )
-    turn_of_cloth: Length = length(
-        Asked("turn of cloth", "Extra width for thick cloth.", SEWING, PRACTICE),
+    turn_of_cloth = length(
+        "turn of cloth",
+        "Extra width for thick cloth.",
         "0 in",
         ("0 in", "1 in"),
+        group=SEWING,
+        basis=PRACTICE,
     )
 
-    def work(self) -> Working:
+    def whole(self) -> Worksheet:
         """Strip, cord, cloth and steps; raises RefusalError."""
-        sheet = Worksheet(self)
+        sheet = Worksheet(technique=self)
         _note_width(sheet, self)
         each = sheet.note("piping_length", "piping for one seam", self.seam_length + self.overlap,
                           "{seam_length} + {overlap}", finishes="seam_length")  # fmt: skip
@@ -98,7 +105,7 @@ class Piping(BiasInputs, Technique):
                 cloth_picture(strips, sheet["edge_step"]),
             )
         )  # fmt: skip
-        return sheet.finish()
+        return sheet
 
 
 def _note_width(sheet: Worksheet, inputs: Piping) -> None:

@@ -2,8 +2,6 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
-from fractions import Fraction
 from typing import ClassVar
 
 from handout_engine.cloth import note_cloth
@@ -26,16 +24,14 @@ from handout_engine.gathering_steps import (
     add_sample,
     add_washing_step,
 )
-from handout_engine.inputs import Asked, length, ratio
-from handout_engine.lengths import Length
+from handout_engine.inputs import length, ratio
 from handout_engine.sources import PRACTICE
 from handout_engine.technique import Technique
 from handout_engine.values import Value, sentence
-from handout_engine.workings import Mark, Picture, Seam, Working
+from handout_engine.workings import Mark, Picture, Seam
 from handout_engine.worksheet import Worksheet
 
 
-@dataclass(frozen=True, kw_only=True)
 class PuffingStrip(EdgeSeamInputs, GatherInputs, Technique):
     """A gathered insertion."""
 
@@ -45,27 +41,27 @@ class PuffingStrip(EdgeSeamInputs, GatherInputs, Technique):
         "A strip gathered along both long edges and let in as an insertion between two edges."
     )
 
-    width: Length = length(
-        Asked("finished width", "Between its two seams, lying flat."), "1 in", ("1/4 in", "20 in")
+    width = length(
+        "finished width", "Between its two seams, lying flat.", "1 in", ("1/4 in", "20 in")
     )
-    fullness: Fraction = ratio(
-        Asked(
-            "fullness",
-            "Length of the strip before gathering, for each length of edge.",
-            basis=PRACTICE,
-        ),
+    fullness = ratio(
+        "fullness",
+        "Length of the strip before gathering, for each length of edge.",
         "1.75",
         ("1", "6"),
+        basis=PRACTICE,
     )
-    loft: Length = length(
-        Asked("loft", "Extra width that lets the strip stand up in a puff.", basis=PRACTICE),
+    loft = length(
+        "loft",
+        "Extra width that lets the strip stand up in a puff.",
         "0 in",
         ("0 in", "4 in"),
+        basis=PRACTICE,
     )
 
-    def work(self) -> Working:
+    def whole(self) -> Worksheet:
         """Cut width, strips, cloth, rows along both edges and steps; raises RefusalError."""
-        sheet = Worksheet(self)
+        sheet = Worksheet(technique=self)
         cloth = self.cloth()
         width = sheet.note("cut_width", "puffing strip, cut width",
                            self.width + self.loft + 2 * self.edge_allowance,
@@ -82,7 +78,7 @@ class PuffingStrip(EdgeSeamInputs, GatherInputs, Technique):
         add_sample(sheet, width, "a strip")
         _add_steps(sheet)
         _draw(sheet, rows)
-        return sheet.finish()
+        return sheet
 
 
 def _room(sheet: Worksheet, line: Value) -> Value:

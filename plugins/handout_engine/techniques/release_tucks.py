@@ -6,16 +6,14 @@ tucks is set free and the panel is as wide as it was cut.
 
 from __future__ import annotations
 
-from dataclasses import dataclass
-from fractions import Fraction
 from typing import ClassVar
 
 from handout_engine.cloth import note_cloth
 from handout_engine.drawing.folds import Drawn, chart_scene
 from handout_engine.drawing.tucks import Released, released_scene, tuck_scene
 from handout_engine.folds import FoldedPanel
-from handout_engine.inputs import SEWING, Asked, choice, count, length, optional_length
-from handout_engine.lengths import ZERO, Length
+from handout_engine.inputs import SEWING, choice, count, length, optional_length
+from handout_engine.lengths import ZERO
 from handout_engine.refusals import RefusalError
 from handout_engine.sources import GIVEN, published
 from handout_engine.technique import Technique
@@ -39,13 +37,12 @@ from handout_engine.tucking_room import check_gaps, check_margins
 from handout_engine.tucking_steps import add_cutting_step, pressed
 from handout_engine.values import Value, sentence
 from handout_engine.ways_out import less_than, ways
-from handout_engine.workings import Picture, Working
+from handout_engine.workings import Picture
 from handout_engine.worksheet import Worksheet
 
 BELOW, BOTH = "below", "above and below"
 
 
-@dataclass(frozen=True, kw_only=True)
 class ReleaseTucks(TuckInputs, Technique):
     """Tucks whose fullness is let go at the end of the stitching."""
 
@@ -56,49 +53,49 @@ class ReleaseTucks(TuckInputs, Technique):
         "sewn and full beyond."
     )
 
-    tucks: int = count(Asked("tucks", "How many tucks in one panel."), 6, 40)
-    depth: Length = length(
-        Asked("depth of a tuck", "From the stitching to the fold."), "1/4 in", ("1/32 in", "2 in")
+    tucks = count("tucks", "How many tucks in one panel.", 6, 40)
+    depth = length(
+        "depth of a tuck", "From the stitching to the fold.", "1/4 in", ("1/32 in", "2 in")
     )
-    spacing: Length | None = optional_length(
-        Asked(
-            "spacing",
-            "From one tuck's stitching to the next one's, finished.",
-            in_use="tuck_spacing",
-        ),
+    spacing = optional_length(
+        "spacing",
+        "From one tuck's stitching to the next one's, finished.",
         "one and a half times the depth; twice the depth between two that face the centre",
         ("1/32 in", "6 in"),
+        in_use="tuck_spacing",
     )
-    finished_width: Length = length(
-        Asked("finished width", "Width between the side seams where the tucks are sewn."),
+    finished_width = length(
+        "finished width",
+        "Width between the side seams where the tucks are sewn.",
         "6 in",
         ("2 in", "40 in"),
     )
-    stitched: Length = length(
-        Asked("stitched length", "How long each tuck is stitched."), "3 in", ("1/4 in", "18 in")
+    stitched = length(
+        "stitched length", "How long each tuck is stitched.", "3 in", ("1/4 in", "18 in")
     )
-    freed: str = choice(
-        Asked("freed", "Below the stitching only, or above and below, as at a waist."),
-        BELOW,
-        BOTH,
+    freed = choice(
+        "freed", "Below the stitching only, or above and below, as at a waist.", BELOW, BOTH
     )
-    top: Length = length(
-        Asked("free at the top", "From the upper seam to the stitching, freed above and below."),
+    top = length(
+        "free at the top",
+        "From the upper seam to the stitching, freed above and below.",
         "2 in",
         ("1/8 in", "12 in"),
     )
-    press: str = choice(
-        Asked("press", "Which way the tucks lie, seen from the right side.", SEWING),
+    press = choice(
+        "press",
+        "Which way the tucks lie, seen from the right side.",
         RIGHT,
         LEFT,
         AWAY,
         TOWARDS,
+        group=SEWING,
     )
 
-    def work(self) -> Working:
+    def whole(self) -> Worksheet:
         """Widths above and below, lines, cloth and steps; raises RefusalError."""
         self._check_length()
-        sheet = Worksheet(self)
+        sheet = Worksheet(technique=self)
         row = _note_widths(sheet, self)
         panel = row.placed(sheet)
         check_gaps(sheet, panel, "spacing")
@@ -113,7 +110,7 @@ class ReleaseTucks(TuckInputs, Technique):
         add_cutting_step(sheet, panel)
         _add_steps(sheet, self, start)
         _draw(sheet, self, panel)
-        return sheet.finish()
+        return sheet
 
     def _check_length(self) -> None:
         above = self.top if self.freed == BOTH else ZERO
@@ -151,7 +148,7 @@ def _note_widths(sheet: Worksheet, tucks: ReleaseTucks) -> EqualRow:
                        tucks.finished_width + take_up.length,
                        "{finished_width} + {take_up}")  # fmt: skip
     sheet.note("fullness", "fullness where they are freed, to the tucked width",
-               Fraction(below.length / tucks.finished_width),
+               below.length / tucks.finished_width,
                "{released_width} / {finished_width}")  # fmt: skip
     return EqualRow(sheet["tucks"], sheet["depth"], spacing, margin, tucks.press)
 
@@ -188,7 +185,7 @@ def _add_steps(sheet: Worksheet, tucks: ReleaseTucks, start: Value | None) -> No
         "is {tucked_width} from raw edge to raw edge.",
     )
     sheet.step(
-        f"Press the sewn part {pressed(tucks.press, tucks.tucks)}, keeping the iron off the "
+        f"Press the sewn part {pressed(tucks.press, tucks.tucks.number)}, keeping the iron off the "
         "freed cloth, and "
         + ("baste the tucks down across the upper edge." if start is None else
            "leave the cloth above and below it round."),

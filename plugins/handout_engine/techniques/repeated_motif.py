@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
 from typing import ClassVar
 
 from handout_engine.cautions import LONG_FLOATS, PINS_AND_IRON
@@ -16,8 +15,8 @@ from handout_engine.drawing.motifs import (
     round_ring,
 )
 from handout_engine.drawing.scene import Scene
-from handout_engine.inputs import SEWING, Asked, choice, length, optional_count, optional_length
-from handout_engine.lengths import Length, inches
+from handout_engine.inputs import SEWING, choice, length, optional_count, optional_length
+from handout_engine.lengths import inches
 from handout_engine.motif_steps import add_base_line, add_corner_step, add_tracing_step
 from handout_engine.motifs import (
     CORNERS,
@@ -38,14 +37,13 @@ from handout_engine.refusals import RefusalError
 from handout_engine.sources import PRACTICE
 from handout_engine.technique import Technique
 from handout_engine.values import sentence
-from handout_engine.workings import Picture, Step, Supply, Working
+from handout_engine.workings import Picture, Step, Supply
 from handout_engine.worksheet import Worksheet
 
 SHEET = inches(7)
 """Motifs on the printed sheet reach so far at most, unless one alone is wider."""
 
 
-@dataclass(frozen=True, kw_only=True)
 class RepeatedMotif(Technique):
     """Whole motifs, equal gaps."""
 
@@ -56,70 +54,82 @@ class RepeatedMotif(Technique):
         "many, how far apart, and where each is centred."
     )
 
-    layout: str = choice(
-        Asked("layout", "Along a straight edge, round a ring, or between four corner motifs."),
-        STRAIGHT, ROUND, CORNERS,
-    )  # fmt: skip
-    edge: Length = length(
-        Asked("edge", "Length of the edge; round, all the way; with corners, the first side."),
+    layout = choice(
+        "layout",
+        "Along a straight edge, round a ring, or between four corner motifs.",
+        STRAIGHT,
+        ROUND,
+        CORNERS,
+    )
+    edge = length(
+        "edge",
+        "Length of the edge; round, all the way; with corners, the first side.",
         "20 in",
         ("1 in", "200 in"),
     )
-    other_side: Length | None = optional_length(
-        Asked("other side", "With corners: the second side of the rectangle."),
+    other_side = optional_length(
+        "other side",
+        "With corners: the second side of the rectangle.",
         "the same as the first",
         ("1 in", "200 in"),
     )
-    motif: Length = length(
-        Asked("motif, width", "Along the edge, as it is stitched."), "1 1/2 in", ("1/8 in", "12 in")
+    motif = length(
+        "motif, width", "Along the edge, as it is stitched.", "1 1/2 in", ("1/8 in", "12 in")
     )
-    motif_height: Length = length(
-        Asked("motif, height", "Square to the edge."), "1 in", ("1/8 in", "12 in")
-    )
-    least_gap: Length = length(
-        Asked("least gap", "At least so much between two motifs.", basis=PRACTICE),
+    motif_height = length("motif, height", "Square to the edge.", "1 in", ("1/8 in", "12 in"))
+    least_gap = length(
+        "least gap",
+        "At least so much between two motifs.",
         "3/4 in",
         ("0 in", "20 in"),
+        basis=PRACTICE,
     )
-    motifs: int | None = optional_count(
-        Asked("motifs", "How many, along a straight edge or round."),
-        "as many as fit",
-        MOST_MOTIFS,
+    motifs = optional_count(
+        "motifs", "How many, along a straight edge or round.", "as many as fit", MOST_MOTIFS
     )
-    centre: str = choice(
-        Asked("at the centre", "What stands at the centre, or at the centre front of a ring."),
-        MOTIF, GAP, EITHER,
-    )  # fmt: skip
-    margin: Length = length(
-        Asked("clear at each end", "Of a straight edge, beside its first and last motif.", SEWING,
-              PRACTICE),
+    centre = choice(
+        "at the centre",
+        "What stands at the centre, or at the centre front of a ring.",
+        MOTIF,
+        GAP,
+        EITHER,
+    )
+    margin = length(
+        "clear at each end",
+        "Of a straight edge, beside its first and last motif.",
         "1/2 in",
         ("0 in", "20 in"),
-    )  # fmt: skip
-    corner: Length = length(
-        Asked("corner motif", "Side of the square that each corner motif takes.", SEWING, PRACTICE),
+        group=SEWING,
+        basis=PRACTICE,
+    )
+    corner = length(
+        "corner motif",
+        "Side of the square that each corner motif takes.",
         "1 1/2 in",
         ("1/8 in", "20 in"),
+        group=SEWING,
+        basis=PRACTICE,
     )
-    above: Length = length(
-        Asked("above the edge", "From the finished edge to the motif.", SEWING, PRACTICE),
+    above = length(
+        "above the edge",
+        "From the finished edge to the motif.",
         "1/2 in",
         ("0 in", "10 in"),
+        group=SEWING,
+        basis=PRACTICE,
     )
-    allowance: Length = length(
-        Asked(
-            "allowance",
-            "Cloth beyond the finished edge while the motifs are marked; they are "
-            "then marked from the raw edge.",
-            SEWING,
-        ),
+    allowance = length(
+        "allowance",
+        "Cloth beyond the finished edge while the motifs are marked; they are "
+        "then marked from the raw edge.",
         "0 in",
         ("0 in", "4 in"),
+        group=SEWING,
     )
 
-    def work(self) -> Working:
+    def whole(self) -> Worksheet:
         """Counts, gaps, centres, steps and placement sheet; raises RefusalError."""
-        sheet = Worksheet(self)
+        sheet = Worksheet(technique=self)
         rows = _note_rows(sheet, self)
         sheet.have("stranded cotton or silk", "a crewel needle")
         sheet.supplies.append(Supply("a marker that washes out, tried on a scrap"))
@@ -128,7 +138,7 @@ class RepeatedMotif(Technique):
         _add_charts(sheet, self, rows)
         _add_steps(sheet, self, rows)
         _draw(sheet, self, rows)
-        return sheet.finish()
+        return sheet
 
 
 def _note_rows(sheet: Worksheet, asked: RepeatedMotif) -> tuple[Row, ...]:
@@ -137,7 +147,7 @@ def _note_rows(sheet: Worksheet, asked: RepeatedMotif) -> tuple[Row, ...]:
     if asked.layout == CORNERS:
         return _note_sides(sheet, asked)
     wanted = RowWanted(side, asked.motif, asked.least_gap, asked.centre, sheet["margin"],
-                       given=asked.motifs)  # fmt: skip
+                       given=asked.motifs.number if asked.motifs else None)  # fmt: skip
     row = note_ring(sheet, side, wanted) if asked.layout == ROUND else note_row(sheet, wanted)
     if asked.layout == STRAIGHT and row.gap is not None:
         sheet.note("step", "from motif to motif", asked.motif + row.gap.length, "{motif} + {gap}")

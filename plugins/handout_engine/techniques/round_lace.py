@@ -2,34 +2,32 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
 from fractions import Fraction
 from math import pi
 from typing import ClassVar
 
 from handout_engine.drawing.round_lace import marked_lace, round_lace
 from handout_engine.drawing.scene import Scene
-from handout_engine.inputs import Asked, angle, choice, count, length
+from handout_engine.inputs import angle, choice, count, length
 from handout_engine.lace import (
     LaceInputs,
     add_lace_supplies,
     add_lace_washing_step,
     note_lace_to_buy,
 )
-from handout_engine.lengths import Length, from_float
+from handout_engine.lengths import from_float
 from handout_engine.refusals import RefusalError
 from handout_engine.saying import Saying, Tape
 from handout_engine.sources import GIVEN
 from handout_engine.technique import Technique
 from handout_engine.values import sentence
-from handout_engine.workings import Chart, Picture, Step, Working
+from handout_engine.workings import Chart, Picture, Step
 from handout_engine.worksheet import Worksheet
 
 OUTER, INNER = "outer line", "inner line"
 CLOSE_GATHERS = Fraction(1, 3)
 
 
-@dataclass(frozen=True, kw_only=True)
 class RoundLace(LaceInputs, Technique):
     """Lace measured on its outer line and drawn up along its inner one."""
 
@@ -40,28 +38,25 @@ class RoundLace(LaceInputs, Technique):
         "own heading thread."
     )
 
-    radius: Length = length(
-        Asked("radius", "From the centre to the line that is measured."),
-        "4 in",
-        ("1/2 in", "40 in"),
+    radius = length(
+        "radius", "From the centre to the line that is measured.", "4 in", ("1/2 in", "40 in")
     )
-    measured: str = choice(
-        Asked("radius measured to", "The outer or the inner edge of the lace."), OUTER, INNER
+    measured = choice(
+        "radius measured to", "The outer or the inner edge of the lace.", OUTER, INNER
     )
-    turn: Fraction = angle(
-        Asked("arc", "How far round the lace goes: 360 for a circle, 180 for half of one."),
+    turn = angle(
+        "arc",
+        "How far round the lace goes: 360 for a circle, 180 for half of one.",
         "360",
         ("10", "360"),
     )
-    parts: int = count(
-        Asked("parts", "Equal parts into which line and lace are marked, so that they match."),
-        8,
-        24,
+    parts = count(
+        "parts", "Equal parts into which line and lace are marked, so that they match.", 8, 24
     )
 
-    def work(self) -> Working:
+    def whole(self) -> Worksheet:
         """Both lines, what the inside loses, the length and the marks; raises RefusalError."""
-        sheet = Worksheet(self)
+        sheet = Worksheet(technique=self)
         _note_radii(sheet, self)
         _note_lines(sheet, self)
         _note_parts(sheet, self)
@@ -77,7 +72,7 @@ class RoundLace(LaceInputs, Technique):
         sheet.charts.append(_chart(sheet, self))
         _add_steps(sheet, self)
         _draw(sheet, self)
-        return sheet.finish()
+        return sheet
 
 
 def _note_radii(sheet: Worksheet, lace: RoundLace) -> None:
@@ -190,7 +185,7 @@ def _draw(sheet: Worksheet, lace: RoundLace) -> None:
     plan = Scene(
         sentence("The lace in its shape"),
         sentence("Outer radius {outer}, inner radius {inner}.", outer=radii[0], inner=radii[1]),
-        round_lace(radii, sheet["lace_width"], float(lace.turn), lace.parts),
+        round_lace(radii, sheet["lace_width"], float(lace.turn), lace.parts.number),
     )
     part = Scene(
         sentence("One part of the lace"),

@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
 from fractions import Fraction
 from typing import ClassVar
 
@@ -17,8 +16,8 @@ from handout_engine.drawing.scallops import (
 )
 from handout_engine.drawing.scene import Scene
 from handout_engine.gathering_steps import add_washing_step
-from handout_engine.inputs import SEWING, Asked, length
-from handout_engine.lengths import ZERO, Length
+from handout_engine.inputs import SEWING, length
+from handout_engine.lengths import ZERO
 from handout_engine.refusals import RefusalError
 from handout_engine.scalloping import (
     FACED,
@@ -34,11 +33,10 @@ from handout_engine.sources import PRACTICE
 from handout_engine.strips import StripsWanted, note_strips
 from handout_engine.technique import Technique
 from handout_engine.values import sentence
-from handout_engine.workings import Grain, Mark, Picture, Piece, Seam, Step, Working
+from handout_engine.workings import Grain, Mark, Picture, Piece, Seam, Step
 from handout_engine.worksheet import Worksheet
 
 
-@dataclass(frozen=True, kw_only=True)
 class ScallopEdge(ScallopInputs, ClothInputs, Technique):
     """A scalloped edge."""
 
@@ -49,37 +47,50 @@ class ScallopEdge(ScallopInputs, ClothInputs, Technique):
         "scale, and the facing they are turned with."
     )
 
-    seam_allowance: Length = length(
-        Asked("allowance", "Left below the lowest points while the scallops are sewn.", SEWING,
-              PRACTICE),
+    seam_allowance = length(
+        "allowance",
+        "Left below the lowest points while the scallops are sewn.",
         "1/4 in",
         ("1/8 in", "2 in"),
-    )  # fmt: skip
-    trim: Length = length(
-        Asked("trimmed to", "What is left of the allowance before a faced edge is turned.", SEWING,
-              PRACTICE),
+        group=SEWING,
+        basis=PRACTICE,
+    )
+    trim = length(
+        "trimmed to",
+        "What is left of the allowance before a faced edge is turned.",
         "1/8 in",
         ("1/16 in", "1/2 in"),
-    )  # fmt: skip
-    facing_depth: Length = length(
-        Asked("facing above", "How far a facing reaches above the foot line.", SEWING, PRACTICE),
+        group=SEWING,
+        basis=PRACTICE,
+    )
+    facing_depth = length(
+        "facing above",
+        "How far a facing reaches above the foot line.",
         "1 1/2 in",
         ("1/4 in", "20 in"),
+        group=SEWING,
+        basis=PRACTICE,
     )
-    end_allowance: Length = length(
-        Asked("end allowance", "Added at both ends of a straight edge's facing.", SEWING, PRACTICE),
+    end_allowance = length(
+        "end allowance",
+        "Added at both ends of a straight edge's facing.",
         "1/2 in",
         ("0 in", "2 in"),
+        group=SEWING,
+        basis=PRACTICE,
     )
-    strip_allowance: Length = length(
-        Asked("strip allowance", "For the seams that join strips of facing.", SEWING, PRACTICE),
+    strip_allowance = length(
+        "strip allowance",
+        "For the seams that join strips of facing.",
         "1/4 in",
         ("1/8 in", "1 in"),
+        group=SEWING,
+        basis=PRACTICE,
     )
 
-    def work(self) -> Working:
+    def whole(self) -> Worksheet:
         """Chord, rise, radius, arc, facing, template and steps; raises RefusalError."""
-        sheet = Worksheet(self)
+        sheet = Worksheet(technique=self)
         note_scallops(sheet, self)
         _check_trim(self)
         sheet.note("edge_takes", "edge cut below the foot line",
@@ -93,7 +104,7 @@ class ScallopEdge(ScallopInputs, ClothInputs, Technique):
         _add_sample(sheet, self)
         _add_steps(sheet, self)
         _draw(sheet, self)
-        return sheet.finish()
+        return sheet
 
 
 def _check_trim(edge: ScallopEdge) -> None:
@@ -222,7 +233,7 @@ def _draw(sheet: Worksheet, edge: ScallopEdge) -> None:
     half = sheet["half_angle"].amount
     assert isinstance(half, Fraction)
     scallops = Scallops(sheet["pitch"], sheet["chord"], sheet["scallop_rise"], sheet["radius"],
-                        float(half), edge.scallops, edge.form == RING)  # fmt: skip
+                        float(half), edge.scallops.number, edge.form == RING)  # fmt: skip
     row = Scene(
         sentence("The scalloped edge"),
         sentence("{number} scallops, each {chord} wide and {rise} deep.",

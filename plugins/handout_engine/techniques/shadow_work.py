@@ -2,14 +2,12 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
-from fractions import Fraction
 from typing import ClassVar
 
 from handout_engine.cautions import LONG_FLOATS, PINS_AND_IRON, THIN_COTTON
 from handout_engine.drawing.scene import Scene
 from handout_engine.drawing.shadow_work import ShadowBand, cut_across, finished, guide, threads
-from handout_engine.inputs import SEWING, Asked, choice, count, fine_length, length, percentage
+from handout_engine.inputs import SEWING, choice, count, fine_length, length, percentage
 from handout_engine.lengths import ZERO, Length
 from handout_engine.refusals import RefusalError
 from handout_engine.repeats import Line, RepeatInputs, checks_chart, note_repeats
@@ -24,13 +22,12 @@ from handout_engine.shadow_work_steps import add_sample, add_steps
 from handout_engine.sources import PRACTICE
 from handout_engine.technique import Technique
 from handout_engine.values import Value, sentence
-from handout_engine.workings import Picture, Supply, Working
+from handout_engine.workings import Picture, Supply
 from handout_engine.worksheet import Worksheet
 
 EDGE, RING = "along an edge", "round a ring"
 
 
-@dataclass(frozen=True, kw_only=True)
 class ShadowWork(RepeatInputs, Technique):
     """A band whose colour lies behind sheer cloth."""
 
@@ -41,64 +38,79 @@ class ShadowWork(RepeatInputs, Technique):
         "along an edge, lines to trace, thread."
     )
 
-    form: str = choice(
-        Asked("row", "From one end of an edge to the other, or round until it meets itself."),
-        EDGE,
-        RING,
+    form = choice(
+        "row", "From one end of an edge to the other, or round until it meets itself.", EDGE, RING
     )
-    edge: Length = length(
-        Asked("length of the edge", "Measured where the band is to run."),
-        "12 in",
-        ("1 in", "200 in"),
+    edge = length(
+        "length of the edge", "Measured where the band is to run.", "12 in", ("1 in", "200 in")
     )
-    margin: Length = length(
-        Asked("margin", "Kept free at each end or corner of an edge; a ring has none."),
+    margin = length(
+        "margin",
+        "Kept free at each end or corner of an edge; a ring has none.",
         "1/2 in",
         ("0 in", "4 in"),
     )
-    from_edge: Length = length(
-        Asked("distance from the edge", "From the finished edge to the nearer line."),
+    from_edge = length(
+        "distance from the edge",
+        "From the finished edge to the nearer line.",
         "1/2 in",
         ("1/8 in", "12 in"),
     )
-    gap: Length = length(
-        Asked("channel", "From one drawn line to the other: the width of the band.",
-              basis=PRACTICE),
+    gap = length(
+        "channel",
+        "From one drawn line to the other: the width of the band.",
         "3/16 in",
         ("1/16 in", "3/4 in"),
-    )  # fmt: skip
-    rows: int = count(Asked("how many rows", "Bands one behind the other, all alike."), 1, 9)
-    between: Length = length(
-        Asked("between rows", "From the far line of a row to the near line of the next."),
+        basis=PRACTICE,
+    )
+    rows = count("how many rows", "Bands one behind the other, all alike.", 1, 9)
+    between = length(
+        "between rows",
+        "From the far line of a row to the near line of the next.",
         "3/8 in",
         ("1/16 in", "12 in"),
     )
-    repeat: Length = fine_length(
-        Asked("stitch", "Length of one back stitch on either line: one repeat.", SEWING, PRACTICE),
+    repeat = fine_length(
+        "stitch",
+        "Length of one back stitch on either line: one repeat.",
         "2 mm",
         ("1 mm", "6 mm"),
+        group=SEWING,
+        basis=PRACTICE,
     )
-    longest_crossing: Length = fine_length(
-        Asked("longest crossing", "A thread longer than this, loose behind the cloth, catches. "
-              "Allow more where the work is lined.", SEWING, PRACTICE),
+    longest_crossing = fine_length(
+        "longest crossing",
+        "A thread longer than this, loose behind the cloth, catches. "
+        "Allow more where the work is lined.",
         "10 mm",
         ("3 mm", "25 mm"),
-    )  # fmt: skip
-    take_up: Fraction = percentage(
-        Asked("take-up", "Thread used beyond its straight way: through the cloth and to and fro in "
-              "the needle's eye. Your sample says better.", SEWING, PRACTICE),
+        group=SEWING,
+        basis=PRACTICE,
+    )
+    take_up = percentage(
+        "take-up",
+        "Thread used beyond its straight way: through the cloth and to and fro in "
+        "the needle's eye. Your sample says better.",
         "10 %",
         30,
-    )  # fmt: skip
-    needleful: Length = length(
-        Asked("needleful", "Length of thread that you work with.", SEWING, PRACTICE),
+        group=SEWING,
+        basis=PRACTICE,
+    )
+    needleful = length(
+        "needleful",
+        "Length of thread that you work with.",
         "18 in",
         ("10 in", "40 in"),
+        group=SEWING,
+        basis=PRACTICE,
     )
-    fastening: Length = length(
-        Asked("fastening", "Of each needleful, for both its ends.", SEWING, PRACTICE),
+    fastening = length(
+        "fastening",
+        "Of each needleful, for both its ends.",
         "4 in",
         ("1 in", "5 in"),
+        group=SEWING,
+        basis=PRACTICE,
     )
 
     @property
@@ -111,9 +123,9 @@ class ShadowWork(RepeatInputs, Technique):
         """What the two margins take of the edge."""
         return ZERO if self.ring else 2 * self.margin
 
-    def work(self) -> Working:
+    def whole(self) -> Worksheet:
         """Whole stitches, holes, crossings, thread and steps; raises RefusalError."""
-        sheet = Worksheet(self)
+        sheet = Worksheet(technique=self)
         line = Line("edge", "edge", _note_run(sheet, self), self.ends)
         adjusted = note_repeats(sheet, line)
         note_holes(sheet, self.ring)
@@ -130,7 +142,7 @@ class ShadowWork(RepeatInputs, Technique):
         add_sample(sheet)
         add_steps(sheet, self.ring)
         _draw(sheet, self)
-        return sheet.finish()
+        return sheet
 
 
 def _note_run(sheet: Worksheet, work: ShadowWork) -> Value:

@@ -6,7 +6,6 @@ each folded edge, twice the hem from the corner, to where the two hem folds cros
 
 from __future__ import annotations
 
-from dataclasses import dataclass
 from math import sqrt
 from typing import ClassVar
 
@@ -19,22 +18,21 @@ from handout_engine.cautions import (
 from handout_engine.cloth import ClothInputs, note_cloth, note_usable_width
 from handout_engine.drawing.shawls import Shawl, corner_scene, finished_scene, sewn_scene
 from handout_engine.gathering_steps import add_washing_step
-from handout_engine.inputs import SEWING, Asked, count, length, optional_length
-from handout_engine.lengths import Length, from_float
+from handout_engine.inputs import SEWING, count, length, optional_length
+from handout_engine.lengths import from_float
 from handout_engine.refusals import RefusalError
 from handout_engine.saying import Saying, Tape
 from handout_engine.sources import PRACTICE
 from handout_engine.technique import Technique
 from handout_engine.values import Value, sentence
 from handout_engine.ways_out import at_most, ways
-from handout_engine.workings import Chart, Grain, Picture, Piece, Seam, Step, Supply, Working
+from handout_engine.workings import Chart, Grain, Picture, Piece, Seam, Step, Supply
 from handout_engine.worksheet import Worksheet
 
 CLOTH = "shawl cloth"
 TAPE = Tape(finest=32)
 
 
-@dataclass(frozen=True, kw_only=True)
 class ShawlSquare(ClothInputs, Technique):
     """A hemmed square with mitred corners."""
 
@@ -44,53 +42,68 @@ class ShawlSquare(ClothInputs, Technique):
         "A square to wrap a baby in, hemmed all round with mitred corners, plain or edged."
     )
 
-    finished: Length = length(
-        Asked("finished side", "Side of the square from hem to hem, without lace.",
-              basis=PRACTICE),
+    finished = length(
+        "finished side",
+        "Side of the square from hem to hem, without lace.",
         "36 in",
         ("6 in", "90 in"),
-    )  # fmt: skip
-    lace_width: Length | None = optional_length(
-        Asked("lace", "Width of a flat lace edging beyond the hem, mitred at the corners."),
+        basis=PRACTICE,
+    )
+    lace_width = optional_length(
+        "lace",
+        "Width of a flat lace edging beyond the hem, mitred at the corners.",
         "no lace",
         ("1/4 in", "8 in"),
     )
-    make: int = count(Asked("how many", "How many squares are made."), 1, 20)
-    hem: Length = length(
-        Asked("hem", "Finished depth of the hem.", SEWING, PRACTICE), "1 in", ("1/8 in", "6 in")
+    make = count("how many", "How many squares are made.", 1, 20)
+    hem = length(
+        "hem",
+        "Finished depth of the hem.",
+        "1 in",
+        ("1/8 in", "6 in"),
+        group=SEWING,
+        basis=PRACTICE,
     )
-    turn: Length = length(
-        Asked("first turn", "Folded in before the hem; as deep as the hem in sheer cloth.",
-              SEWING, PRACTICE),
+    turn = length(
+        "first turn",
+        "Folded in before the hem; as deep as the hem in sheer cloth.",
         "1/4 in",
         ("1/16 in", "6 in"),
-    )  # fmt: skip
-    mitre_allowance: Length = length(
-        Asked("mitre allowance", "Left beyond the seam of each mitre.", SEWING, PRACTICE),
+        group=SEWING,
+        basis=PRACTICE,
+    )
+    mitre_allowance = length(
+        "mitre allowance",
+        "Left beyond the seam of each mitre.",
         "1/4 in",
         ("1/16 in", "1 in"),
+        group=SEWING,
+        basis=PRACTICE,
     )
-    lace_join: Length = length(
-        Asked("lace join", "Lace at each of its two ends, for their join.", SEWING, PRACTICE),
+    lace_join = length(
+        "lace join",
+        "Lace at each of its two ends, for their join.",
         "1/2 in",
         ("0 in", "2 in"),
+        group=SEWING,
+        basis=PRACTICE,
     )
 
-    def work(self) -> Working:
+    def whole(self) -> Worksheet:
         """Cut size, corner lines, cloth and steps; raises RefusalError."""
-        sheet = Worksheet(self)
+        sheet = Worksheet(technique=self)
         _check(self)
         cut = _note_square(sheet, self)
         _note_corner(sheet, self)
         _note_lace(sheet, self)
-        sheet.pieces.append(Piece("square", CLOTH, self.make, cut, cut, Grain.STRAIGHT))
+        sheet.pieces.append(Piece("square", CLOTH, self.make.number, cut, cut, Grain.STRAIGHT))
         note_cloth(sheet, CLOTH, self.cloth())
         sheet.seams.append(Seam("each mitre", self.mitre_allowance))
         _add_supplies(sheet)
         _add_sample(sheet)
         _add_steps(sheet, self)
         _draw(sheet, self)
-        return sheet.finish()
+        return sheet
 
 
 def _check(shawl: ShawlSquare) -> None:

@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
 from typing import ClassVar
 
 from handout_engine.binding import (
@@ -21,18 +20,15 @@ from handout_engine.binding_steps import (
     add_sewing_steps,
     add_supplies,
 )
-from handout_engine.inputs import SEWING, Asked, length, optional_length
-from handout_engine.lengths import Length
+from handout_engine.inputs import SEWING, length, optional_length
 from handout_engine.refusals import RefusalError
 from handout_engine.saying import Saying, Tape
 from handout_engine.sources import GIVEN, PRACTICE
 from handout_engine.technique import Technique
 from handout_engine.values import Value
-from handout_engine.workings import Working
 from handout_engine.worksheet import Worksheet
 
 
-@dataclass(frozen=True, kw_only=True)
 class SingleBinding(BindingInputs, Technique):
     """One layer round the edge, its back turned under and felled."""
 
@@ -43,26 +39,27 @@ class SingleBinding(BindingInputs, Technique):
     )
     known_by: ClassVar[str] = "section"
 
-    tail: Length = length(
-        Asked("tail", "Extra length to join the ends of a round binding.", SEWING, PRACTICE),
+    tail = length(
+        "tail",
+        "Extra length to join the ends of a round binding.",
         "3 in",
         ("1 in", "20 in"),
+        group=SEWING,
+        basis=PRACTICE,
     )
-    turn_under: Length | None = optional_length(
-        Asked(
-            "turning",
-            "Turned under at the back edge of the strip.",
-            SEWING,
-            PRACTICE,
-            in_use="turn",
-        ),
+    turn_under = optional_length(
+        "turning",
+        "Turned under at the back edge of the strip.",
         "as wide as the binding",
         ("1/16 in", "2 in"),
+        group=SEWING,
+        basis=PRACTICE,
+        in_use="turn",
     )
 
-    def work(self) -> Working:
+    def whole(self) -> Worksheet:
         """Strip width, length, cloth and steps; raises RefusalError."""
-        sheet = Worksheet(self)
+        sheet = Worksheet(technique=self)
         seam = note_seam(sheet, self)
         turn = _note_turn(sheet, self)
         width = note_width(
@@ -76,7 +73,7 @@ class SingleBinding(BindingInputs, Technique):
         add_sample(sheet, self)
         _add_steps(sheet, self)
         draw_binding(sheet, self, strips, double=False)
-        return sheet.finish()
+        return sheet
 
 
 def _note_turn(sheet: Worksheet, inputs: SingleBinding) -> Value:

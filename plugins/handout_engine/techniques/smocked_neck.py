@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
 from fractions import Fraction
 from math import pi
 from typing import ClassVar
@@ -15,8 +14,8 @@ from handout_engine.drawing.smocked_necks import (
     neck_from_above,
     pieces_side_by_side,
 )
-from handout_engine.inputs import SEWING, Asked, length, ratio
-from handout_engine.lengths import Length, from_float
+from handout_engine.inputs import SEWING, length, ratio
+from handout_engine.lengths import from_float
 from handout_engine.refusals import RefusalError
 from handout_engine.smocking import (
     TAPE,
@@ -34,7 +33,7 @@ from handout_engine.sources import PRACTICE
 from handout_engine.technique import Technique
 from handout_engine.values import Value, sentence
 from handout_engine.ways_out import at_most, ways
-from handout_engine.workings import Cell, Chart, Picture, Seam, Supply, Working
+from handout_engine.workings import Cell, Chart, Picture, Seam, Supply
 from handout_engine.worksheet import Worksheet
 
 ORDER = (
@@ -49,7 +48,6 @@ PIECES = 5
 """A front, two sleeves and two halves of the back."""
 
 
-@dataclass(frozen=True, kw_only=True)
 class SmockedNeckline(SmockingInputs, Technique):
     """Four pattern pieces pleated as one round a neck."""
 
@@ -60,48 +58,61 @@ class SmockedNeckline(SmockingInputs, Technique):
         "there, and where its seams come to lie."
     )
 
-    neck: Length = length(
-        Asked("finished neck", "Round the neck when it is closed, edge to edge."),
+    neck = length(
+        "finished neck",
+        "Round the neck when it is closed, edge to edge.",
         "10 in",
         ("5 in", "30 in"),
     )
-    front_part: Fraction = ratio(
-        Asked("front, parts", "How many parts of the neck the front takes.", basis=PRACTICE),
+    front_part = ratio(
+        "front, parts",
+        "How many parts of the neck the front takes.",
         "3",
         ("1", "12"),
+        basis=PRACTICE,
     )
-    back_part: Fraction = ratio(
-        Asked("back, parts", "How many parts both halves of the back take together.",
-              basis=PRACTICE),
+    back_part = ratio(
+        "back, parts",
+        "How many parts both halves of the back take together.",
         "3",
         ("1", "12"),
-    )  # fmt: skip
-    sleeve_part: Fraction = ratio(
-        Asked("sleeve, parts", "How many parts each of the two sleeves takes.", basis=PRACTICE),
+        basis=PRACTICE,
+    )
+    sleeve_part = ratio(
+        "sleeve, parts",
+        "How many parts each of the two sleeves takes.",
         "2",
         ("1", "12"),
+        basis=PRACTICE,
     )
-    top: Length = length(
-        Asked("above the dots", "From the raw neck edge to the first row of dots.", SEWING,
-              PRACTICE),
+    top = length(
+        "above the dots",
+        "From the raw neck edge to the first row of dots.",
         "3/8 in",
         ("1/8 in", "2 in"),
-    )  # fmt: skip
-    seam: Length = length(
-        Asked("seam allowance", "Of the seams between sleeves and body.", SEWING, PRACTICE),
+        group=SEWING,
+        basis=PRACTICE,
+    )
+    seam = length(
+        "seam allowance",
+        "Of the seams between sleeves and body.",
         "1/4 in",
         ("1/8 in", "1 in"),
+        group=SEWING,
+        basis=PRACTICE,
     )
-    opening: Length = length(
-        Asked("at the opening", "Cloth at each back edge beyond its last dot, for the placket.",
-              SEWING, PRACTICE),
+    opening = length(
+        "at the opening",
+        "Cloth at each back edge beyond its last dot, for the placket.",
         "1 in",
         ("1/4 in", "3 in"),
-    )  # fmt: skip
+        group=SEWING,
+        basis=PRACTICE,
+    )
 
-    def work(self) -> Working:
+    def whole(self) -> Worksheet:
         """Pleats and widths of each piece, seams, rows, steps, dot sheet; raises RefusalError."""
-        sheet = Worksheet(self)
+        sheet = Worksheet(technique=self)
         fullness = note_fullness(sheet, self)
         pleats = _note_pleats(sheet, self, fullness)
         _note_widths(sheet, self)
@@ -118,7 +129,7 @@ class SmockedNeckline(SmockingInputs, Technique):
         sheet.charts.append(rows_chart(sheet, self, self.top))
         _add_steps(sheet)
         _draw(sheet, dots)
-        return sheet.finish()
+        return sheet
 
 
 def _note_pleats(sheet: Worksheet, neck: SmockedNeckline, fullness: Value) -> Value:

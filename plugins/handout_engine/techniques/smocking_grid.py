@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
 from fractions import Fraction
 from typing import ClassVar
 
@@ -19,8 +18,7 @@ from handout_engine.drawing.smocking import (
     smocked,
 )
 from handout_engine.gathering_steps import add_washing_step
-from handout_engine.inputs import SEWING, Asked, length
-from handout_engine.lengths import Length
+from handout_engine.inputs import SEWING, length
 from handout_engine.refusals import RefusalError
 from handout_engine.smocking import (
     TAPE,
@@ -37,11 +35,10 @@ from handout_engine.smocking import (
 from handout_engine.sources import PRACTICE
 from handout_engine.technique import Technique
 from handout_engine.values import Value, sentence
-from handout_engine.workings import Grain, Mark, Picture, Piece, Working
+from handout_engine.workings import Grain, Mark, Picture, Piece
 from handout_engine.worksheet import Worksheet
 
 
-@dataclass(frozen=True, kw_only=True)
 class SmockingGrid(SmockingInputs, ClothInputs, Technique):
     """A straight panel of smocking."""
 
@@ -52,32 +49,38 @@ class SmockingGrid(SmockingInputs, ClothInputs, Technique):
         "and a dot sheet to trace."
     )
 
-    finished: Length = length(
-        Asked("finished width", "Width of the smocking at rest, from its first pleat to its last."),
+    finished = length(
+        "finished width",
+        "Width of the smocking at rest, from its first pleat to its last.",
         "6 in",
         ("1 in", "24 in"),
     )
-    below: Length = length(
-        Asked("cloth below", "From the last row of dots down to the lower raw edge."),
+    below = length(
+        "cloth below",
+        "From the last row of dots down to the lower raw edge.",
         "10 in",
         ("1/2 in", "50 in"),
     )
-    top: Length = length(
-        Asked("above the dots", "From the upper raw edge to the first row of dots.", SEWING,
-              PRACTICE),
+    top = length(
+        "above the dots",
+        "From the upper raw edge to the first row of dots.",
         "1/2 in",
         ("1/8 in", "6 in"),
-    )  # fmt: skip
-    side: Length = length(
-        Asked("at each side", "Flat cloth left beyond the first and the last dot.", SEWING,
-              PRACTICE),
+        group=SEWING,
+        basis=PRACTICE,
+    )
+    side = length(
+        "at each side",
+        "Flat cloth left beyond the first and the last dot.",
         "1/2 in",
         ("1/8 in", "20 in"),
-    )  # fmt: skip
+        group=SEWING,
+        basis=PRACTICE,
+    )
 
-    def work(self) -> Working:
+    def whole(self) -> Worksheet:
         """Flat width, dots, rows, cloth, steps and dot sheet; raises RefusalError."""
-        sheet = Worksheet(self)
+        sheet = Worksheet(technique=self)
         fullness = note_fullness(sheet, self)
         pleats = _note_pleats(sheet, self, fullness)
         note_rows(sheet, self)
@@ -94,7 +97,7 @@ class SmockingGrid(SmockingInputs, ClothInputs, Technique):
         sheet.charts.append(rows_chart(sheet, self, self.top))
         _add_steps(sheet)
         _draw(sheet, self, dots)
-        return sheet.finish()
+        return sheet
 
 
 def _note_pleats(sheet: Worksheet, panel: SmockingGrid, fullness: Value) -> Value:
@@ -197,7 +200,9 @@ def _add_steps(sheet: Worksheet) -> None:
 
 def _draw(sheet: Worksheet, panel: SmockingGrid, dots: Picture) -> None:
     rows, pleats = sheet["all_rows"].whole, sheet["pleats"].whole
-    grid = DotSheet(pleats, rows, panel.holding_rows, sheet["dot_spacing"], sheet["row_spacing"])
+    grid = DotSheet(
+        pleats, rows, panel.holding_rows.number, sheet["dot_spacing"], sheet["row_spacing"]
+    )
     finished = Scene(
         sentence("Smocked panel, finished"),
         sentence("{pleats} pleats in {finished}, {rows} rows.", pleats=sheet["pleats"],

@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
 from fractions import Fraction
 from math import ceil
 from typing import ClassVar
@@ -14,7 +13,7 @@ from handout_engine.drawing.flutes import flounce_hanging
 from handout_engine.drawing.scene import Point, Scene
 from handout_engine.flounces import CLOSED, FlounceInputs, Spiral, at_corner, extent
 from handout_engine.hems import hem_step, note_hem
-from handout_engine.inputs import Asked, length
+from handout_engine.inputs import length
 from handout_engine.lengths import Length, from_float
 from handout_engine.refusals import RefusalError
 from handout_engine.saying import Tape
@@ -22,7 +21,7 @@ from handout_engine.sources import DRAWN, PRACTICE
 from handout_engine.technique import Technique
 from handout_engine.values import Value, sentence
 from handout_engine.ways_out import at_most, more_than, ways
-from handout_engine.workings import Grain, Picture, Piece, Seam, Step, Supply, Working
+from handout_engine.workings import Grain, Picture, Piece, Seam, Step, Supply
 from handout_engine.worksheet import Worksheet
 
 MOST_TURNS = 12
@@ -32,7 +31,6 @@ QUARTER_TURN = Fraction(1, 4)
 """The line is drawn in quarter turns, so to a whole number of them."""
 
 
-@dataclass(frozen=True, kw_only=True)
 class SpiralFlounce(FlounceInputs, ClothInputs, Technique):
     """A flounce that unrolls from a spiral without a join."""
 
@@ -43,19 +41,17 @@ class SpiralFlounce(FlounceInputs, ClothInputs, Technique):
     )
     known_by: ClassVar[str] = "outline"
 
-    start: Length = length(
-        Asked(
-            "first radius",
-            "From the centre to the seam line where the spiral begins; smaller is fuller.",
-            basis=PRACTICE,
-        ),
+    start = length(
+        "first radius",
+        "From the centre to the seam line where the spiral begins; smaller is fuller.",
         "1 1/2 in",
         ("1/4 in", "20 in"),
+        basis=PRACTICE,
     )
 
-    def work(self) -> Working:
+    def whole(self) -> Worksheet:
         """Turns, radii, fullness at both ends, cloth and steps; raises RefusalError."""
-        sheet = Worksheet(self)
+        sheet = Worksheet(technique=self)
         cloth = self.cloth()
         spiral, turns = _note_spiral(sheet, self)
         _note_fullness(sheet, self)
@@ -67,7 +63,7 @@ class SpiralFlounce(FlounceInputs, ClothInputs, Technique):
         sheet.cautions.extend((PINS_AND_IRON, NOT_SLEEPWEAR, THIN_COTTON))
         _add_steps(sheet, self)
         _draw(sheet, spiral, turns)
-        return sheet.finish()
+        return sheet
 
 
 def _note_spiral(sheet: Worksheet, flounce: SpiralFlounce) -> tuple[Spiral, float]:
@@ -145,7 +141,7 @@ def _note_piece(
     left, top = (min(each) for each in zip(*outline, strict=True))
     sewn = tuple((x - left, y - top) for x, y in _sewn_outline(flounce, spiral, turns))
     sheet.pieces.append(
-        Piece("spiral", "flounce cloth", flounce.make, high, wide, Grain.CROSS,
+        Piece("spiral", "flounce cloth", flounce.make.number, high, wide, Grain.CROSS,
               outline=at_corner(outline), seam_outline=sewn)
     )  # fmt: skip
 

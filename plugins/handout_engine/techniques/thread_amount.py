@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
 from fractions import Fraction
 from math import ceil
 from typing import ClassVar
@@ -13,7 +12,6 @@ from handout_engine.drawing.scene import Scene
 from handout_engine.drawing.thread_path import lockstitch
 from handout_engine.inputs import (
     SEWING,
-    Asked,
     choice,
     count,
     fine_length,
@@ -23,20 +21,18 @@ from handout_engine.inputs import (
     percentage,
     reel,
 )
-from handout_engine.lengths import Length
 from handout_engine.refusals import RefusalError
 from handout_engine.saying import Saying, Tape
 from handout_engine.sources import GIVEN, PRACTICE, published
 from handout_engine.stitch_types import LOCKSTITCH, STITCH_TYPES, lockstitch_path
 from handout_engine.technique import Technique
 from handout_engine.values import Value, sentence
-from handout_engine.workings import Chart, Picture, Step, Supply, Working
+from handout_engine.workings import Chart, Picture, Step, Supply
 from handout_engine.worksheet import Worksheet
 
 FINE, SOLD = Saying.FINE, Saying.YARDAGE
 
 
-@dataclass(frozen=True, kw_only=True)
 class ThreadAmount(Technique):
     """Thread for a number of seams, and spools to buy."""
 
@@ -48,60 +44,80 @@ class ThreadAmount(Technique):
     )
     known_by: ClassVar[str] = "path"
 
-    seam_length: Length = length(
-        Asked("length of a seam", "One seam from end to end, every row of it counted once."),
+    seam_length = length(
+        "length of a seam",
+        "One seam from end to end, every row of it counted once.",
         "1 yd",
         ("1 in", "50 yd"),
     )
-    seams: int = count(
-        Asked("how many seams", "Seams of that length, each row of stitching for itself."), 8, 2000
+    seams = count(
+        "how many seams", "Seams of that length, each row of stitching for itself.", 8, 2000
     )
-    stitch: str = choice(
-        Asked("kind of stitch", "What the seam is sewn with.", basis=PRACTICE), *STITCH_TYPES
-    )
-    factor: Fraction | None = optional_ratio(
-        Asked("thread for each length of seam", "All threads together.", in_use="used_factor"),
+    stitch = choice("kind of stitch", "What the seam is sewn with.", *STITCH_TYPES, basis=PRACTICE)
+    factor = optional_ratio(
+        "thread for each length of seam",
+        "All threads together.",
         "what is usual for the stitch, or the sample's",
         ("1", "60"),
+        in_use="used_factor",
     )
-    sample_seam: Length = length(
-        Asked("sample seam", "Length of a seam that is sewn and unpicked.", basis=PRACTICE),
+    sample_seam = length(
+        "sample seam",
+        "Length of a seam that is sewn and unpicked.",
         "4 in",
         ("1 in", "1 yd"),
+        basis=PRACTICE,
     )
-    sample_thread: Length | None = optional_length(
-        Asked("thread of the sample", "All threads that were unpicked from it, end to end."),
+    sample_thread = optional_length(
+        "thread of the sample",
+        "All threads that were unpicked from it, end to end.",
         "no sample; the factor of the stitch is used",
         ("1 in", "40 yd"),
     )
-    tail: Length = length(
-        Asked("tail", "Left of each thread at each end of a seam.", SEWING, PRACTICE),
+    tail = length(
+        "tail",
+        "Left of each thread at each end of a seam.",
         "4 in",
         ("0 in", "12 in"),
+        group=SEWING,
+        basis=PRACTICE,
     )
-    spare: Fraction = percentage(
-        Asked("spare", "For bobbins, breaks and seams sewn twice.", SEWING, PRACTICE), "15 %", 100
+    spare = percentage(
+        "spare",
+        "For bobbins, breaks and seams sewn twice.",
+        "15 %",
+        100,
+        group=SEWING,
+        basis=PRACTICE,
     )
-    spool: Length = reel(
-        Asked("thread on a spool", "As its label says.", SEWING, PRACTICE),
+    spool = reel(
+        "thread on a spool",
+        "As its label says.",
         "100 m",
         ("5 m", "10000 m"),
+        group=SEWING,
+        basis=PRACTICE,
     )
-    stitch_length: Length = fine_length(
-        Asked("stitch length", "For the path of a lockstitch.", SEWING, PRACTICE),
+    stitch_length = fine_length(
+        "stitch length",
+        "For the path of a lockstitch.",
         "2 mm",
         ("0.5 mm", "6 mm"),
+        group=SEWING,
+        basis=PRACTICE,
     )
-    thickness: Length = fine_length(
-        Asked("thickness of all layers", "Pressed between two fingers; two of batiste are about "
-              "half a millimetre.", SEWING, PRACTICE),
+    thickness = fine_length(
+        "thickness of all layers",
+        "Pressed between two fingers; two of batiste are about half a millimetre.",
         "0.5 mm",
         ("0.05 mm", "10 mm"),
-    )  # fmt: skip
+        group=SEWING,
+        basis=PRACTICE,
+    )
 
-    def work(self) -> Working:
+    def whole(self) -> Worksheet:
         """Thread and spools; raises RefusalError for a sample shorter than its own seam."""
-        sheet = Worksheet(self)
+        sheet = Worksheet(technique=self)
         factor = _note_factor(sheet, self)
         path = _note_path(sheet, self)
         one = _note_amount(sheet, self, factor)
@@ -109,7 +125,7 @@ class ThreadAmount(Technique):
         _add_supplies(sheet, self)
         _add_steps(sheet, self)
         _draw(sheet, one, path)
-        return sheet.finish()
+        return sheet
 
 
 def _note_factor(sheet: Worksheet, asked: ThreadAmount) -> Value:

@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
 from typing import ClassVar
 
 from handout_engine.cautions import (
@@ -19,8 +18,8 @@ from handout_engine.drawing.strips import FlatStrip, Rule
 from handout_engine.drawing.ties import Bow, Tie, hemmed_section, sewn_in, tied
 from handout_engine.drawing.tubes import Tube, tube_section
 from handout_engine.gathering_pictures import strips_picture
-from handout_engine.inputs import SEWING, Asked, choice, count, length
-from handout_engine.lengths import ZERO, Length, millimetres
+from handout_engine.inputs import SEWING, choice, count, length
+from handout_engine.lengths import ZERO, millimetres
 from handout_engine.refusals import RefusalError
 from handout_engine.saying import Tape
 from handout_engine.sources import PRACTICE, published
@@ -28,7 +27,7 @@ from handout_engine.technique import Technique
 from handout_engine.tie_steps import add_bow_step, add_sample, add_steps
 from handout_engine.values import Value, sentence
 from handout_engine.ways_out import at_most, ways
-from handout_engine.workings import Grain, Mark, Picture, Piece, Seam, Supply, Working
+from handout_engine.workings import Grain, Mark, Picture, Piece, Seam, Supply
 from handout_engine.worksheet import Worksheet
 
 TUBE, HEMMED = "a turned tube", "one layer, hemmed"
@@ -39,7 +38,6 @@ LONGEST_DRAWN = millimetres(75)
 TAPE = Tape(finest=32)
 
 
-@dataclass(frozen=True, kw_only=True)
 class TiePair(ClothInputs, Technique):
     """Equal ties in pairs, each closed at its free end."""
 
@@ -50,75 +48,80 @@ class TiePair(ClothInputs, Technique):
         "worn."
     )
 
-    tie_length: Length = length(
-        Asked("length of a tie", "What hangs free of one tie, from the seam to its end."),
+    tie_length = length(
+        "length of a tie",
+        "What hangs free of one tie, from the seam to its end.",
         "16 in",
         ("2 in", "40 in"),
     )
-    hem_below: Length = length(
-        Asked(
-            "down to the hem",
-            "Of the garment it is sewn to: from the tie straight down to the hem. The ends of the "
-            "bow stay above it.",
-            basis=PRACTICE,
-        ),
+    hem_below = length(
+        "down to the hem",
+        "Of the garment it is sewn to: from the tie straight down to the hem. The ends of the "
+        "bow stay above it.",
         "7 in",
         ("1 in", "40 in"),
+        basis=PRACTICE,
     )
-    reach: Length = length(
-        Asked(
-            "round to the bow",
-            "From the seam to where the bow is tied: from a side to the middle of the back it is a "
-            "quarter of the waist.",
-            basis=PRACTICE,
-        ),
+    reach = length(
+        "round to the bow",
+        "From the seam to where the bow is tied: from a side to the middle of the back it is a "
+        "quarter of the waist.",
         "5 in",
         ("0 in", "20 in"),
+        basis=PRACTICE,
     )
-    bow: Length = length(
-        Asked(
-            "taken by the bow",
-            "What one tie gives to its loop and to the knot; tie a tape round your hand and "
-            "measure.",
-            basis=PRACTICE,
-        ),
+    bow = length(
+        "taken by the bow",
+        "What one tie gives to its loop and to the knot; tie a tape round your hand and measure.",
         "5 in",
         ("0 in", "20 in"),
+        basis=PRACTICE,
     )
-    tie_width: Length = length(Asked("width of a tie", "Finished."), "1 in", ("1/4 in", "8 in"))
-    place: str = choice(
-        Asked("where it is worn", "Decides which rule on cords and ties applies."),
+    tie_width = length("width of a tie", "Finished.", "1 in", ("1/4 in", "8 in"))
+    place = choice(
+        "where it is worn",
+        "Decides which rule on cords and ties applies.",
         SEAMED,
         DRAWN,
         BONNET,
         NECK,
     )
-    made: str = choice(
-        Asked("made as", "Two layers, sewn and turned, or one layer with narrow hems.", SEWING),
+    made = choice(
+        "made as",
+        "Two layers, sewn and turned, or one layer with narrow hems.",
         TUBE,
         HEMMED,
+        group=SEWING,
     )
-    seam: Length = length(
-        Asked("seam", "Of a tube: allowance along its edge and across its end.", SEWING, PRACTICE),
+    seam = length(
+        "seam",
+        "Of a tube: allowance along its edge and across its end.",
         "1/4 in",
         ("1/16 in", "1/2 in"),
+        group=SEWING,
+        basis=PRACTICE,
     )
-    hem_turn: Length = length(
-        Asked("one turn of the hem", "Of a hemmed tie; each edge is turned twice.", SEWING,
-              PRACTICE),
+    hem_turn = length(
+        "one turn of the hem",
+        "Of a hemmed tie; each edge is turned twice.",
         "1/8 in",
         ("1/16 in", "1 in"),
-    )  # fmt: skip
-    end_allowance: Length = length(
-        Asked("end allowance", "Beyond its length, to be caught in the seam.", SEWING, PRACTICE),
+        group=SEWING,
+        basis=PRACTICE,
+    )
+    end_allowance = length(
+        "end allowance",
+        "Beyond its length, to be caught in the seam.",
         "1/2 in",
         ("1/4 in", "3 in"),
+        group=SEWING,
+        basis=PRACTICE,
     )
-    pairs: int = count(Asked("pairs", "How many pairs of ties."), 1, 60)
+    pairs = count("pairs", "How many pairs of ties.", 1, 60)
 
-    def work(self) -> Working:
+    def whole(self) -> Worksheet:
         """Ties, cloth and steps; raises RefusalError where ties are not allowed or cannot lie."""
-        sheet = Worksheet(self)
+        sheet = Worksheet(technique=self)
         _check_place(sheet, self)
         if self.place == SEAMED:
             _note_bow(sheet, self)
@@ -142,7 +145,7 @@ class TiePair(ClothInputs, Technique):
         if self.place == SEAMED:
             add_bow_step(sheet)
         _draw(sheet, self, rules)
-        return sheet.finish()
+        return sheet
 
 
 def _check_place(sheet: Worksheet, inputs: TiePair) -> None:

@@ -6,12 +6,11 @@ left over when it is worked out goes to the margins.
 
 from __future__ import annotations
 
-from dataclasses import dataclass
 from math import ceil, floor
 from typing import ClassVar
 
 from handout_engine.cloth import note_cloth
-from handout_engine.inputs import SEWING, Asked, choice, length, optional_count, optional_length
+from handout_engine.inputs import SEWING, choice, length, optional_count, optional_length
 from handout_engine.lengths import Length, inches
 from handout_engine.refusals import RefusalError
 from handout_engine.saying import Amount
@@ -36,7 +35,6 @@ from handout_engine.tucking_pictures import TuckPictures, add_pictures
 from handout_engine.tucking_room import check_gaps, check_margins
 from handout_engine.tucking_steps import add_cutting_step, add_tuck_steps
 from handout_engine.ways_out import at_least, at_most, more_than, ways
-from handout_engine.workings import Working
 from handout_engine.worksheet import Worksheet
 
 MOST_TUCKS = 40
@@ -51,7 +49,6 @@ USUAL: dict[str, Amount] = {
 }  # fmt: skip
 
 
-@dataclass(frozen=True, kw_only=True)
 class TuckFit(SpareInputs, TuckInputs, Technique):
     """The missing one of panel, finished width, number of tucks and depth."""
 
@@ -63,51 +60,48 @@ class TuckFit(SpareInputs, TuckInputs, Technique):
 
     one_left_out: ClassVar[tuple[str, ...]] = ("panel", "finished_width", "tucks", "depth")
 
-    spare_width: Length = length(
-        Asked(
-            "spare width",
-            "Added to the width that is wanted, for what the turns of the tucks take; none, unless "
-            "you keep some, since what a whole count leaves over is spare enough.",
-            SEWING,
-            PRACTICE,
-        ),
+    spare_width = length(
+        "spare width",
+        "Added to the width that is wanted, for what the turns of the tucks take; none, unless "
+        "you keep some, since what a whole count leaves over is spare enough.",
         "0 in",
         ("0 in", "4 in"),
+        group=SEWING,
+        basis=PRACTICE,
     )
-    panel: Length | None = optional_length(
-        Asked("panel", "Width of the flat panel, raw edge to raw edge."),
+    panel = optional_length(
+        "panel",
+        "Width of the flat panel, raw edge to raw edge.",
         "worked out from the other three; 12 in when none of the four is given",
         ("4 in", "120 in"),
     )
-    finished_width: Length | None = optional_length(
-        Asked("finished width", "Width of the panel once tucked, raw edge to raw edge too."),
+    finished_width = optional_length(
+        "finished width",
+        "Width of the panel once tucked, raw edge to raw edge too.",
         "worked out from the other three; 8 in when none of the four is given",
         ("2 in", "40 in"),
     )
-    tucks: int | None = optional_count(
-        Asked("tucks", "How many tucks."), "worked out from the other three", MOST_TUCKS
+    tucks = optional_count(
+        "tucks", "How many tucks.", "worked out from the other three", MOST_TUCKS
     )
-    depth: Length | None = optional_length(
-        Asked("depth of a tuck", "From the stitching to the fold."),
+    depth = optional_length(
+        "depth of a tuck",
+        "From the stitching to the fold.",
         "worked out from the other three; 1/4 in when none of the four is given",
         ("1/32 in", "2 in"),
     )
-    spacing: Length | None = optional_length(
-        Asked(
-            "spacing",
-            "From one tuck's stitching to the next one's, finished.",
-            in_use="tuck_spacing",
-        ),
+    spacing = optional_length(
+        "spacing",
+        "From one tuck's stitching to the next one's, finished.",
         "the wanted width shared out evenly, margins as wide as the spacing",
         ("1/32 in", "6 in"),
+        in_use="tuck_spacing",
     )
-    press: str = choice(
-        Asked("press", "Which way the tucks lie, seen from the right side."), RIGHT, LEFT
-    )
+    press = choice("press", "Which way the tucks lie, seen from the right side.", RIGHT, LEFT)
 
-    def work(self) -> Working:
+    def whole(self) -> Worksheet:
         """The missing measure, then panel, lines, cloth and steps; raises RefusalError."""
-        sheet = Worksheet(self)
+        sheet = Worksheet(technique=self)
         _solve(sheet, self)
         row = _note_row(sheet, self)
         panel = row.placed(sheet)
@@ -123,7 +117,7 @@ class TuckFit(SpareInputs, TuckInputs, Technique):
         add_cutting_step(sheet, panel)
         add_tuck_steps(sheet, row.depth, self.press, row.tucks.whole)
         add_pictures(sheet, TuckPictures(panel, row.depth, self.title))
-        return sheet.finish()
+        return sheet
 
 
 def _solve(sheet: Worksheet, fit: TuckFit) -> None:

@@ -6,13 +6,12 @@ depend on how the tucks are pressed; whether the tucks have room does.
 
 from __future__ import annotations
 
-from dataclasses import dataclass
 from typing import ClassVar
 
 from handout_engine.cloth import note_cloth
 from handout_engine.folds import FoldedPanel
-from handout_engine.inputs import Asked, choice, count, length, optional_length
-from handout_engine.lengths import Length, inches
+from handout_engine.inputs import choice, count, length, optional_length
+from handout_engine.lengths import inches
 from handout_engine.refusals import RefusalError
 from handout_engine.sources import GEOMETRY, GIVEN, PRACTICE, published
 from handout_engine.technique import Technique
@@ -36,14 +35,12 @@ from handout_engine.tucking_pictures import TuckPictures, add_pictures
 from handout_engine.tucking_room import check_gaps, check_margins
 from handout_engine.tucking_steps import add_cutting_step, add_tuck_steps
 from handout_engine.values import Value
-from handout_engine.workings import Working
 from handout_engine.worksheet import Worksheet
 
 SPACED, PIN, BLIND = "spaced", "pin", "blind"
 USUAL_DEPTHS = {SPACED: inches("1/4"), PIN: inches("1/16"), BLIND: inches("1/4")}
 
 
-@dataclass(frozen=True, kw_only=True)
 class TuckSet(SpareInputs, TuckInputs, Technique):
     """A number of equal tucks in a panel."""
 
@@ -54,54 +51,50 @@ class TuckSet(SpareInputs, TuckInputs, Technique):
         "from one edge."
     )
 
-    kind: str = choice(
-        Asked("kind of tucks", "Spaced; pin, as narrow as can be sewn; or blind, touching."),
+    kind = choice(
+        "kind of tucks",
+        "Spaced; pin, as narrow as can be sewn; or blind, touching.",
         SPACED,
         PIN,
         BLIND,
     )
-    tucks: int = count(Asked("tucks", "How many tucks in one panel."), 5, 40)
-    depth: Length | None = optional_length(
-        Asked("depth of a tuck", "From the stitching to the fold.", in_use="tuck_depth"),
+    tucks = count("tucks", "How many tucks in one panel.", 5, 40)
+    depth = optional_length(
+        "depth of a tuck",
+        "From the stitching to the fold.",
         "1/4 in, or 1/16 in for pin tucks",
         ("1/32 in", "3 in"),
+        in_use="tuck_depth",
     )
-    spacing: Length | None = optional_length(
-        Asked(
-            "spacing",
-            "From one tuck's stitching to the next one's, finished: the tuck's depth and the space "
-            "that shows.",
-            in_use="tuck_spacing",
-        ),
+    spacing = optional_length(
+        "spacing",
+        "From one tuck's stitching to the next one's, finished: the tuck's depth and the space "
+        "that shows.",
         "the depth and half as much for spaced tucks, twice the depth for pin tucks, the depth "
         "for blind ones",
         ("1/32 in", "6 in"),
+        in_use="tuck_spacing",
     )
-    finished_width: Length = length(
-        Asked("finished width", "Width of the tucked panel between its side seams."),
+    finished_width = length(
+        "finished width",
+        "Width of the tucked panel between its side seams.",
         "6 in",
         ("2 in", "40 in"),
     )
-    first_margin: Length | None = optional_length(
-        Asked(
-            "margin at the left edge",
-            "From the left seam to the first stitching, for a set that starts from that edge.",
-            in_use="margin",
-        ),
+    first_margin = optional_length(
+        "margin at the left edge",
+        "From the left seam to the first stitching, for a set that starts from that edge.",
         "the set stands in the middle, both margins alike",
         ("0 in", "40 in"),
+        in_use="margin",
     )
-    press: str = choice(
-        Asked("press", "Which way the tucks lie, seen from the right side."),
-        RIGHT,
-        LEFT,
-        AWAY,
-        TOWARDS,
+    press = choice(
+        "press", "Which way the tucks lie, seen from the right side.", RIGHT, LEFT, AWAY, TOWARDS
     )
 
-    def work(self) -> Working:
+    def whole(self) -> Worksheet:
         """Panel, lines, cloth and steps; raises RefusalError for tucks without room."""
-        sheet = Worksheet(self)
+        sheet = Worksheet(technique=self)
         depth = _note_depth(sheet, self)
         spacing = _note_spacing(sheet, self, depth)
         panel = _note_panel(sheet, self, depth)
@@ -111,9 +104,9 @@ class TuckSet(SpareInputs, TuckInputs, Technique):
         add_supplies(sheet)
         add_sample(sheet, depth, spacing)
         add_cutting_step(sheet, panel)
-        add_tuck_steps(sheet, depth, self.press, self.tucks)
+        add_tuck_steps(sheet, depth, self.press, self.tucks.number)
         add_pictures(sheet, TuckPictures(panel, depth, self.title))
-        return sheet.finish()
+        return sheet
 
 
 def _note_depth(sheet: Worksheet, tucks: TuckSet) -> Value:

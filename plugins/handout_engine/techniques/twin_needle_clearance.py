@@ -6,12 +6,11 @@ measured. Where the one says yes and the other no, the smaller answer holds.
 
 from __future__ import annotations
 
-from dataclasses import dataclass
 from typing import ClassVar
 
 from handout_engine.cautions import NEEDLE_BREAKS, PINS_AND_IRON
 from handout_engine.drawing.twin_needle import Slot, slot_scene, swing_scene
-from handout_engine.inputs import SEWING, Asked, count, fine_length, optional_fine_length
+from handout_engine.inputs import SEWING, count, fine_length, optional_fine_length
 from handout_engine.lengths import ZERO, Length, millimetres
 from handout_engine.refusals import RefusalError
 from handout_engine.saying import Rounding, Saying, Tape, nearest
@@ -19,13 +18,12 @@ from handout_engine.sources import PRACTICE
 from handout_engine.technique import Technique
 from handout_engine.values import Value, sentence
 from handout_engine.ways_out import at_most
-from handout_engine.workings import Picture, Step, Supply, Working
+from handout_engine.workings import Picture, Step, Supply
 from handout_engine.worksheet import Worksheet
 
 FINE = Saying.FINE
 
 
-@dataclass(frozen=True, kw_only=True)
 class TwinNeedleClearance(Technique):
     """The greatest stitch width that a twin needle may be sewn with."""
 
@@ -35,47 +33,58 @@ class TwinNeedleClearance(Technique):
         "How wide a stitch a twin needle may make before it strikes the plate or the foot."
     )
 
-    needle_spacing: Length = fine_length(
-        Asked("needle spacing", "Between the two needles, the first figure of the package."),
+    needle_spacing = fine_length(
+        "needle spacing",
+        "Between the two needles, the first figure of the package.",
         "2 mm",
         ("0.5 mm", "10 mm"),
     )
-    needle_number: int = count(
-        Asked("needle number", "The size of the needles, the second figure: 70, 80, 90.",
-              basis=PRACTICE),
+    needle_number = count(
+        "needle number",
+        "The size of the needles, the second figure: 70, 80, 90.",
         80,
         130,
-    )  # fmt: skip
-    greatest_stitch: Length = fine_length(
-        Asked("greatest stitch width", "The widest stitch your machine makes with one needle.",
-              basis=PRACTICE),
+        basis=PRACTICE,
+    )
+    greatest_stitch = fine_length(
+        "greatest stitch width",
+        "The widest stitch your machine makes with one needle.",
         "7 mm",
         ("1 mm", "12 mm"),
-    )  # fmt: skip
-    margin: Length = fine_length(
-        Asked("margin", "What is kept free of the greatest stitch width.", SEWING, PRACTICE),
+        basis=PRACTICE,
+    )
+    margin = fine_length(
+        "margin",
+        "What is kept free of the greatest stitch width.",
         "1 mm",
         ("0 mm", "3 mm"),
+        group=SEWING,
+        basis=PRACTICE,
     )
-    plate_slot: Length | None = optional_fine_length(
-        Asked("slot of the plate", "Measured width of the opening in the needle plate."),
+    plate_slot = optional_fine_length(
+        "slot of the plate",
+        "Measured width of the opening in the needle plate.",
         "not measured; the greatest stitch width alone decides",
         ("1 mm", "20 mm"),
     )
-    foot_slot: Length | None = optional_fine_length(
-        Asked("slot of the foot", "Measured width of the opening in the presser foot."),
+    foot_slot = optional_fine_length(
+        "slot of the foot",
+        "Measured width of the opening in the presser foot.",
         "not measured; the greatest stitch width alone decides",
         ("1 mm", "20 mm"),
     )
-    clearance: Length = fine_length(
-        Asked("clearance", "Kept free in a measured slot, both sides together.", SEWING, PRACTICE),
+    clearance = fine_length(
+        "clearance",
+        "Kept free in a measured slot, both sides together.",
         "0.5 mm",
         ("0 mm", "2 mm"),
+        group=SEWING,
+        basis=PRACTICE,
     )
 
-    def work(self) -> Working:
+    def whole(self) -> Worksheet:
         """The greatest stitch width; raises RefusalError for needles that do not pass at all."""
-        sheet = Worksheet(self)
+        sheet = Worksheet(technique=self)
         by_machine = _note_by_machine(sheet, self)
         blade = _note_blade(sheet)
         by_slot = _note_by_slot(sheet, self, blade)
@@ -86,7 +95,7 @@ class TwinNeedleClearance(Technique):
         sheet.cautions.extend((NEEDLE_BREAKS, PINS_AND_IRON))
         _add_steps(sheet, answer)
         _draw(sheet, blade, answer)
-        return sheet.finish()
+        return sheet
 
 
 def _note_by_machine(sheet: Worksheet, needle: TwinNeedleClearance) -> Value:

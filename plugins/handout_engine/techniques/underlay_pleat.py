@@ -7,7 +7,7 @@ back by so much less.
 
 from __future__ import annotations
 
-from dataclasses import dataclass, replace
+from dataclasses import replace
 from typing import ClassVar
 
 from handout_engine.cloth import note_cloth
@@ -17,20 +17,18 @@ from handout_engine.drawing.strips import FlatStrip, Rule
 from handout_engine.gathering_pictures import strips_picture
 from handout_engine.gathering_steps import add_washing_step
 from handout_engine.hems import hem_step
-from handout_engine.inputs import CLOTH, SEWING, Asked, length, optional_length
-from handout_engine.lengths import Length
+from handout_engine.inputs import CLOTH, SEWING, length, optional_length
 from handout_engine.pleating import TAPE, PleatedInputs, add_pleat_supplies, note_cut_length
 from handout_engine.refusals import RefusalError
 from handout_engine.sources import PRACTICE
 from handout_engine.technique import Technique
 from handout_engine.values import sentence
-from handout_engine.workings import Chart, Grain, Mark, Picture, Piece, Seam, Step, Working
+from handout_engine.workings import Chart, Grain, Mark, Picture, Piece, Seam, Step
 from handout_engine.worksheet import Worksheet
 
 MAIN, UNDER = "main cloth", "underlay cloth"
 
 
-@dataclass(frozen=True, kw_only=True)
 class ContrastUnderlayPleat(PleatedInputs, Technique):
     """Two main pieces that meet over an underlay of another cloth."""
 
@@ -41,41 +39,45 @@ class ContrastUnderlayPleat(PleatedInputs, Technique):
         "the pleat opens."
     )
 
-    finished_width: Length = length(
-        Asked("finished width", "Width with the pleat at rest, between the side seams."),
+    finished_width = length(
+        "finished width",
+        "Width with the pleat at rest, between the side seams.",
         "10 in",
         ("6 in", "2 yd"),
     )
-    depth: Length = length(
-        Asked(
-            "depth",
-            "Half of the underlay that shows when the pleat is open: from its centre to the seam.",
-            basis=PRACTICE,
-        ),
+    depth = length(
+        "depth",
+        "Half of the underlay that shows when the pleat is open: from its centre to the seam.",
         "2 in",
         ("1 in", "6 in"),
+        basis=PRACTICE,
     )
-    gap: Length = length(
-        Asked("gap at rest", "What shows of the underlay at rest; 0 in when the folds meet."),
+    gap = length(
+        "gap at rest",
+        "What shows of the underlay at rest; 0 in when the folds meet.",
         "0 in",
         ("0 in", "4 in"),
     )
-    underlay_seam: Length = length(
-        Asked("underlay seam", "Allowance of the seams between main pieces and underlay.",
-              SEWING, PRACTICE),
+    underlay_seam = length(
+        "underlay seam",
+        "Allowance of the seams between main pieces and underlay.",
         "3/8 in",
         ("1/8 in", "2 in"),
-    )  # fmt: skip
-    underlay_cloth_width: Length | None = optional_length(
-        Asked("underlay cloth width", "Width of the underlay's cloth as sold.", CLOTH),
+        group=SEWING,
+        basis=PRACTICE,
+    )
+    underlay_cloth_width = optional_length(
+        "underlay cloth width",
+        "Width of the underlay's cloth as sold.",
         "the same as the cloth width",
         ("4 in", "120 in"),
+        group=CLOTH,
     )
 
-    def work(self) -> Working:
+    def whole(self) -> Worksheet:
         """Three pieces, what shows at rest and open, cloth and steps; raises RefusalError."""
         self._check()
-        sheet = Worksheet(self)
+        sheet = Worksheet(technique=self)
         _note_widths(sheet, self)
         note_cut_length(sheet, self)
         _add_pieces(sheet, self)
@@ -88,7 +90,7 @@ class ContrastUnderlayPleat(PleatedInputs, Technique):
         _add_sample(sheet)
         _add_steps(sheet, self)
         _draw(sheet, self)
-        return sheet.finish()
+        return sheet
 
     def _check(self) -> None:
         """Refuse folds that would never meet their underlay, or be caught in the side seams."""
@@ -134,12 +136,12 @@ def _note_widths(sheet: Worksheet, pleat: ContrastUnderlayPleat) -> None:
 def _add_pieces(sheet: Worksheet, pleat: ContrastUnderlayPleat) -> None:
     fold = sheet["fold_line"]
     sheet.pieces.append(
-        Piece("main piece, one of each a mirrored pair", MAIN, 2 * pleat.make,
+        Piece("main piece, one of each a mirrored pair", MAIN, 2 * pleat.make.number,
               sheet["main_cut_width"], sheet["panel_cut_length"], Grain.STRAIGHT,
               (Mark(fold.label, fold.length),))
     )  # fmt: skip
     sheet.pieces.append(
-        Piece("underlay", UNDER, pleat.make, sheet["underlay_cut_width"],
+        Piece("underlay", UNDER, pleat.make.number, sheet["underlay_cut_width"],
               sheet["panel_cut_length"], Grain.STRAIGHT)
     )  # fmt: skip
     sheet.seams.append(Seam("main piece to underlay", pleat.underlay_seam))
