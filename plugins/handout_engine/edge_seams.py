@@ -6,18 +6,20 @@ from collections.abc import Mapping
 
 from handout_engine.cautions import WING_NEEDLE
 from handout_engine.inputs import SEWING, choice, length_by_choice
-from handout_engine.lengths import millimetres
+from handout_engine.lengths import Length, millimetres
 from handout_engine.refusals import RefusalError
 from handout_engine.saying import Amount, Tape
 from handout_engine.seams import FLAT_FELL, FRENCH, ON_AN_EDGE, PIN_STITCH, PLAIN, ROLLED
 from handout_engine.sources import PRACTICE
+from handout_engine.technique import Technique
 from handout_engine.values import Value
+from handout_engine.working_out import check, value
 from handout_engine.worksheet import Worksheet
 
 THICKEST_ROLL = millimetres(6)
 
 
-class EdgeSeamInputs:
+class EdgeSeamInputs(Technique):
     """The inputs of a ruffle that is caught in a seam along its edge."""
 
     edge_seam = choice(
@@ -44,28 +46,38 @@ class EdgeSeamInputs:
         """The allowance that the chosen seam usually takes."""
         return {"edge_allowance": ON_AN_EDGE[self.edge_seam]}
 
+    @value("first edge seam, from the raw edges", basis=PRACTICE)
+    def edge_first_seam(self) -> Length | None:
+        """A French seam is sewn twice, the first time with two thirds of its allowance."""
+        return 2 * self.edge_allowance / 3 if self.edge_seam == FRENCH else None
+
+    @value("second edge seam, from the fold")
+    def edge_second_seam(self) -> Length | None:
+        """The rest of its allowance."""
+        first = self.edge_first_seam
+        return None if first is None else self.edge_allowance - first
+
+    @property
+    def gathered_line(self) -> Length:
+        """The line along which the gathers are first sewn."""
+        first = self.edge_first_seam
+        return self.edge_allowance if first is None else first
+
+    @check
+    def the_edge_can_be_rolled(self) -> None:
+        """Refuse a roll that would be too thick."""
+        if self.edge_seam == ROLLED and self.edge_allowance > THICKEST_ROLL:
+            tape = Tape(finest=32)
+            raise RefusalError(
+                f"edge_allowance {tape.say(self.edge_allowance)} is too much to roll; use at most "
+                f"{tape.no_more(THICKEST_ROLL)}, or another edge_seam",
+                "edge_allowance",
+            )
+
 
 def note_edge_line(sheet: Worksheet) -> Value:
-    """The line along which the gathers are first sewn; a French seam is sewn twice.
-
-    Raises RefusalError when a roll would be too thick.
-    """
-    kind, allowance = sheet["edge_seam"].amount, sheet["edge_allowance"]
-    if kind == ROLLED and allowance.length > THICKEST_ROLL:
-        tape = Tape(finest=32)
-        raise RefusalError(
-            f"edge_allowance {tape.say(allowance.amount)} is too much to roll; use at most "
-            f"{tape.no_more(THICKEST_ROLL)}, or another edge_seam",
-            "edge_allowance",
-        )
-    if kind != FRENCH:
-        return allowance
-    first = sheet.note("edge_first_seam", "first edge seam, from the raw edges",
-                       allowance.length * 2 / 3, "2 × {edge_allowance} / 3",
-                       basis=PRACTICE)  # fmt: skip
-    sheet.note("edge_second_seam", "second edge seam, from the fold",
-               allowance.length - first.length, "{edge_allowance} - {edge_first_seam}")  # fmt: skip
-    return first
+    """The line along which the gathers are first sewn; a French seam is sewn twice."""
+    return sheet["edge_first_seam" if sheet["edge_seam"].amount == FRENCH else "edge_allowance"]
 
 
 def add_edge_seam_steps(

@@ -14,19 +14,22 @@ from handout_engine.inputs import (
     optional_length,
     ratio,
 )
-from handout_engine.lengths import ZERO, Length, inches
+from handout_engine.lengths import Length, inches, least
 from handout_engine.refusals import RefusalError
 from handout_engine.saying import Tape
 from handout_engine.sources import GIVEN, PRACTICE, published
-from handout_engine.strips import StripsWanted, note_strips
+from handout_engine.strips import Joined, Strips, StripsWanted, note_strips
 from handout_engine.values import Value
 from handout_engine.ways_out import less_than, ways
+from handout_engine.working_out import check, constant, value
 from handout_engine.workings import Grain, Mark, Piece
 from handout_engine.worksheet import Worksheet
 
 OPEN, RING = "open", "ring"
 STRAIGHT, DIAGONAL = "straight", "diagonal"
 ROWS_APART = inches("1/4")
+USUAL_ROWS_APART = constant("usual distance", ROWS_APART, published("utah-ruffle"))
+TAPE = Tape(finest=32)
 
 
 class GatherInputs(ClothInputs):
@@ -94,19 +97,73 @@ class GatherInputs(ClothInputs):
         basis=PRACTICE,
     )
 
+    @property
+    def gathered_line(self) -> Length:
+        """The line that is gathered on, from the raw edge: the seam that is sewn first."""
+        raise NotImplementedError
+
+    @property
+    def room_for_rows(self) -> Length:
+        """What lies between that line and the nearer finished or raw edge."""
+        return self.gathered_line
+
+    @value("joined strip before gathering", finishes="edge")
+    def ruffle_length(self) -> Length:
+        """So many times the edge as the fullness says, and what open ends take."""
+        gathered = self.fullness * self.edge
+        return gathered if self.ends == RING else gathered + 2 * self.end_allowance
+
+    @value("distance between the gathering rows", basis=published("utah-ruffle"))
+    def rows_distance(self) -> Length:
+        """As asked for, or as is usual, or less where there is less room."""
+        if self.rows_apart is not None:
+            return self.rows_apart
+        return least(USUAL_ROWS_APART, self.room_for_rows)
+
+    @check
+    def both_rows_lie_on_the_ruffle(self) -> None:
+        """Refuse rows that stand so far apart that one leaves the ruffle."""
+        distance, room = self.rows_distance, self.room_for_rows
+        if distance >= 2 * room:
+            wider = f"more {room.label}"
+            raise RefusalError(
+                f"rows_apart {TAPE.say(distance)} puts one row off the edge; "
+                f"use {ways(less_than(self, 'rows_apart', 2 * room), wider)}",
+                "rows_apart",
+            )
+
+    @value("first gathering row, from the raw edge")
+    def first_row(self) -> Length:
+        """Half the distance to one side of the line that is gathered on."""
+        return self.gathered_line - self.rows_distance / 2
+
+    @value("second gathering row, from the raw edge")
+    def second_row(self) -> Length:
+        """Half the distance to the other side of that line."""
+        return self.gathered_line + self.rows_distance / 2
+
+    @value("a quarter of the finished edge")
+    def edge_quarter(self) -> Length:
+        """What lies between two quarter marks."""
+        return self.edge / 4
+
+    @value("sample strip, drawn up")
+    def sample_drawn_up(self) -> Length:
+        """What a sample of that fullness measures when it is gathered."""
+        return self.sample_length / self.fullness
+
+    def joined_strips(
+        self, width: Length, prefix: str = "", usable: Length | None = None
+    ) -> Strips:
+        """The strips of one layer, cut that wide, which join into the ruffle's length."""
+        joined = Joined(self.strip_allowance, self.ends == RING, self.strip_join == DIAGONAL)
+        cloth = self.usable_width if usable is None else usable
+        return Strips(self.ruffle_length, width, cloth, joined, prefix)
+
 
 def note_gathered_length(sheet: Worksheet) -> Value:
-    """Note the length of the strip before it is gathered, end allowances included."""
-    ring = sheet["ends"].amount == RING
-    gathered = sheet["edge"].length * fullness(sheet)
-    ends = ZERO if ring else 2 * sheet["end_allowance"].length
-    return sheet.note(
-        "ruffle_length",
-        "joined strip before gathering",
-        gathered + ends,
-        "{fullness} × {edge}" if ring else "{fullness} × {edge} + 2 × {end_allowance}",
-        finishes="edge",
-    )
+    """The length of the strip before it is gathered, end allowances included."""
+    return sheet["ruffle_length"]
 
 
 def fullness(sheet: Worksheet) -> Fraction:

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from handout_engine.cautions import LOOSE_THREADS, NOT_SLEEPWEAR, PINS_AND_IRON, THIN_COTTON
-from handout_engine.gathering import DIAGONAL, OPEN, RING, fullness
+from handout_engine.gathering import DIAGONAL, OPEN, RING
 from handout_engine.lengths import Length
 from handout_engine.values import Value, sentence
 from handout_engine.workings import Step
@@ -12,12 +12,7 @@ from handout_engine.worksheet import Worksheet
 
 def add_sample(sheet: Worksheet, width: Value, layers: str) -> None:
     """The trial to gather before the good cloth is cut."""
-    drawn = sheet.note(
-        "sample_drawn_up",
-        "sample strip, drawn up",
-        sheet["sample_length"].length / fullness(sheet),
-        "{sample_length} / {fullness}",
-    )
+    drawn = sheet["sample_drawn_up"]
     sheet.sample.append(
         Step(
             sentence(
@@ -80,8 +75,7 @@ def add_gathering_steps(
     sheet.put_by()
     sheet.step(
         "Match the quarter marks, draw up to the edge and spread the gathers evenly.",
-        "the gathered part is {edge} long, and each quarter of it {quarter}.",
-        quarter=sheet["edge"].length / 4,
+        "the gathered part is {edge} long, and each quarter of it {edge_quarter}.",
     )
 
 

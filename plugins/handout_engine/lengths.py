@@ -120,6 +120,13 @@ class Length:
         """Millimetres as a float, for drawings and for irrational steps."""
         return float(self.mm)
 
+    @property
+    def label(self) -> str:
+        """What it is called, where it is a named thing; raises TypeError where it is not."""
+        if self.made is None or self.made.only is None:
+            raise TypeError("the length has no name of its own")
+        return self.made.only.label
+
     def rounded_up_to(self, step: Length) -> Length:
         """The least multiple of a step that is no shorter."""
         made = step.made and ended(self.made, "rounded up to the next ", step.made)

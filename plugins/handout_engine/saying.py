@@ -110,10 +110,9 @@ class Tape:
                 return f"{across} across, {down} down"
             case NamedLength():
                 return f"{amount.name} {self._said(amount.length, saying, system, rounding)}"
-            case Fraction():
-                return _fraction(amount, saying, whole)
-            case Ratio() | Angle():
-                return _fraction(amount.number, saying, whole)
+            case Fraction() | Ratio() | Angle():
+                number = amount if isinstance(amount, Fraction) else amount.number
+                return _fraction(number, saying, whole)
         return "" if amount is None else str(amount)
 
 

@@ -66,19 +66,25 @@ def check_all_said(working: Working, written: Sequence[str]) -> None:
     Raises RefusalError.
     """
     for piece in working.pieces:
-        for side in (piece.width, piece.length):
-            if not side.length.mm > 0:
-                _refuse(
-                    f"{piece.name} would have no size: its {side.label} comes to nothing",
-                    [side],
-                    written,
-                )
+        refuse_no_size(piece, written)
     for where, cell in _said_of(working):
         for part in cell.parts.values() if isinstance(cell, Sentence) else (cell,):
             if isinstance(part, Value):
                 refuse_less_than_nothing(part, written)
             elif not isinstance(part, Sentence) and is_below_nothing(part):
                 _refuse(f"{where} would say {_positive(part)} below zero", [], written)
+
+
+def refuse_no_size(piece: Piece, written: Sequence[str]) -> None:
+    """Refuse a piece whose width or length is below nothing or comes to nothing."""
+    for side in (piece.width, piece.length):
+        refuse_less_than_nothing(side, written)
+        if not side.length.mm > 0:
+            _refuse(
+                f"{piece.name} would have no size: its {side.label} comes to nothing",
+                [side],
+                written,
+            )
 
 
 def _said_of(working: Working) -> Iterator[tuple[str, Cell]]:

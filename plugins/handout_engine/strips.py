@@ -10,9 +10,11 @@ from dataclasses import dataclass
 from math import ceil
 
 from handout_engine.lengths import ZERO, Length
+from handout_engine.numbers import Count, larger, whole
 from handout_engine.refusals import RefusalError
 from handout_engine.saying import Saying
 from handout_engine.values import Value
+from handout_engine.working_out import Group, check, value
 from handout_engine.worksheet import Worksheet
 
 MOST_STRIPS = 400
@@ -46,6 +48,65 @@ def plan_strips(wanted: Length, usable: Length, take_up: Length, ring: bool) -> 
         )
     joins = count if ring else count - 1
     return StripPlan(count, (wanted + take_up * joins) / count)
+
+
+@dataclass(frozen=True)
+class Joined:
+    """How strips are joined: by which allowance, in a ring or a row, straight or diagonally."""
+
+    allowance: Length
+    ring: bool = False
+    diagonal: bool = False
+
+
+class Strips(Group):
+    """The fewest equal strips of a width, cut across the cloth, that join into a wanted length."""
+
+    def __init__(
+        self, wanted: Length, width: Length, usable: Length, joined: Joined, prefix: str = ""
+    ) -> None:
+        """Take what is wanted, what a strip is cut wide, and the usable width of the cloth."""
+        super().__init__(prefix)
+        self.wanted, self.width, self.usable, self.joined = wanted, width, usable, joined
+
+    @value("length taken by each join")
+    def join_takes(self) -> Length:
+        """A diagonal seam takes the width of the strip, a straight one its allowance twice."""
+        return self.width if self.joined.diagonal else 2 * self.joined.allowance
+
+    @check
+    def a_join_leaves_some_of_the_strip(self) -> None:
+        """Refuse a join that would take the whole strip."""
+        if self.join_takes >= self.usable:
+            raise RefusalError(
+                "a join would take the whole usable width of the cloth; use wider cloth or a "
+                "narrower join"
+            )
+
+    @value("strips for one")
+    def strips(self) -> Count:
+        """A row of strips has one join less than strips, a ring as many."""
+        self.a_join_leaves_some_of_the_strip()
+        each = self.usable - self.join_takes
+        if self.joined.ring:
+            return (self.wanted / each).rounded_up()
+        return larger(((self.wanted - self.join_takes) / each).rounded_up(), whole(1))
+
+    @check
+    def the_strips_can_be_counted(self) -> None:
+        """Refuse more strips than anyone joins."""
+        if self.strips > MOST_STRIPS:
+            raise RefusalError(
+                f"{self.strips} strips would be needed, more than {MOST_STRIPS}; use a shorter "
+                "edge or wider cloth"
+            )
+
+    @value("strip, cut length", saying=Saying.UP)
+    def strip_length(self) -> Length:
+        """An equal share of the wanted length and of what all joins take."""
+        if self.joined.ring:
+            return self.wanted / self.strips + self.join_takes
+        return (self.wanted + self.join_takes * (self.strips - 1)) / self.strips
 
 
 @dataclass(frozen=True)

@@ -8,20 +8,22 @@ worksheets, each kind when it is asked for.
 
 from __future__ import annotations
 
-from abc import ABC
+from abc import ABC, abstractmethod
 from collections.abc import Callable, Mapping
 from functools import cached_property
 from typing import ClassVar, Self, TypeVar
 
+from handout_engine.expressions import unheard
 from handout_engine.inputs import Input, declared_inputs
 from handout_engine.kinds import Raw
+from handout_engine.laying import Layout
 from handout_engine.refusals import RefusalError, RefusalsError, nearest_name, quoted
 from handout_engine.saying import Amount
 from handout_engine.shortfalls import check_all_said, refuse_less_than_nothing, refuse_too_short
 from handout_engine.sources import GIVEN
 from handout_engine.values import Value
-from handout_engine.working_out import Holder, as_said, named
-from handout_engine.workings import Working
+from handout_engine.working_out import Group, Holder, as_said, named
+from handout_engine.workings import Supply, Working
 from handout_engine.worksheet import Worksheet
 
 
@@ -149,7 +151,8 @@ class Technique(Holder, ABC):
         if self._whole is not None:
             return self._whole
         sheet = Worksheet(technique=self)
-        collect(sheet)
+        with unheard():
+            collect(sheet)
         return sheet
 
     @cached_property
@@ -168,6 +171,18 @@ class Technique(Holder, ABC):
         return self._collected(self.draw)
 
     @property
+    def layouts(self) -> list[Layout]:
+        """How the pieces lie on each cloth."""
+        laid = [each.layout for each in self.made_groups() if isinstance(each, Bought)]
+        return [*laid, *self.cutting.layouts]
+
+    @property
+    def supplies(self) -> list[Supply]:
+        """What to buy and have ready: the cloths first."""
+        bought = [each.supply for each in self.made_groups() if isinstance(each, Bought)]
+        return [*bought, *self.sewing.supplies]
+
+    @property
     def values(self) -> Mapping[str, Value]:
         """All values by name, each after what it needs; raises RefusalError."""
         return {**super().values, **self.cutting.values, **self.sewing.values}
@@ -175,11 +190,6 @@ class Technique(Holder, ABC):
     def finished_edge(self, name: str) -> Value:
         """The input or value of that name which a strip finishes."""
         return self.inputs[name] if name in self.inputs else super().finished_edge(name)
-
-    def look(self) -> None:
-        """Look for what cannot be sewn by the technique's own checks; raises RefusalError."""
-        for each in self.checks:
-            each.look(self)
 
     def check_noted(self, sheet: Worksheet) -> None:
         """Refuse what is below nothing, and strips that do not reach along their edge."""
@@ -210,6 +220,20 @@ class Technique(Holder, ABC):
 
 def _plainly(written: Mapping[str, object]) -> dict[str, Amount]:
     return {name: as_said(amount) for name, amount in written.items()}
+
+
+class Bought(Group, ABC):
+    """Something that is bought by the length, and how the pieces lie on it."""
+
+    @property
+    @abstractmethod
+    def layout(self) -> Layout:
+        """How the pieces lie on it; raises RefusalError where they do not fit."""
+
+    @property
+    @abstractmethod
+    def supply(self) -> Supply:
+        """What to buy of it."""
 
 
 Made = TypeVar("Made", bound=Technique)

@@ -83,6 +83,13 @@ class Value:
     since: Sentence | None = field(default=None, repr=False)
 
     @property
+    def how(self) -> str:
+        """Its formula in words, and why it was made so; empty where it has none."""
+        if self.formula is None:
+            return ""
+        return self.formula.words() + (f", since {self.since.words()}" if self.since else "")
+
+    @property
     def length(self) -> Length:
         """The amount by its name, where it is a length; raises TypeError where it is not."""
         if not isinstance(self.amount, Length):

@@ -18,7 +18,7 @@ from dataclasses import dataclass, field
 from fractions import Fraction
 from typing import Any, ClassVar, Generic, Self, TypeVar, cast, overload
 
-from handout_engine.expressions import Because, Expression, Word, listening, of, tell
+from handout_engine.expressions import Because, Expression, Word, listening, of, tell, unheard
 from handout_engine.lengths import Area, Length, from_float
 from handout_engine.numbers import Angle, Count, Ratio
 from handout_engine.refusals import RefusalError
@@ -149,7 +149,7 @@ class Worked(Generic[A]):
         return cast(A, holder.result(self).amount)
 
 
-def value(  # noqa: PLR0913 - a value has these parts, and each is named where it is declared
+def value(
     label: str,
     *,
     basis: Basis = GEOMETRY,
@@ -212,6 +212,18 @@ class Refusing:
         """Keep the check."""
         self.look = look
         self.__doc__ = look.__doc__
+
+    @overload
+    def __get__(self, holder: None, owner: type) -> Self: ...
+    @overload
+    def __get__(self, holder: Holder, owner: type) -> Callable[[], None]: ...
+    def __get__(self, holder: Holder | None, owner: type) -> Self | Callable[[], None]:
+        """The check of a technique; what it compares is no part of a formula that calls it."""
+        return self if holder is None else lambda: self._look(holder)
+
+    def _look(self, holder: Holder) -> None:
+        with unheard():
+            self.look(holder)
 
 
 def check(look: Check) -> Refusing:
@@ -310,7 +322,9 @@ class Holder:
     def _value(self, asked: Worked[Any], amount: object, heard: list[Because]) -> Value:
         told, made = asked.told, cast("Expression | None", getattr(amount, "made", None))
         basis = told.basis
-        if made is not None and isinstance(made.only, Value):
+        # What was chosen by the technique among several rests on the reason for choosing so.
+        chosen = bool(heard) and basis != GEOMETRY
+        if made is not None and isinstance(made.only, Value) and not chosen:
             basis = made.only.basis
         since = [word for because in heard for word in (", and ", *because.words)][1:]
         return Value(
@@ -321,23 +335,33 @@ class Holder:
             spoken(made.words) if made else None,
             told.saying or _usual_saying(amount),
             difference=told.difference,
-            since=spoken(tuple(since)) if since else None,
+            since=spoken(tuple(since)) if since and made else None,
         )
 
     def label_of(self, label: str) -> str:
         """A label as this holder says it."""
         return label
 
+    def look(self) -> None:
+        """Look for what cannot be sewn, by its own checks and its groups'; raises RefusalError."""
+        for each in self.checks:
+            each.__get__(self, type(self))()
+        for made in self.made_groups():
+            made.look()
+
+    def made_groups(self) -> Iterator[Group]:
+        """Its groups of values, in order."""
+        for each in self.groups:
+            yield from _several(each.__get__(self, type(self)))
+
     def find(self, name: str) -> Value | None:
         """A value by its whole name, worked out; None where there is none of that name."""
         if name in self.declared:
             return self.result(self.declared[name]).value
-        for each in self.groups:
-            for held in _several(each.__get__(self, type(self))):
-                if name.startswith(held.prefix) and (
-                    found := held.find(name.removeprefix(held.prefix))
-                ):
-                    return found
+        for held in self.made_groups():
+            inside = name.startswith(held.prefix) and held.find(name.removeprefix(held.prefix))
+            if inside:
+                return inside
         return None
 
     @property
@@ -356,9 +380,8 @@ class Holder:
     def _in_order(self, seen: set[tuple[int, str]]) -> Iterator[tuple[Holder, str]]:
         for name in self.declared:
             yield from _after_needs(self, name, seen)
-        for each in self.groups:
-            for held in _several(each.__get__(self, type(self))):
-                yield from held._in_order(seen)
+        for held in self.made_groups():
+            yield from held._in_order(seen)
 
     def finishing(self) -> Iterator[tuple[Value, Value]]:
         """Strips with the edge that each finishes."""
@@ -401,9 +424,14 @@ class Group(Holder):
         super().__init__()
         self.prefix = prefix
 
+    @property
+    def words(self) -> str:
+        """The prefix as words."""
+        return self.prefix.replace("_", " ")
+
     def label_of(self, label: str) -> str:
-        """The prefix as words before the label."""
-        return self.prefix.replace("_", " ") + label
+        """The label with the prefix as words in it or before it."""
+        return label.replace("{}", self.words) if "{}" in label else self.words + label
 
 
 def _usual_saying(amount: object) -> Saying:

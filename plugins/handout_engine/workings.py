@@ -37,6 +37,11 @@ class Mark:
     distance: Length
 
 
+def marked(*lines: Length) -> tuple[Mark, ...]:
+    """Marks of named lengths, by the names they have."""
+    return tuple(Mark(each.label, each) for each in lines)
+
+
 @dataclass(frozen=True)
 class Piece:
     """A piece to cut: `count` of them, `width` deep and `length` long.
@@ -186,6 +191,14 @@ class Worked(Protocol):
         """What is cut."""
 
     @property
+    def layouts(self) -> list[Layout]:
+        """How the pieces lie on each cloth."""
+
+    @property
+    def supplies(self) -> list[Supply]:
+        """What to buy and have ready."""
+
+    @property
     def sewing(self) -> Collected:
         """What is sewn."""
 
@@ -246,13 +259,13 @@ class Working:
 
     @property
     def put_by(self) -> int:
-        """After how many steps the work can be put by until another piece calls for it; 0: never."""
+        """After how many steps the work can be put by until it is called for; 0 for never."""
         return self.made.sewing.steps_put_by
 
     @property
     def supplies(self) -> tuple[Supply, ...]:
         """What to buy and have ready."""
-        return tuple(self.made.sewing.supplies)
+        return tuple(self.made.supplies)
 
     @property
     def cautions(self) -> tuple[Caution, ...]:
@@ -267,7 +280,7 @@ class Working:
     @property
     def layouts(self) -> tuple[Layout, ...]:
         """How its pieces lie on their cloths."""
-        return tuple(self.made.cutting.layouts)
+        return tuple(self.made.layouts)
 
     @property
     def pictures(self) -> tuple[Picture, ...]:

@@ -171,6 +171,6 @@ def _number(value: Value, tape: Tape) -> Sequence[Cell]:
     how: list[Child] = []
     if value.formula is not None:
         put_in = element("span", *phrase(value.formula, tape), class_="detail")
-        how = [value.formula.words(), put_in]
+        how = [value.how, put_in]
     how.append(element("span", value.basis.text, class_="detail basis"))
     return value.label, amount(value, tape), how

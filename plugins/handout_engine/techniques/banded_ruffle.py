@@ -7,19 +7,10 @@ right side as a band; the seam allowance, pressed into the band, fills it.
 
 from __future__ import annotations
 
-from dataclasses import replace
-from typing import ClassVar
-
 from handout_engine.banded_pictures import add_banded_pictures
-from handout_engine.cloth import note_cloth
-from handout_engine.edge_seams import EdgeSeamInputs, add_edge_seam_steps, note_edge_line
-from handout_engine.gathering import (
-    GatherInputs,
-    note_gathered_length,
-    note_gathered_strips,
-    note_rows,
-    strip_piece,
-)
+from handout_engine.cloth import ClothBought
+from handout_engine.edge_seams import EdgeSeamInputs, add_edge_seam_steps
+from handout_engine.gathering import GatherInputs, strip_piece
 from handout_engine.gathering_steps import (
     add_gathering_steps,
     add_gathering_supplies,
@@ -27,36 +18,30 @@ from handout_engine.gathering_steps import (
     add_sample,
     add_washing_step,
 )
-from handout_engine.inputs import (
-    CLOTH,
-    SEWING,
-    choice,
-    length,
-    optional_length,
-    ratio,
-)
-from handout_engine.lengths import ZERO, Length, inches
+from handout_engine.inputs import CLOTH, SEWING, choice, length, optional_length, ratio
+from handout_engine.lengths import Length, inches
 from handout_engine.refusals import RefusalError
 from handout_engine.saying import Saying, Tape
-from handout_engine.sources import GIVEN, PRACTICE
-from handout_engine.technique import Technique
-from handout_engine.values import Value
-from handout_engine.workings import Mark, Seam
+from handout_engine.sources import PRACTICE
+from handout_engine.strips import Strips
+from handout_engine.working_out import check, constant, group, value
+from handout_engine.workings import Seam, marked
 from handout_engine.worksheet import Worksheet
 
 INTO_BAND, AWAY = "into the band", "away from the band"
 CONTRAST, SAME = "contrast", "same"
-WIDEST_FILLED = inches("1/2")
-USUAL_ALLOWANCE = inches("1/4")
-USUAL_SHOWS = inches("3/2")
+WIDEST_FILLED = constant("widest band that is filled", inches("1/2"), PRACTICE)
+USUAL_ALLOWANCE = constant("usual allowance", inches("1/4"), PRACTICE)
+USUAL_SHOWS = constant("usual front", inches("3/2"), PRACTICE)
+TAPE = Tape(finest=32)
 
 
-class BandedRuffle(EdgeSeamInputs, GatherInputs, Technique):
+class BandedRuffle(EdgeSeamInputs, GatherInputs):
     """A gathered ruffle with a self-made band along its lower edge."""
 
-    title: ClassVar[str] = "Banded ruffle"
-    family: ClassVar[str] = "ruffles"
-    summary: ClassVar[str] = (
+    title = "Banded ruffle"
+    family = "ruffles"
+    summary = (
         "Two strips sewn together and folded; the wider facing turns up as a band along the edge."
     )
 
@@ -122,154 +107,165 @@ class BandedRuffle(EdgeSeamInputs, GatherInputs, Technique):
         group=CLOTH,
     )
 
-    def whole(self) -> Worksheet:
-        """Both strips, cloth, marks and steps; raises RefusalError."""
-        sheet = Worksheet(technique=self)
-        seam = _note_seam(sheet, self)
-        _note_widths(sheet, self, seam)
-        note_gathered_length(sheet)
-        _note_cloth(sheet, self)
-        line = note_edge_line(sheet)
-        rows = note_rows(sheet, line, line, self.rows_apart)
-        sheet.seams.append(Seam("front to facing", seam.length))
+    @value("allowance between front and facing", basis=PRACTICE)
+    def band_seam(self) -> Length:
+        """As asked for, or as wide as a narrow band, which it then fills."""
+        if self.seam_allowance is not None:
+            return self.seam_allowance
+        return self.band if self.band <= WIDEST_FILLED else USUAL_ALLOWANCE
+
+    @check
+    def the_allowance_lies_in_the_band(self) -> None:
+        """Refuse an allowance that is wider than the band it is pressed into."""
+        if self.press == INTO_BAND and self.band_seam > self.band:
+            band, most = TAPE.say(self.band), TAPE.say(self.band, Saying.DOWN)
+            raise RefusalError(
+                f"seam_allowance {TAPE.say(self.band_seam)} is wider than band {band}; it cannot "
+                f"lie flat inside it (use at most {most}, trim it to {most} after sewing and write "
+                f'that, or press it away: press: "{AWAY}")',
+                "seam_allowance",
+            )
+
+    @check
+    def the_front_is_given_once(self) -> None:
+        """Refuse a front that is given by its cut width and by what shows of it."""
+        if self.front is not None and self.shows is not None:
+            raise RefusalError(
+                "front and shows say the same thing twice; write one of them", "front"
+            )
+
+    @value("front that shows")
+    def front_shows(self) -> Length:
+        """As asked for, or what the seams leave of a front that is cut already."""
+        if self.front is not None:
+            return self.front - self.band_seam - self.edge_allowance
+        return USUAL_SHOWS if self.shows is None else self.shows
+
+    @check
+    def some_of_the_front_shows(self) -> None:
+        """Refuse a front that its two seams take whole."""
+        seams = self.band_seam + self.edge_allowance
+        if self.front is not None and self.front <= seams:
+            raise RefusalError(
+                f"front {TAPE.say(self.front)} leaves nothing to show; its two seams "
+                f"take {TAPE.both(seams)}, so cut it wider than that",
+                "front",
+            )
+
+    @value("front strip, cut width")
+    def front_cut_width(self) -> Length:
+        """As given, or what shows and what its two seams take."""
+        if self.front is not None:
+            return self.front
+        return self.front_shows + self.band_seam + self.edge_allowance
+
+    @value("facing strip, cut width")
+    def facing_cut_width(self) -> Length:
+        """Twice the band wider than the front, round which it comes."""
+        return self.front_cut_width + 2 * self.band + self.turn_of_cloth
+
+    @value("ruffle from raw edge to fold")
+    def finished_depth(self) -> Length:
+        """What is measured once it is folded and pressed."""
+        return self.front_cut_width - self.band_seam + self.band
+
+    @value("ruffle below the edge seam")
+    def hangs(self) -> Length:
+        """What shows of it on the garment."""
+        return self.front_shows + self.band
+
+    @value("both strips sewn and opened flat")
+    def opened_width(self) -> Length:
+        """What is measured before they are folded."""
+        return self.front_cut_width + self.facing_cut_width - 2 * self.band_seam
+
+    @value("band seam on the front, from its top raw edge")
+    def front_seam_line(self) -> Length:
+        """Where front and facing are sewn together, on the front."""
+        return self.front_cut_width - self.band_seam
+
+    @value("fold on the facing, from its seamed raw edge")
+    def fold_line(self) -> Length:
+        """Where the facing is folded: the band below the seam."""
+        return self.band_seam + self.band
+
+    @value("usable facing cloth width")
+    def facing_usable_width(self) -> Length | None:
+        """Of a facing cloth of its own width; None where it is as wide as the other."""
+        width = self.facing_cloth_width
+        own = self.facing_cloth == CONTRAST and width is not None
+        return self.usable_of(width) if own and width is not None else None
+
+    @group
+    def strips_of_front(self) -> Strips:
+        """The strips of the front."""
+        return self.joined_strips(self.front_cut_width, "front_")
+
+    @group
+    def strips_of_facing(self) -> Strips:
+        """The strips of the facing, of its own cloth where that is another."""
+        return self.joined_strips(self.facing_cut_width, "facing_", self.facing_usable_width)
+
+    @group
+    def cloths(self) -> tuple[ClothBought, ...]:
+        """One cloth, or two."""
+        if self.facing_cloth == SAME:
+            return (ClothBought(self, "cloth"),)
+        facing = ClothBought(self, "facing cloth", "facing_", self.facing_cloth_width)
+        return ClothBought(self, "front cloth", "front_"), facing
+
+    def cut(self, sheet: Worksheet) -> None:
+        """Two sets of strips, with the lines to mark on them."""
+        one = self.facing_cloth == SAME
+        front, facing = ("cloth", "cloth") if one else ("front cloth", "facing cloth")
+        sheet.pieces.extend(
+            (
+                strip_piece(sheet, "front strip", front, "front_", marked(self.front_seam_line)),
+                strip_piece(sheet, "facing strip", facing, "facing_", marked(self.fold_line)),
+            )
+        )
+        sheet.seams.append(Seam("front to facing", self.band_seam))
         sheet.seams.append(Seam("ruffle to edge", self.edge_allowance))
+
+    def sew(self, sheet: Worksheet) -> None:
+        """The strips joined, sewn together and folded; then as any gathered ruffle."""
         add_gathering_supplies(sheet)
         add_sample(sheet, sheet["finished_depth"], "two layers of strip")
-        _add_steps(sheet, self)
+        add_washing_step(sheet)
+        sheet.step(
+            "Cut the front strips {front_cut_width} wide and {front_strip_length} long, and the "
+            "facing strips {facing_cut_width} wide and {facing_strip_length} long, across the "
+            "cloth."
+        )
+        for prefix, what in (("front_", "front"), ("facing_", "facing")):
+            add_joining_steps(sheet, prefix, what)
+        sheet.step(
+            "Sew front and facing right sides together along one long edge with {band_seam} "
+            "allowance.",
+            "opened flat, it is {opened_width} from raw edge to raw edge; if it is more, the seam "
+            "was narrower than {band_seam}.",
+        )
+        sheet.step(
+            "Press both allowances toward the facing, so that they will lie in the band."
+            if self.press == INTO_BAND
+            else "Press both allowances toward the front, away from the band."
+        )
+        sheet.step(
+            "Fold wrong sides together so that the long raw edges meet: the facing comes round "
+            "the fold and shows as a band. Press and baste the raw edges.",
+            "from raw edges to fold it is {finished_depth}; if it is less, the seam was deeper "
+            "than {band_seam}. The band is {band} deep all along.",
+        )
+        add_gathering_steps(sheet, "both layers")
+        add_edge_seam_steps(
+            sheet,
+            "below the seam the front shows {front_shows} and the band {band}, {hangs} in all.",
+        )
+
+    def draw(self, sheet: Worksheet) -> None:
+        """The finished ruffle, its strips, its cross-section twice, and its quarters."""
+        rows = sheet["first_row"], sheet["second_row"]
         add_banded_pictures(sheet, rows, into_band=self.press == INTO_BAND)
-        return sheet
-
-
-def _note_seam(sheet: Worksheet, ruffle: BandedRuffle) -> Value:
-    """Note the seam allowance; refuse one that cannot lie in the band it is pressed into."""
-    usual = ruffle.band if ruffle.band <= WIDEST_FILLED else USUAL_ALLOWANCE
-    seam = usual if ruffle.seam_allowance is None else ruffle.seam_allowance
-    if ruffle.press == INTO_BAND and seam > ruffle.band:
-        tape = Tape(finest=32)
-        band, most = tape.say(ruffle.band), tape.say(ruffle.band, Saying.DOWN)
-        raise RefusalError(
-            f"seam_allowance {tape.say(seam)} is wider than band {band}; it cannot lie flat "
-            f"inside it (use at most {most}, trim it to {most} after sewing and write that, or "
-            f'press it away: press: "{AWAY}")',
-            "seam_allowance",
-        )
-    basis = PRACTICE if ruffle.seam_allowance is None else GIVEN
-    return sheet.note("band_seam", "allowance between front and facing", seam, "", basis=basis)
-
-
-def _note_widths(sheet: Worksheet, ruffle: BandedRuffle, seam: Value) -> None:
-    if ruffle.front is not None and ruffle.shows is not None:
-        raise RefusalError("front and shows say the same thing twice; write one of them", "front")
-    if ruffle.front is None:
-        shows = USUAL_SHOWS if ruffle.shows is None else ruffle.shows
-        basis = PRACTICE if ruffle.shows is None else GIVEN
-        sheet.note("front_shows", "front that shows", shows, "", basis=basis)
-        sheet.note("front_cut_width", "front strip, cut width",
-                   shows + seam.length + ruffle.edge_allowance,
-                   "{front_shows} + {band_seam} + {edge_allowance}")  # fmt: skip
-    else:
-        sheet.note("front_cut_width", "front strip, cut width", ruffle.front, "", basis=GIVEN)
-        sheet.note("front_shows", "front that shows", _shown(ruffle, seam.length),
-                   "{front_cut_width} - {band_seam} - {edge_allowance}")  # fmt: skip
-    front = sheet["front_cut_width"].length
-    sheet.note("facing_cut_width", "facing strip, cut width",
-               front + 2 * ruffle.band + ruffle.turn_of_cloth,
-               "{front_cut_width} + 2 × {band} + {turn_of_cloth}")  # fmt: skip
-    sheet.note("finished_depth", "ruffle from raw edge to fold", front - seam.length + ruffle.band,
-               "{front_cut_width} - {band_seam} + {band}")  # fmt: skip
-    sheet.note("hangs", "ruffle below the edge seam", sheet["front_shows"].length + ruffle.band,
-               "{front_shows} + {band}")  # fmt: skip
-    sheet.note("opened_width", "both strips sewn and opened flat",
-               2 * (front - seam.length + ruffle.band) + ruffle.turn_of_cloth,
-               "{front_cut_width} + {facing_cut_width} - 2 × {band_seam}")  # fmt: skip
-
-
-def _shown(ruffle: BandedRuffle, seam: Length) -> Length:
-    assert ruffle.front is not None
-    shown = ruffle.front - seam - ruffle.edge_allowance
-    if shown <= ZERO:
-        least = Tape(finest=32).both(seam + ruffle.edge_allowance)
-        raise RefusalError(
-            f"front {Tape(finest=32).say(ruffle.front)} leaves nothing to show; its two seams "
-            f"take {least}, so cut it wider than that",
-            "front",
-        )
-    return shown
-
-
-def _note_cloth(sheet: Worksheet, ruffle: BandedRuffle) -> None:
-    """Note the strips of both cloths and what to buy of each."""
-    cloth = ruffle.cloth()
-    contrast = ruffle.facing_cloth == CONTRAST
-    note_gathered_strips(sheet, cloth, "front_")
-    if contrast and ruffle.facing_cloth_width is not None:
-        facing = replace(cloth, width=ruffle.facing_cloth_width)
-        note_gathered_strips(sheet, facing, "facing_", "facing_cloth_width")
-    else:
-        facing = cloth
-        note_gathered_strips(sheet, facing, "facing_")
-    _add_pieces(sheet, ruffle)
-    if contrast:
-        note_cloth(sheet, "front cloth", cloth, "front_")
-        note_cloth(sheet, "facing cloth", facing, "facing_")
-    else:
-        note_cloth(sheet, "cloth", cloth)
-
-
-def _add_pieces(sheet: Worksheet, ruffle: BandedRuffle) -> None:
-    seam_on_front = sheet.note(
-        "front_seam_line", "band seam on the front, from its top raw edge",
-        sheet["front_cut_width"].length - sheet["band_seam"].length,
-        "{front_cut_width} - {band_seam}",
-    )  # fmt: skip
-    fold = sheet.note(
-        "fold_line", "fold on the facing, from its seamed raw edge",
-        sheet["band_seam"].length + ruffle.band,
-        "{band_seam} + {band}",
-    )  # fmt: skip
-    front_cloth, facing_cloth = (
-        ("front cloth", "facing cloth") if ruffle.facing_cloth == CONTRAST else ("cloth", "cloth")
-    )
-    sheet.pieces.append(
-        strip_piece(sheet, "front strip", front_cloth, "front_",
-                    (Mark(seam_on_front.label, seam_on_front.length),))
-    )  # fmt: skip
-    sheet.pieces.append(
-        strip_piece(
-            sheet, "facing strip", facing_cloth, "facing_", (Mark(fold.label, fold.length),)
-        )
-    )
-
-
-def _add_steps(sheet: Worksheet, ruffle: BandedRuffle) -> None:
-    add_washing_step(sheet)
-    sheet.step(
-        "Cut the front strips {front_cut_width} wide and {front_strip_length} long, and the facing "
-        "strips {facing_cut_width} wide and {facing_strip_length} long, across the cloth."
-    )
-    for prefix, what in (("front_", "front"), ("facing_", "facing")):
-        add_joining_steps(sheet, prefix, what)
-    sheet.step(
-        "Sew front and facing right sides together along one long edge with {band_seam} allowance.",
-        "opened flat, it is {opened_width} from raw edge to raw edge; if it is more, the seam was "
-        "narrower than {band_seam}.",
-    )
-    if ruffle.press == INTO_BAND:
-        sheet.step("Press both allowances toward the facing, so that they will lie in the band.")
-    else:
-        sheet.step("Press both allowances toward the front, away from the band.")
-    sheet.step(
-        "Fold wrong sides together so that the long raw edges meet: the facing comes round the "
-        "fold "
-        "and shows as a band. Press and baste the raw edges.",
-        "from raw edges to fold it is {finished_depth}; if it is less, the seam was deeper than "
-        "{band_seam}. The band is {band} deep all along.",
-    )
-    add_gathering_steps(sheet, "both layers")
-    add_edge_seam_steps(
-        sheet,
-        "below the seam the front shows {front_shows} and the band {band}, {hangs} in all.",
-    )
 
 
 TECHNIQUE = BandedRuffle
