@@ -5,10 +5,10 @@ from __future__ import annotations
 from collections.abc import Iterator
 from fractions import Fraction
 
-from handout_engine.lengths import Length, NamedLength, Place
-from handout_engine.saying import Amount
-from handout_engine.values import Sentence, Value
-from handout_engine.workings import Cell, Step, Working
+from handout_engine.amounts.lengths import Length, NamedLength, Place
+from handout_engine.amounts.saying import Amount
+from handout_engine.amounts.values import Sentence, Value
+from handout_engine.working.workings import Cell, Step, Working
 
 Said = tuple[str, Amount | Value]
 

@@ -15,8 +15,8 @@ from dataclasses import dataclass
 from fractions import Fraction
 from math import acos, asin, atan, ceil, cos, degrees, floor, pi, radians, sin, sqrt, tan
 
-from handout_engine.lengths import Length
-from handout_engine.values import Sentence, Value, template_runs
+from handout_engine.amounts.lengths import Length
+from handout_engine.amounts.values import Sentence, Value, template_runs
 
 ROUNDED_UP_TO = "rounded up to the next "
 NEAR = Fraction(1, 10**6)

@@ -20,14 +20,14 @@ from fractions import Fraction
 from pathlib import Path
 from typing import Any
 
-from handout_engine.inputs import declared_inputs
-from handout_engine.kinds import LengthKind, Raw
-from handout_engine.lengths import Length
-from handout_engine.reading import read_length
-from handout_engine.refusals import RefusalError, RefusalsError
+from handout_engine.amounts.inputs import declared_inputs
+from handout_engine.amounts.kinds import LengthKind, Raw
+from handout_engine.amounts.lengths import Length
+from handout_engine.amounts.reading import read_length
+from handout_engine.amounts.refusals import RefusalError, RefusalsError
+from handout_engine.amounts.saying import Tape
 from handout_engine.register import find, keys
-from handout_engine.saying import Tape
-from handout_engine.technique import Technique, make
+from handout_engine.working.technique import Technique, make
 from handout_site.spelled import as_json
 
 TAPE = Tape(finest=32)

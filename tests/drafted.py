@@ -6,12 +6,12 @@ from collections.abc import Iterator
 from math import atan2, degrees
 from unittest.mock import patch
 
+from handout_engine.amounts.kinds import Raw
+from handout_engine.amounts.values import Value
 from handout_engine.drafting import pieces
 from handout_engine.drafting.drafts import FOLD, Draft, Edge
 from handout_engine.drawing.scene import Scene
-from handout_engine.kinds import Raw
-from handout_engine.values import Value
-from handout_engine.workings import Working
+from handout_engine.working.workings import Working
 from worked import work
 
 SEAMS = {

@@ -7,13 +7,13 @@ import re
 from itertools import chain
 from xml.etree.ElementTree import Element, fromstring, tostring
 
+from handout_engine.amounts.lengths import Length
+from handout_engine.amounts.saying import Amount, Tape
+from handout_engine.amounts.values import Value
 from handout_engine.drawing.layout import lay_out
+from handout_engine.drawing.markup import html
 from handout_engine.drawing.page import PAGE_WIDTH, Hatch, Page, Path, Text
 from handout_engine.drawing.scene import Dimension, Line, Point, Scene, Shown, Stroke, Tag
-from handout_engine.lengths import Length
-from handout_engine.markup import html
-from handout_engine.saying import Amount, Tape
-from handout_engine.values import Value
 
 EXACT = 0.05
 """So many mm a dimension may be off: less than half of the finest mark of any tape."""

@@ -8,13 +8,13 @@ from itertools import pairwise
 from hypothesis import strategies as st
 from shapely import LinearRing, Polygon
 
-from handout_engine.bodies import LENGTHS, MEASURES, figure
-from handout_engine.inputs import declared_inputs
-from handout_engine.kinds import Raw
-from handout_engine.lengths import Length, millimetres
-from handout_engine.refusals import RefusalError
-from handout_engine.technique import Technique
-from handout_engine.workings import Piece, Working
+from handout_engine.amounts.inputs import declared_inputs
+from handout_engine.amounts.kinds import Raw
+from handout_engine.amounts.lengths import Length, millimetres
+from handout_engine.amounts.refusals import RefusalError
+from handout_engine.bodies.measures import LENGTHS, MEASURES, figure
+from handout_engine.working.technique import Technique
+from handout_engine.working.workings import Piece, Working
 from worked import work
 
 SIZES = tuple(LENGTHS)

@@ -12,8 +12,8 @@ from dataclasses import dataclass
 from fractions import Fraction
 from itertools import pairwise
 
-from handout_engine.lengths import Length
-from handout_engine.workings import Working
+from handout_engine.amounts.lengths import Length
+from handout_engine.working.workings import Working
 
 PASSED_OVER = "placement"
 

@@ -15,7 +15,7 @@ from math import cos, dist, floor, pi, sin
 from shapely import LineString, Point
 from shapely.ops import polygonize, unary_union
 
-from handout_engine.reading import read_length
+from handout_engine.amounts.reading import read_length
 
 FIGURE = r"([\d/. ]+ (?:in|mm|cm))"
 DRAWN = re.compile(

@@ -14,13 +14,13 @@ from collections.abc import Collection, Iterator, Mapping
 from dataclasses import dataclass
 from fractions import Fraction
 
-from handout_engine.inputs import declared_inputs
-from handout_engine.kinds import ChoiceKind, Kind, Quantity, Raw
-from handout_engine.lengths import Length, inches, millimetres
-from handout_engine.list_kinds import SeveralKind
-from handout_engine.refusals import RefusalError, RefusalsError
-from handout_engine.technique import Technique, make
-from handout_engine.workings import Working
+from handout_engine.amounts.inputs import declared_inputs
+from handout_engine.amounts.kinds import ChoiceKind, Kind, Quantity, Raw
+from handout_engine.amounts.lengths import Length, inches, millimetres
+from handout_engine.amounts.list_kinds import SeveralKind
+from handout_engine.amounts.refusals import RefusalError, RefusalsError
+from handout_engine.working.technique import Technique, make
+from handout_engine.working.workings import Working
 
 NUMBER = r"\d+(?: \d+/\d+|/\d+|\.\d+)?"
 FIGURE = rf"{NUMBER}(?: (?:in|yd|mm|cm|m|tex|deg)\b| %|°)?(?![\w/.]\w)"

@@ -3,12 +3,12 @@
 from __future__ import annotations
 
 from handout_engine import register
-from handout_engine.kinds import Raw
-from handout_engine.lengths import Length
-from handout_engine.refusals import RefusalError, RefusalsError
-from handout_engine.saying import Tape
-from handout_engine.technique import make
-from handout_engine.workings import Working
+from handout_engine.amounts.kinds import Raw
+from handout_engine.amounts.lengths import Length
+from handout_engine.amounts.refusals import RefusalError, RefusalsError
+from handout_engine.amounts.saying import Tape
+from handout_engine.working.technique import make
+from handout_engine.working.workings import Working
 
 INCHES = Tape(finest=32)
 

@@ -12,11 +12,11 @@ from math import ceil, floor
 
 from hypothesis import strategies as st
 
-from handout_engine.inputs import declared_inputs
-from handout_engine.kinds import ChoiceKind, CountKind, Kind, LengthKind, Quantity, Raw
-from handout_engine.lengths import MILLIMETRES_PER_INCH, Length, NamedLength, Place
-from handout_engine.list_kinds import ListKind, NamedLengthsKind, PlacesKind, SeveralKind
-from handout_engine.technique import Technique
+from handout_engine.amounts.inputs import declared_inputs
+from handout_engine.amounts.kinds import ChoiceKind, CountKind, Kind, LengthKind, Quantity, Raw
+from handout_engine.amounts.lengths import MILLIMETRES_PER_INCH, Length, NamedLength, Place
+from handout_engine.amounts.list_kinds import ListKind, NamedLengthsKind, PlacesKind, SeveralKind
+from handout_engine.working.technique import Technique
 
 MARKS = (MILLIMETRES_PER_INCH / 16, Fraction(1), MILLIMETRES_PER_INCH / 4, Fraction(127, 15))
 

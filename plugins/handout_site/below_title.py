@@ -5,7 +5,7 @@ from __future__ import annotations
 import re
 from xml.etree.ElementTree import Element
 
-from handout_engine.markup import element, html
+from handout_engine.drawing.markup import element, html
 from handout_site.reading import Handout
 
 _TITLE = re.compile(r"</h1>\s*")

@@ -16,9 +16,9 @@ from typing import TypedDict
 from mkdocs.config.defaults import MkDocsConfig
 from mkdocs.structure.files import File
 
+from handout_engine.amounts.sources import Ground
 from handout_engine.register import find, keys
-from handout_engine.sources import Ground
-from handout_engine.technique import Technique, make
+from handout_engine.working.technique import Technique, make
 from handout_site.library import Entry
 from handout_site.plain_text import plain
 

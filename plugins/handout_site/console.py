@@ -12,16 +12,16 @@ import click
 from mkdocs.exceptions import MkDocsException
 from mkdocs.utils.meta import get_data
 
+from handout_engine.amounts.refusals import RefusalError, RefusalsError
+from handout_engine.amounts.saying import Tape
+from handout_engine.drawing.markup import xml
 from handout_engine.drawing.svg import paper_sheet
-from handout_engine.drawing.tiling import PAPERS
-from handout_engine.drawing.true_scale import true_scale
-from handout_engine.markup import xml
-from handout_engine.refusals import RefusalError, RefusalsError
+from handout_engine.paper.sheets import Sheet, too_large, whole_sheet
+from handout_engine.paper.tiling import PAPERS
+from handout_engine.paper.true_scale import true_scale
 from handout_engine.register import find, keys
-from handout_engine.saying import Tape
-from handout_engine.sheets import Sheet, too_large, whole_sheet
-from handout_engine.technique import Technique, make
-from handout_engine.workings import Working
+from handout_engine.working.technique import Technique, make
+from handout_engine.working.workings import Working
 from handout_site.failures import not_done
 from handout_site.front_matter import front_matter_slips
 from handout_site.leading import link_slips

@@ -6,10 +6,10 @@ from collections.abc import Collection, Mapping
 from dataclasses import dataclass, field
 from fractions import Fraction
 
-from handout_engine.bodies import SIZE
-from handout_engine.kinds import PercentageKind
-from handout_engine.kits import Spares
-from handout_engine.refusals import RefusalError, nearest_name, quoted
+from handout_engine.amounts.kinds import PercentageKind
+from handout_engine.amounts.refusals import RefusalError, nearest_name, quoted
+from handout_engine.bodies.measures import SIZE
+from handout_engine.pages.kits import Spares
 from handout_site.fields import Field
 from handout_site.made_for import read_inputs, read_measures, read_size
 from handout_site.mappings import Document, Plain

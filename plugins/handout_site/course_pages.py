@@ -11,8 +11,10 @@ from collections.abc import Callable, Collection, Iterable, Iterator, Mapping
 from dataclasses import dataclass
 from xml.etree.ElementTree import Element
 
-from handout_engine.bodies import MEASURES, SIZE
-from handout_engine.fragments.kits import (
+from handout_engine.amounts.saying import Tape
+from handout_engine.bodies.measures import MEASURES, SIZE
+from handout_engine.drawing.markup import Child, element, html
+from handout_engine.pages.fragments.kits import (
     Packed,
     baby_measures,
     class_list,
@@ -20,9 +22,7 @@ from handout_engine.fragments.kits import (
     kit_list,
     kit_pieces,
 )
-from handout_engine.kits import total
-from handout_engine.markup import Child, element, html
-from handout_engine.saying import Tape
+from handout_engine.pages.kits import total
 from handout_site.course import Course, Lesson, Seat, Sewn
 from handout_site.course_menu import (
     CLASS,

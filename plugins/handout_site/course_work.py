@@ -8,14 +8,14 @@ from dataclasses import dataclass, field, replace
 
 from mkdocs.utils.meta import get_data
 
-from handout_engine.blocks import Block
-from handout_engine.fragments.kits import Making, Packed
-from handout_engine.kits import kit_of_pages
-from handout_engine.ordering import named
-from handout_engine.pages import Page, work_page
-from handout_engine.refusals import nearest_name, quoted
+from handout_engine.amounts.refusals import nearest_name, quoted
+from handout_engine.pages.blocks import Block
+from handout_engine.pages.fragments.kits import Making, Packed
+from handout_engine.pages.kits import kit_of_pages
+from handout_engine.pages.ordering import named
+from handout_engine.pages.page import Page, work_page
 from handout_engine.register import find, keys
-from handout_engine.workings import Working
+from handout_engine.working.workings import Working
 from handout_site.course import Course, Seat, Sewn
 from handout_site.library import Entry, title_of
 from handout_site.plain_text import as_read

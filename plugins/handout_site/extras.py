@@ -9,7 +9,7 @@ import logging
 from dataclasses import dataclass, field
 from pathlib import Path
 
-from handout_engine.pages import Page
+from handout_engine.pages.page import Page
 from handout_site import pictures, runtime, sheets
 from handout_site.pdf import find_printer
 

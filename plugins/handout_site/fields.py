@@ -6,7 +6,7 @@ from collections.abc import Callable, Collection
 from dataclasses import dataclass
 from typing import TypeVar
 
-from handout_engine.refusals import RefusalError, nearest_name, quoted
+from handout_engine.amounts.refusals import RefusalError, nearest_name, quoted
 from handout_site.mappings import Document, DocumentError, Plain
 
 Read = TypeVar("Read")

@@ -16,7 +16,7 @@ from typing import Any
 import yaml
 from mkdocs.utils.meta import get_data
 
-from handout_engine.refusals import quoted
+from handout_engine.amounts.refusals import quoted
 from handout_site.mappings import Document, DocumentError, Plain, read_mapping
 from handout_site.slips import Slip
 

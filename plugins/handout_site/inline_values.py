@@ -14,7 +14,7 @@ from markdown.extensions import Extension
 from markdown.inlinepatterns import InlineProcessor
 from markdown.util import AtomicString
 
-from handout_engine.blocks import REFERENCE
+from handout_engine.pages.blocks import REFERENCE
 from handout_site.fences import INLINE
 
 AFTER_CODE = 185

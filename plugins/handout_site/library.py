@@ -8,7 +8,7 @@ from dataclasses import dataclass
 from pathlib import Path
 from typing import Any
 
-from handout_engine.refusals import quoted
+from handout_engine.amounts.refusals import quoted
 from handout_site.plain_text import as_read
 from handout_site.slips import Slip, SlipsError
 

@@ -2,10 +2,10 @@
 
 from __future__ import annotations
 
-from handout_engine.bodies import LENGTHS, kinds_of_measures
-from handout_engine.inputs import declared_inputs
-from handout_engine.kinds import Kind
-from handout_engine.refusals import RefusalError, nearest_name, quoted
+from handout_engine.amounts.inputs import declared_inputs
+from handout_engine.amounts.kinds import Kind
+from handout_engine.amounts.refusals import RefusalError, nearest_name, quoted
+from handout_engine.bodies.measures import LENGTHS, kinds_of_measures
 from handout_engine.register import find, keys
 from handout_site.mappings import Plain
 

@@ -12,7 +12,7 @@ from dataclasses import dataclass, field
 
 import yaml
 
-from handout_engine.refusals import RefusalError, nearest_name, quoted
+from handout_engine.amounts.refusals import RefusalError, nearest_name, quoted
 from handout_site.yaml_slips import (
     UNREADABLE_SIGN,
     first_sign,

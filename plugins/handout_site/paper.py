@@ -10,7 +10,7 @@ from pathlib import Path
 from mkdocs.structure.files import Files
 from mkdocs.structure.pages import Page
 
-from handout_engine.markup import element, html
+from handout_engine.drawing.markup import element, html
 from handout_site.booklet import Bindery
 from handout_site.course import Course
 from handout_site.course_menu import lesson_address

@@ -11,9 +11,9 @@ from hashlib import sha256
 from pathlib import Path
 from xml.etree.ElementTree import Element
 
+from handout_engine.drawing.markup import element, xml
 from handout_engine.drawing.svg import svg
-from handout_engine.markup import element, xml
-from handout_engine.pages import Page
+from handout_engine.pages.page import Page
 from handout_site.kept_files import put
 
 FOLDER = "pictures"

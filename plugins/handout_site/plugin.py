@@ -28,7 +28,7 @@ from mkdocs.structure.nav import Navigation
 from mkdocs.structure.pages import Page
 from mkdocs.utils.templates import TemplateContext
 
-from handout_engine.made_to import made_to
+from handout_engine.pages.made_to import made_to
 from handout_site import course_menu, library, reference
 from handout_site.closing import with_closing_parts
 from handout_site.content_policy import known_scripts, write_headers

@@ -7,7 +7,7 @@ from dataclasses import dataclass
 
 from mkdocs.utils.meta import get_data
 
-from handout_engine.fragments.gallery import family_title
+from handout_engine.pages.fragments.gallery import family_title
 from handout_site.library import Entry, title_of
 from handout_site.plain_text import plain
 

@@ -4,10 +4,10 @@ from __future__ import annotations
 
 import re
 
-from handout_engine.authored import PAPERS, authored, read_paper, to_json
-from handout_engine.fragments.form import chosen, form
-from handout_engine.markup import element, html
-from handout_engine.questions import Asked
+from handout_engine.drawing.markup import element, html
+from handout_engine.pages.authored import PAPERS, authored, read_paper, to_json
+from handout_engine.pages.fragments.form import chosen, form
+from handout_engine.pages.questions import Asked
 from handout_site.reading import Handout
 from handout_site.runtime import Runtime
 from handout_site.scenario import Scenario

@@ -8,14 +8,14 @@ from __future__ import annotations
 from collections.abc import Collection, Iterable, Mapping, Sequence
 from dataclasses import dataclass, field
 
-from handout_engine.blocks import REFERENCE, Block, Written, read_block
-from handout_engine.inputs import declared_inputs
-from handout_engine.pages import Page, work_page
-from handout_engine.problems import Inline
-from handout_engine.refusals import RefusalsError, quoted
+from handout_engine.amounts.inputs import declared_inputs
+from handout_engine.amounts.refusals import RefusalsError, quoted
+from handout_engine.amounts.saying import Tape
+from handout_engine.pages.blocks import REFERENCE, Block, Written, read_block
+from handout_engine.pages.page import Page, work_page
+from handout_engine.pages.problems import Inline
+from handout_engine.pages.sized import fitted
 from handout_engine.register import find, keys
-from handout_engine.saying import Tape
-from handout_engine.sized import fitted
 from handout_site.fences import OF_PAGE, Fence, Mention, Scan, scan, signature
 from handout_site.mappings import Document, DocumentError, Plain, read_mapping
 from handout_site.slips import Slip

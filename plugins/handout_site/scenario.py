@@ -7,10 +7,10 @@ from dataclasses import dataclass, field, replace
 from pathlib import Path
 from typing import Any
 
-from handout_engine.blocks import read_sizes
-from handout_engine.bodies import SIZE
-from handout_engine.refusals import RefusalError, nearest_name, quoted
-from handout_engine.saying import Tape
+from handout_engine.amounts.refusals import RefusalError, nearest_name, quoted
+from handout_engine.amounts.saying import Tape
+from handout_engine.bodies.measures import SIZE
+from handout_engine.pages.blocks import read_sizes
 from handout_site import course
 from handout_site.made_for import read_choice, read_inputs, read_measures, read_size
 from handout_site.mappings import (

@@ -16,11 +16,11 @@ from mkdocs.structure.files import File, InclusionLevel
 from mkdocs.structure.pages import Page
 from mkdocs.utils import get_relative_url
 
-from handout_engine.blocks import Block, Written
-from handout_engine.bodies import SIZE, USUAL_SIZE
-from handout_engine.inputs import declared_inputs
-from handout_engine.made_to import MadeTo
-from handout_engine.markup import Child, element
+from handout_engine.amounts.inputs import declared_inputs
+from handout_engine.bodies.measures import SIZE, USUAL_SIZE
+from handout_engine.drawing.markup import Child, element
+from handout_engine.pages.blocks import Block, Written
+from handout_engine.pages.made_to import MadeTo
 from handout_engine.register import find, keys
 from handout_site.below_title import below_title, cannot_be_made
 from handout_site.course import Seat

@@ -16,8 +16,8 @@ from pathlib import Path, PurePosixPath
 from mkdocs.config.defaults import MkDocsConfig
 from mkdocs.structure.files import File, Files
 
-from handout_engine.pages import Page
-from handout_engine.sheets import Sheet
+from handout_engine.pages.page import Page
+from handout_engine.paper.sheets import Sheet
 from handout_site.kept_files import put
 from handout_site.pdf import MADE, Printer
 

@@ -15,11 +15,11 @@ from mkdocs.config.defaults import MkDocsConfig
 from mkdocs.structure.files import File, InclusionLevel
 from mkdocs.structure.pages import Page
 
-from handout_engine.blocks import GARMENT, Block, read_block
-from handout_engine.bodies import LENGTHS, SIZE, USUAL_SIZE
-from handout_engine.fragments.size_choice import size_choice
-from handout_engine.made_to import MadeTo
-from handout_engine.refusals import RefusalsError
+from handout_engine.amounts.refusals import RefusalsError
+from handout_engine.bodies.measures import LENGTHS, SIZE, USUAL_SIZE
+from handout_engine.pages.blocks import GARMENT, Block, read_block
+from handout_engine.pages.fragments.size_choice import size_choice
+from handout_engine.pages.made_to import MadeTo
 from handout_site.below_title import below_title, cannot_be_made
 from handout_site.fences import scan
 from handout_site.library import Entry

@@ -8,7 +8,7 @@ from dataclasses import dataclass
 from mkdocs.exceptions import PluginError
 from pymdownx.superfences import SuperFencesException
 
-from handout_engine.markup import element, html
+from handout_engine.drawing.markup import element, html
 
 WAITING = "This block waits for another."
 

@@ -6,10 +6,10 @@ from collections.abc import Iterable
 from fractions import Fraction
 from typing import Any
 
-from handout_engine.lengths import Length, NamedLength, Place
-from handout_engine.saying import Amount, Saying, Tape
-from handout_engine.values import Value
-from handout_engine.workings import Piece, Step, Working
+from handout_engine.amounts.lengths import Length, NamedLength, Place
+from handout_engine.amounts.saying import Amount, Saying, Tape
+from handout_engine.amounts.values import Value
+from handout_engine.working.workings import Piece, Step, Working
 
 
 def as_json(working: Working, tape: Tape) -> dict[str, Any]:

@@ -10,15 +10,15 @@ from typing import NoReturn
 
 import click
 
-from handout_engine.bodies import USUAL_SIZE
-from handout_engine.fragments import PARTS
-from handout_engine.inputs import MEASURES, Input, declared_inputs
-from handout_engine.lengths import Length, millimetres
-from handout_engine.refusals import RefusalError, quoted
+from handout_engine.amounts.inputs import MEASURES, Input, declared_inputs
+from handout_engine.amounts.lengths import Length, millimetres
+from handout_engine.amounts.refusals import RefusalError, quoted
+from handout_engine.amounts.saying import Tape
+from handout_engine.bodies.measures import USUAL_SIZE
+from handout_engine.pages.fragments import PARTS
 from handout_engine.register import find_of_kind
-from handout_engine.saying import Tape
-from handout_engine.technique import Technique, make
-from handout_engine.workings import Working
+from handout_engine.working.technique import Technique, make
+from handout_engine.working.workings import Working
 
 USUAL_TECHNIQUE = "gathered-ruffle"
 TAPE = Tape()

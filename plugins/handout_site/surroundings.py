@@ -9,7 +9,7 @@ from pathlib import Path
 from mkdocs.config.defaults import MkDocsConfig
 from mkdocs.exceptions import PluginError
 
-from handout_engine.refusals import quoted
+from handout_engine.amounts.refusals import quoted
 from handout_site.booklet import TEMPLATE
 from handout_site.options import HandoutsConfig
 from handout_site.publishing import USUAL, VARIABLE

@@ -13,7 +13,7 @@ from functools import cached_property
 
 import yaml
 
-from handout_engine.refusals import quoted
+from handout_engine.amounts.refusals import quoted
 
 NO_COLON = "a colon and a space are missing between the name and its value"
 NO_SPACE = "the colon needs a space behind it"

@@ -28,13 +28,13 @@ sys.path.insert(0, str(Path(__file__).parent.parent))
 import yaml
 from mkdocs.config import load_config
 
-from handout_engine.inputs import declared_inputs
-from handout_engine.kinds import LengthKind
-from handout_engine.lengths import Length
-from handout_engine.refusals import RefusalError, RefusalsError
+from handout_engine.amounts.inputs import declared_inputs
+from handout_engine.amounts.kinds import LengthKind
+from handout_engine.amounts.lengths import Length
+from handout_engine.amounts.refusals import RefusalError, RefusalsError
 from handout_engine.register import find
-from handout_engine.technique import make
-from handout_engine.techniques import keys
+from handout_engine.register import technique_keys as keys
+from handout_engine.working.technique import make
 from handout_site.closing import with_closing_parts
 from handout_site.paper import with_notes
 from handout_site.reading import Terms, read_handout

@@ -3,8 +3,9 @@
 from random import Random
 from time import perf_counter
 
-from handout_engine.laying import Item, Order, lay
-from handout_engine.lengths import ZERO, inches
+from handout_engine.amounts.lengths import ZERO, inches
+from handout_engine.cloth.laying import lay
+from handout_engine.working.layouts import Item, Order
 
 PIECES = 200
 

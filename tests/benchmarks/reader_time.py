@@ -19,9 +19,9 @@ from playwright.sync_api import Browser, BrowserContext, Page, sync_playwright
 sys.path.insert(0, str(Path(__file__).parent.parent))
 
 from browser_reader_sites import build_reader_site
-from handout_engine.lengths import Length
-from handout_engine.reading import read_length
-from handout_engine.refusals import RefusalError
+from handout_engine.amounts.lengths import Length
+from handout_engine.amounts.reading import read_length
+from handout_engine.amounts.refusals import RefusalError
 from reader_page import HEADED, PAIR, PATIENCE, RUNTIME, SLEEVE
 from small_sites import build_real_site
 from strict_server import serve

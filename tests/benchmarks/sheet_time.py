@@ -23,12 +23,12 @@ sys.path.insert(0, str(Path(__file__).parent.parent))
 
 from mkdocs.config import load_config
 
-from handout_engine import garments
-from handout_engine.drawing.tiling import PAPERS
+from handout_engine import register
+from handout_engine.amounts.saying import Tape
+from handout_engine.paper.sheets import Sheet, sheets
+from handout_engine.paper.tiling import PAPERS
 from handout_engine.register import find, keys
-from handout_engine.saying import Tape
-from handout_engine.sheets import Sheet, sheets
-from handout_engine.technique import make
+from handout_engine.working.technique import make
 from handout_site.pdf import find_printer
 from small_sites import REPOSITORY, build_with, site_of
 from written_pages import calc
@@ -91,7 +91,7 @@ def made_site(folder: Path, names: Iterable[str]) -> Path:
 
 def block(name: str) -> str:
     """A block of a technique or garment, all its parts shown."""
-    word = "garment" if name in set(garments.keys()) else "technique"
+    word = "garment" if name in set(register.garment_keys()) else "technique"
     return calc(f"{word}: {name}", "name: it")
 
 

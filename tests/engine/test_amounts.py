@@ -17,19 +17,19 @@ from hypothesis import strategies as st
 
 from amounts_said import below_nothing
 from handout_engine import register
-from handout_engine.cloth import note_cloth
-from handout_engine.inputs import Asked, count, declared_inputs, length
-from handout_engine.kinds import ChoiceKind, Kind, Quantity, Raw
-from handout_engine.lengths import Length, NamedLength, Place, inches
-from handout_engine.list_kinds import ListKind, NamedLengthsKind, PlacesKind
-from handout_engine.refusals import RefusalError
-from handout_engine.saying import Amount
-from handout_engine.sources import GIVEN
-from handout_engine.technique import Technique, make
-from handout_engine.techniques.gathered_ruffle import GatheredRuffle as Gathered
-from handout_engine.values import Value, sentence
-from handout_engine.workings import Chart, Grain, Mark, Piece, Seam, Step, Supply, Working
-from handout_engine.worksheet import Worksheet
+from handout_engine.amounts.inputs import Asked, count, declared_inputs, length
+from handout_engine.amounts.kinds import ChoiceKind, Kind, Quantity, Raw
+from handout_engine.amounts.lengths import Length, NamedLength, Place, inches
+from handout_engine.amounts.list_kinds import ListKind, NamedLengthsKind, PlacesKind
+from handout_engine.amounts.refusals import RefusalError
+from handout_engine.amounts.saying import Amount
+from handout_engine.amounts.sources import GIVEN
+from handout_engine.amounts.values import Value, sentence
+from handout_engine.cloth.cloth import note_cloth
+from handout_engine.families.ruffles.gathered_ruffle import GatheredRuffle as Gathered
+from handout_engine.working.technique import Technique, make
+from handout_engine.working.workings import Chart, Grain, Mark, Piece, Seam, Step, Supply, Working
+from handout_engine.working.worksheet import Worksheet
 from worked import work
 from written_inputs import amounts, inputs_of
 

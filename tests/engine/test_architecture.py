@@ -118,7 +118,7 @@ def test_every_module_and_everything_public_in_it_says_what_it_is(path):
 
 
 def test_the_walk_sees_an_import_inside_a_function():
-    assert "handout_engine.units" in imported(ENGINE / "reading.py")
+    assert "handout_engine.amounts.units" in imported(ENGINE / "reading.py")
     assert "pint" in imported(ENGINE / "units.py")
 
 

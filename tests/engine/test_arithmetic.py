@@ -5,8 +5,8 @@ from fractions import Fraction
 import pytest
 
 from arithmetic import Exact, work_out
-from handout_engine.lengths import inches
-from handout_engine.values import sentence
+from handout_engine.amounts.lengths import inches
+from handout_engine.amounts.values import sentence
 
 
 def test_a_formula_with_every_kind_of_part():

@@ -7,11 +7,8 @@ import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
-from handout_engine.authored import SYSTEMS, authored, to_json
-from handout_engine.blocks import read_block
-from handout_engine.browser import answer
-from handout_engine.inputs import declared_inputs
-from handout_engine.kinds import (
+from handout_engine.amounts.inputs import declared_inputs
+from handout_engine.amounts.kinds import (
     AngleKind,
     CountKind,
     FineLengthKind,
@@ -22,13 +19,16 @@ from handout_engine.kinds import (
     ThreadCountKind,
     YardageKind,
 )
-from handout_engine.lengths import inches, millimetres
-from handout_engine.list_kinds import ListKind, NamedLengthsKind, PlacesKind
-from handout_engine.pages import work_page
-from handout_engine.reading import read_length
-from handout_engine.refusals import RefusalError
+from handout_engine.amounts.lengths import inches, millimetres
+from handout_engine.amounts.list_kinds import ListKind, NamedLengthsKind, PlacesKind
+from handout_engine.amounts.reading import read_length
+from handout_engine.amounts.refusals import RefusalError
+from handout_engine.amounts.saying import Tape
+from handout_engine.pages.authored import SYSTEMS, authored, to_json
+from handout_engine.pages.blocks import read_block
+from handout_engine.pages.browser import answer
+from handout_engine.pages.page import work_page
 from handout_engine.register import find, keys
-from handout_engine.saying import Tape
 
 BOUNDS = (millimetres(1), inches(200))
 LENGTH = LengthKind(*BOUNDS)

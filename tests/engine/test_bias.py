@@ -12,7 +12,9 @@ from hypothesis import strategies as st
 from shapely.geometry import LineString, Polygon, box
 
 from bias_cutting import longest_with_ends_on_grain
-from handout_engine.bias import (
+from handout_engine.amounts.lengths import ZERO, Length, inches, millimetres
+from handout_engine.amounts.refusals import RefusalError
+from handout_engine.cloth.bias import (
     Band,
     Pieces,
     bands,
@@ -26,8 +28,6 @@ from handout_engine.bias import (
     smallest_cloth_by_length,
     usable_lengths,
 )
-from handout_engine.lengths import ZERO, Length, inches, millimetres
-from handout_engine.refusals import RefusalError
 
 TECHNIQUES = ("bias-strips",)
 NEAR = 1e-6

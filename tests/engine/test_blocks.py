@@ -2,9 +2,9 @@ import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
-from handout_engine.blocks import Block, read_block
-from handout_engine.fragments import LIBRARY_PARTS, ONLY_WHEN_ASKED, PAGE_PARTS, PARTS
-from handout_engine.refusals import RefusalsError
+from handout_engine.amounts.refusals import RefusalsError
+from handout_engine.pages.blocks import Block, read_block
+from handout_engine.pages.fragments import LIBRARY_PARTS, ONLY_WHEN_ASKED, PAGE_PARTS, PARTS
 
 SLEEVE = {"technique": "banded-ruffle", "name": "sleeve", "band": "1/4 in", "edge": "9 in"}
 

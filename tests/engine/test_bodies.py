@@ -9,7 +9,13 @@ import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
-from handout_engine.bodies import (
+from handout_engine.amounts.inputs import declared_inputs
+from handout_engine.amounts.lengths import Length, millimetres
+from handout_engine.amounts.reading import read_length
+from handout_engine.amounts.refusals import RefusalError
+from handout_engine.amounts.sources import Ground
+from handout_engine.bodies.body_table import CENTIMETRES, SIZES
+from handout_engine.bodies.measures import (
     LENGTHS,
     MEASURES,
     SPAN,
@@ -19,14 +25,8 @@ from handout_engine.bodies import (
     kinds_of_measures,
     months,
 )
-from handout_engine.body_table import CENTIMETRES, SIZES
-from handout_engine.inputs import declared_inputs
-from handout_engine.lengths import Length, millimetres
-from handout_engine.reading import read_length
-from handout_engine.refusals import RefusalError
 from handout_engine.register import find
-from handout_engine.sources import Ground
-from handout_engine.technique import make
+from handout_engine.working.technique import make
 
 every_measure = pytest.mark.parametrize("name", MEASURES)
 names = st.sampled_from(sorted(MEASURES))

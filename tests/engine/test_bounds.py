@@ -12,12 +12,12 @@ from hypothesis import given
 from hypothesis import strategies as st
 
 from handout_engine import register
-from handout_engine.inputs import declared_inputs
-from handout_engine.kinds import FineLengthKind, LengthKind, Quantity, ReelKind, YardageKind
-from handout_engine.lengths import MILLIMETRES_PER_INCH, Length, inches, millimetres
-from handout_engine.list_kinds import SeveralKind
-from handout_engine.refusals import RefusalError
-from handout_engine.saying import Tape
+from handout_engine.amounts.inputs import declared_inputs
+from handout_engine.amounts.kinds import FineLengthKind, LengthKind, Quantity, ReelKind, YardageKind
+from handout_engine.amounts.lengths import MILLIMETRES_PER_INCH, Length, inches, millimetres
+from handout_engine.amounts.list_kinds import SeveralKind
+from handout_engine.amounts.refusals import RefusalError
+from handout_engine.amounts.saying import Tape
 
 TAPES = [Tape(first, finest) for first, finest in product(("inches", "metric"), (8, 16, 32))]
 SAID = re.compile(r"from (.+) to (.+)")

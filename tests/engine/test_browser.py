@@ -13,17 +13,17 @@ from xml.etree.ElementTree import Element
 import pytest
 
 import handout_engine
-from handout_engine import garments
-from handout_engine.authored import Authored, authored, from_plain, to_json
-from handout_engine.blocks import read_block
-from handout_engine.browser import answer
-from handout_engine.fragments.form import chosen, form
-from handout_engine.inputs import declared_inputs
-from handout_engine.pages import work_page
-from handout_engine.problems import Inline
-from handout_engine.questions import Asked
+from handout_engine import register
+from handout_engine.amounts.inputs import declared_inputs
+from handout_engine.amounts.saying import Tape
+from handout_engine.pages.authored import Authored, authored, from_plain, to_json
+from handout_engine.pages.blocks import read_block
+from handout_engine.pages.browser import answer
+from handout_engine.pages.fragments.form import chosen, form
+from handout_engine.pages.page import work_page
+from handout_engine.pages.problems import Inline
+from handout_engine.pages.questions import Asked
 from handout_engine.register import find, keys
-from handout_engine.saying import Tape
 
 SLEEVE = {"technique": "banded-ruffle", "name": "sleeve", "edge": "9 in", "shows": "1 1/2 in"}
 HEM = {"technique": "gathered-ruffle", "name": "hem", "edge": "sleeve.ruffle_length"}
@@ -40,7 +40,7 @@ def page_of(*blocks: dict[str, Any], tape: Tape | None = None, **defaults: str) 
 
 def kind_of(key: str) -> str:
     """The field under which a block names what it works out."""
-    return "garment" if key in set(garments.keys()) else "technique"
+    return "garment" if key in set(register.garment_keys()) else "technique"
 
 
 def ask(page: Authored, choices: object = None, **more: Any) -> dict[str, Any]:
@@ -207,7 +207,7 @@ def test_what_fields_hold_by_default_can_be_sent_back_in_either_system(technique
 
 def test_the_line_of_choices_is_the_same_in_the_build_and_in_the_browser() -> None:
     page = page_of(SLEEVE)
-    from handout_engine.markup import html  # noqa: PLC0415
+    from handout_engine.drawing.markup import html  # noqa: PLC0415
 
     told = ask(page)
     asked = Asked(page, page, {}, page.work({}))
@@ -221,7 +221,7 @@ def test_a_change_of_numbers_does_not_load_pint() -> None:
         "tape": {"first": "metric"},
     }
     script = (
-        "import sys; from handout_engine.browser import answer; told = answer(sys.argv[1]); "
+        "import sys; from handout_engine.pages.browser import answer; told = answer(sys.argv[1]); "
         "assert 'fragments' in told; print('pint' in sys.modules)"
     )
     root = Path(handout_engine.__path__[0]).parent
@@ -242,7 +242,9 @@ def test_the_answer_does_not_depend_on_the_order_of_names_in_memory() -> None:
         {"of": "page"},
     ]  # fmt: skip
     question = json.dumps({"page": json.loads(to_json(page_of(*blocks)))})
-    script = "import sys; from handout_engine.browser import answer; print(answer(sys.argv[1]))"
+    script = (
+        "import sys; from handout_engine.pages.browser import answer; print(answer(sys.argv[1]))"
+    )
     root = Path(handout_engine.__path__[0]).parent
     told = {
         subprocess.run(

@@ -12,13 +12,14 @@ from functools import cache
 
 import pytest
 
-from handout_engine import cautions, register
-from handout_engine.cautions import Caution
-from handout_engine.inputs import declared_inputs
-from handout_engine.kinds import ChoiceKind
-from handout_engine.refusals import RefusalError
-from handout_engine.saying import Tape
-from handout_engine.workings import Working
+from handout_engine import register
+from handout_engine.amounts.inputs import declared_inputs
+from handout_engine.amounts.kinds import ChoiceKind
+from handout_engine.amounts.refusals import RefusalError
+from handout_engine.amounts.saying import Tape
+from handout_engine.working import cautions
+from handout_engine.working.cautions import Caution
+from handout_engine.working.workings import Working
 from worked import work
 
 KEYS = register.keys()

@@ -5,10 +5,10 @@ import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
-from handout_engine.cloth import Cloth
-from handout_engine.lengths import ZERO, Length, inches, millimetres
-from handout_engine.refusals import RefusalError
-from handout_engine.saying import Tape, yards
+from handout_engine.amounts.lengths import ZERO, Length, inches, millimetres
+from handout_engine.amounts.refusals import RefusalError
+from handout_engine.amounts.saying import Tape, yards
+from handout_engine.cloth.cloth import Cloth
 from worked import length, refusal, said, work
 
 BATISTE = Cloth(

@@ -9,7 +9,8 @@ from hypothesis import assume, given
 from hypothesis import strategies as st
 
 from bias_cutting import Panel, walk_continuous
-from handout_engine.continuous import (
+from handout_engine.amounts.lengths import inches
+from handout_engine.families.bias.continuous_bias_cutting import (
     rows_for,
     rows_of_smallest_square,
     short_side_for,
@@ -17,7 +18,6 @@ from handout_engine.continuous import (
     strip_length,
     whole_rows,
 )
-from handout_engine.lengths import inches
 
 TECHNIQUES = ("continuous-bias",)
 NEAR = 1e-6

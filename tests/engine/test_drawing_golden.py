@@ -11,9 +11,9 @@ from pathlib import Path
 import pytest
 
 from handout_engine import register
+from handout_engine.amounts.saying import Tape
+from handout_engine.drawing.markup import xml
 from handout_engine.drawing.svg import svg
-from handout_engine.markup import xml
-from handout_engine.saying import Tape
 from worked import work
 
 GOLDEN = Path(__file__).parent / "golden"

@@ -9,6 +9,9 @@ from hypothesis import strategies as st
 
 from drawn import check_drawing, points, texts
 from handout_engine import register
+from handout_engine.amounts.lengths import Length, millimetres
+from handout_engine.amounts.saying import Tape
+from handout_engine.amounts.values import sentence
 from handout_engine.drawing.dimensions import STACK, spread
 from handout_engine.drawing.layout import lay_out
 from handout_engine.drawing.page import PAGE_WIDTH, Path, Text
@@ -23,9 +26,6 @@ from handout_engine.drawing.scene import (
     Tone,
     rectangle,
 )
-from handout_engine.lengths import Length, millimetres
-from handout_engine.saying import Tape
-from handout_engine.values import sentence
 from worked import INCHES, work
 
 

@@ -5,12 +5,12 @@ import pytest
 
 from drawn import check_fragment
 from handout_engine import register
+from handout_engine.amounts.lengths import inches
+from handout_engine.amounts.saying import Tape
+from handout_engine.amounts.values import sentence
+from handout_engine.drawing.markup import html, xml
 from handout_engine.drawing.scene import Area, Line, Note, Scene, Stroke, Tone, rectangle
 from handout_engine.drawing.svg import PAPER, _number, paper_sheet, svg
-from handout_engine.lengths import inches
-from handout_engine.markup import html, xml
-from handout_engine.saying import Tape
-from handout_engine.values import sentence
 from worked import INCHES, work
 
 SVG = "{http://www.w3.org/2000/svg}"

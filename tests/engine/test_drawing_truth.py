@@ -13,10 +13,16 @@ from hypothesis import Phase, given, settings
 from hypothesis import strategies as st
 
 from drawn import check_dimensions, check_reader_is_told, texts
-from handout_engine import garments, register
+from handout_engine import register
+from handout_engine.amounts.lengths import millimetres
+from handout_engine.amounts.refusals import RefusalError
+from handout_engine.amounts.saying import Tape
+from handout_engine.amounts.sources import GIVEN
+from handout_engine.amounts.values import Value, sentence
+from handout_engine.cloth.layout_drawing import layout_scene
 from handout_engine.drawing.breaks import enlarged, left_out, measured
-from handout_engine.drawing.cloth_layout import layout_scene
 from handout_engine.drawing.layout import lay_out
+from handout_engine.drawing.markup import xml
 from handout_engine.drawing.scene import (
     Area,
     Dimension,
@@ -29,26 +35,20 @@ from handout_engine.drawing.scene import (
     rectangle,
 )
 from handout_engine.drawing.svg import svg
-from handout_engine.lengths import millimetres
-from handout_engine.markup import xml
-from handout_engine.refusals import RefusalError
-from handout_engine.saying import Tape
-from handout_engine.sources import GIVEN
-from handout_engine.technique import Technique, make
-from handout_engine.values import Value, sentence
-from handout_engine.workings import Working
+from handout_engine.working.technique import Technique, make
+from handout_engine.working.workings import Working
 from worked import INCHES
 from written_inputs import inputs_of
 
 SIZES = ("50", "74", "98")
 EXAMPLES = settings.default.max_examples // 6
-EVERY = tuple(dict.fromkeys((*register.keys(), *garments.keys())))
+EVERY = tuple(dict.fromkeys((*register.keys(), *register.garment_keys())))
 
 of_everything = pytest.mark.parametrize("key", EVERY)
 
 
 def found(key: str) -> type[Technique]:
-    return garments.find(key) if key in set(garments.keys()) else register.find(key)
+    return register.find_garment(key) if key in set(register.garment_keys()) else register.find(key)
 
 
 def scenes(working: Working) -> Iterator[Scene]:
@@ -72,10 +72,10 @@ def test_every_arrow_is_as_long_as_it_says(key):
     check_drawings(make(found(key), {}).work())
 
 
-@pytest.mark.parametrize("key", garments.keys())
+@pytest.mark.parametrize("key", register.garment_keys())
 def test_every_arrow_is_as_long_as_it_says_at_every_size(key):
     for size in SIZES:
-        check_drawings(make(garments.find(key), {"size": size}).work())
+        check_drawings(make(register.find_garment(key), {"size": size}).work())
 
 
 @of_everything

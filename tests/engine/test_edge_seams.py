@@ -6,8 +6,8 @@ import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
-from handout_engine.lengths import Length, inches, millimetres
-from handout_engine.sources import GIVEN, PRACTICE
+from handout_engine.amounts.lengths import Length, inches, millimetres
+from handout_engine.amounts.sources import GIVEN, PRACTICE
 from worked import length, refusal, said, steps, work
 
 USUAL = {

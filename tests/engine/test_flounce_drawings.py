@@ -6,7 +6,7 @@ from math import hypot, pi
 import pytest
 
 from handout_engine.drawing.scene import Area, Line, Scene, Stroke, Tone
-from handout_engine.flounces import arc
+from handout_engine.families.ruffles.flounces import arc
 from worked import work
 
 

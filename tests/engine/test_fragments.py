@@ -6,11 +6,11 @@ import pytest
 
 from drawn import check_fragment
 from handout_engine import register
-from handout_engine.blocks import read_block
-from handout_engine.fragments import PAGE_PARTS, PARTS, block, page_parts
-from handout_engine.markup import html
-from handout_engine.pages import work_page
-from handout_engine.saying import Tape
+from handout_engine.amounts.saying import Tape
+from handout_engine.drawing.markup import html
+from handout_engine.pages.blocks import read_block
+from handout_engine.pages.fragments import PAGE_PARTS, PARTS, block, page_parts
+from handout_engine.pages.page import work_page
 from worked import INCHES, work
 
 SLEEVE = work("banded-ruffle", edge="9 in", make="2")

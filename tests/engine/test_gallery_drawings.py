@@ -11,13 +11,13 @@ from shapely import MultiLineString, Polygon, STRtree
 from shapely.geometry import box
 
 from handout_engine import register
+from handout_engine.amounts.saying import Tape
 from handout_engine.drawing.layout import lay_out
+from handout_engine.drawing.markup import xml
 from handout_engine.drawing.page import Path
 from handout_engine.drawing.svg import svg
-from handout_engine.fragments.gallery import small_drawing
-from handout_engine.markup import xml
-from handout_engine.saying import Tape
-from handout_engine.technique import make
+from handout_engine.pages.fragments.gallery import small_drawing
+from handout_engine.working.technique import make
 
 KEYS = register.keys()
 NAMED = re.compile(r"<title.*?</title>|<desc.*?</desc>", re.DOTALL)

@@ -7,15 +7,15 @@ from typing import Any
 
 import pytest
 
-from handout_engine.authored import Authored, authored, from_plain, to_json
-from handout_engine.blocks import read_block
-from handout_engine.bodies import LENGTHS, figure
-from handout_engine.browser import answer
-from handout_engine.lengths import Length, millimetres
-from handout_engine.pages import Page, work_page
-from handout_engine.problems import Inline
-from handout_engine.refusals import RefusalsError
-from handout_engine.saying import Tape
+from handout_engine.amounts.lengths import Length, millimetres
+from handout_engine.amounts.refusals import RefusalsError
+from handout_engine.amounts.saying import Tape
+from handout_engine.bodies.measures import LENGTHS, figure
+from handout_engine.pages.authored import Authored, authored, from_plain, to_json
+from handout_engine.pages.blocks import read_block
+from handout_engine.pages.browser import answer
+from handout_engine.pages.page import Page, work_page
+from handout_engine.pages.problems import Inline
 from worked import INCHES, work
 
 SLIP = {"garment": "slip", "size": "56"}

@@ -5,9 +5,9 @@ from hypothesis import assume, given
 from hypothesis import strategies as st
 
 from handout_engine import register
+from handout_engine.amounts.lengths import inches
+from handout_engine.amounts.sources import GIVEN, PRACTICE, published
 from handout_engine.drawing.scene import Area, Line, Stroke
-from handout_engine.lengths import inches
-from handout_engine.sources import GIVEN, PRACTICE, published
 from worked import length, refusal, said, steps, work
 
 edges = st.fractions(1, 200, max_denominator=16).map(inches)

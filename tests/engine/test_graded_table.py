@@ -9,12 +9,12 @@ from xml.etree.ElementTree import Element, fromstring
 import pytest
 
 from drawn import check_fragment
-from handout_engine.blocks import read_block
-from handout_engine.bodies import LENGTHS
-from handout_engine.fragments.sizes import sizes
-from handout_engine.pages import work_page
-from handout_engine.saying import Tape
-from handout_engine.workings import Working
+from handout_engine.amounts.saying import Tape
+from handout_engine.bodies.measures import LENGTHS
+from handout_engine.pages.blocks import read_block
+from handout_engine.pages.fragments.sizes import sizes
+from handout_engine.pages.page import work_page
+from handout_engine.working.workings import Working
 from worked import INCHES, work
 
 SLIP = {"garment": "slip", "sizes": "50 to 62", "show": "sizes"}

@@ -7,7 +7,7 @@ from hypothesis import given
 from hypothesis import strategies as st
 
 from folding import fold_double, turn_up
-from handout_engine.lengths import Length, inches
+from handout_engine.amounts.lengths import Length, inches
 from worked import length, refusal, said, work
 
 depths = st.fractions(1, 20, max_denominator=16).map(inches)

@@ -10,15 +10,15 @@ import re
 
 import pytest
 
-from handout_engine.authored import authored, to_json
-from handout_engine.blocks import read_block
-from handout_engine.browser import answer
-from handout_engine.inputs import Input, declared_inputs
-from handout_engine.pages import work_page
+from handout_engine.amounts.inputs import Input, declared_inputs
+from handout_engine.amounts.saying import Tape
+from handout_engine.pages.authored import authored, to_json
+from handout_engine.pages.blocks import read_block
+from handout_engine.pages.browser import answer
+from handout_engine.pages.page import work_page
 from handout_engine.register import find, keys
-from handout_engine.saying import Tape
-from handout_engine.technique import make
-from handout_engine.workings import Working
+from handout_engine.working.technique import make
+from handout_engine.working.workings import Working
 
 NOTHING_IN_USE = {
     # There is nothing, or nothing is looked at, until something is written.

@@ -6,8 +6,8 @@ from hypothesis import given
 from hypothesis import strategies as st
 
 from handout_engine import register
-from handout_engine.inputs import declared_inputs
-from handout_engine.kinds import (
+from handout_engine.amounts.inputs import declared_inputs
+from handout_engine.amounts.kinds import (
     AngleKind,
     ChoiceKind,
     CountKind,
@@ -18,10 +18,10 @@ from handout_engine.kinds import (
     ThreadCountKind,
     YardageKind,
 )
-from handout_engine.lengths import NamedLength, Place, inches, millimetres
-from handout_engine.list_kinds import ListKind, NamedLengthsKind, PlacesKind
-from handout_engine.refusals import RefusalError
-from handout_engine.saying import Tape
+from handout_engine.amounts.lengths import NamedLength, Place, inches, millimetres
+from handout_engine.amounts.list_kinds import ListKind, NamedLengthsKind, PlacesKind
+from handout_engine.amounts.refusals import RefusalError
+from handout_engine.amounts.saying import Tape
 from written_inputs import amounts
 
 BAND = LengthKind(inches("1/16"), inches(6))

@@ -9,13 +9,13 @@ import pytest
 from hypothesis import given
 from hypothesis import strategies as some
 
-from handout_engine.fragments.shopping import shopping_list
-from handout_engine.kits import Kit, Line, Need, Spares, kit, kit_of_pages, total
-from handout_engine.lengths import Length, inches
-from handout_engine.markup import html
+from handout_engine.amounts.lengths import Length, inches
+from handout_engine.amounts.saying import Tape
+from handout_engine.drawing.markup import html
+from handout_engine.pages.fragments.shopping import shopping_list
+from handout_engine.pages.kits import Kit, Line, Need, Spares, kit, kit_of_pages, total
 from handout_engine.register import keys
-from handout_engine.saying import Tape
-from handout_engine.workings import Supply
+from handout_engine.working.workings import Supply
 from worked import work
 
 EIGHTH = inches(Fraction(9, 2))

@@ -9,10 +9,11 @@ from hypothesis import given
 from hypothesis import strategies as st
 from shapely.geometry import box
 
-from handout_engine.laying import MOST_ITEMS, Item, Order, lay, together
-from handout_engine.lengths import ZERO, Length, inches, millimetres
-from handout_engine.packing import Box, lower_bound, pack
-from handout_engine.refusals import RefusalError
+from handout_engine.amounts.lengths import ZERO, Length, inches, millimetres
+from handout_engine.amounts.refusals import RefusalError
+from handout_engine.cloth.laying import MOST_ITEMS, lay, together
+from handout_engine.cloth.packing import Box, lower_bound, pack
+from handout_engine.working.layouts import Item, Order
 
 ORDER = Order(ZERO, inches(0).mm, inches("9/2"))
 WIDTH = inches(44)

@@ -4,7 +4,7 @@ import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
-from handout_engine.lengths import ZERO, Length, from_float, inches, millimetres, total
+from handout_engine.amounts.lengths import ZERO, Length, from_float, inches, millimetres, total
 
 lengths = st.fractions(-(10**6), 10**6, max_denominator=10**4).map(Length)
 numbers = st.fractions(-1000, 1000, max_denominator=100)

@@ -5,18 +5,18 @@ import re
 
 import pytest
 
-from handout_engine import garments
-from handout_engine.authored import authored, to_json
-from handout_engine.blocks import read_block
-from handout_engine.bodies import LENGTHS, MEASURES, figure
-from handout_engine.browser import answer
-from handout_engine.fragments.size_choice import size_choice
-from handout_engine.inputs import declared_inputs
-from handout_engine.made_to import made_to
-from handout_engine.markup import html
-from handout_engine.pages import work_page
-from handout_engine.reading import read_length
-from handout_engine.saying import Tape
+from handout_engine import register
+from handout_engine.amounts.inputs import declared_inputs
+from handout_engine.amounts.reading import read_length
+from handout_engine.amounts.saying import Tape
+from handout_engine.bodies.measures import LENGTHS, MEASURES, figure
+from handout_engine.drawing.markup import html
+from handout_engine.pages.authored import authored, to_json
+from handout_engine.pages.blocks import read_block
+from handout_engine.pages.browser import answer
+from handout_engine.pages.fragments.size_choice import size_choice
+from handout_engine.pages.made_to import made_to
+from handout_engine.pages.page import work_page
 
 PAGES = {size: f"gown-size-{size}.html" for size in LENGTHS}
 GOWN = {"garment": "day-gown", "size": "62", "sizes": "all", "show": "measures"}
@@ -100,7 +100,7 @@ def test_a_page_without_a_garment_names_no_size():
     assert not {"made_to", "sizes", "taken_along"} & told.keys()
 
 
-@pytest.mark.parametrize("key", garments.keys())
+@pytest.mark.parametrize("key", register.garment_keys())
 def test_true_scale_pieces_name_the_body_length_they_are_drawn_for(key):
     page = work_page([read_block({"garment": key, "body_length": "70.5 cm"})], Tape())
     drawn = [sheet.document("a4", Tape()) for sheet in page.sheets().values()]
@@ -113,11 +113,11 @@ def placeholder(told, name):
     return (re.findall(r'placeholder="(.*?)"', found) or [""])[0]
 
 
-@pytest.mark.parametrize("key", garments.keys())
+@pytest.mark.parametrize("key", register.garment_keys())
 def test_an_empty_box_shows_the_measure_of_the_table_and_follows_the_size(key):
     """Against the table itself, in both systems, for every measure that a garment asks for."""
     block = {"garment": key}
-    asked_for = [each.name for each in declared_inputs(garments.find(key))]
+    asked_for = [each.name for each in declared_inputs(register.find_garment(key))]
     measures = [name for name in MEASURES if name in asked_for]
     for choices, length in (
         ({}, "62 cm"),

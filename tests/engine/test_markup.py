@@ -3,7 +3,7 @@ from xml.etree.ElementTree import fromstring
 from hypothesis import given
 from hypothesis import strategies as st
 
-from handout_engine.markup import append, element, html, xml
+from handout_engine.drawing.markup import append, element, html, xml
 
 printable = st.text(
     st.characters(codec="utf-8", exclude_categories=["Cc", "Cs", "Cn"]), max_size=40

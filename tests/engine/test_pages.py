@@ -7,12 +7,12 @@ from hypothesis import given
 from hypothesis import strategies as st
 
 from handout_engine import register
-from handout_engine.blocks import read_block
-from handout_engine.inputs import declared_inputs
-from handout_engine.lengths import inches
-from handout_engine.pages import work_page
-from handout_engine.problems import Inline
-from handout_engine.refusals import RefusalsError
+from handout_engine.amounts.inputs import declared_inputs
+from handout_engine.amounts.lengths import inches
+from handout_engine.amounts.refusals import RefusalsError
+from handout_engine.pages.blocks import read_block
+from handout_engine.pages.page import work_page
+from handout_engine.pages.problems import Inline
 from worked import INCHES
 
 SLEEVE = {"technique": "banded-ruffle", "name": "sleeve", "edge": "9 in"}

@@ -4,8 +4,8 @@ import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
-from handout_engine.lengths import Length, inches, millimetres
-from handout_engine.reading import (
+from handout_engine.amounts.lengths import Length, inches, millimetres
+from handout_engine.amounts.reading import (
     UNITS,
     VULGAR,
     read_count,
@@ -13,8 +13,8 @@ from handout_engine.reading import (
     read_percentage,
     read_ratio,
 )
-from handout_engine.refusals import RefusalError
-from handout_engine.saying import mixed
+from handout_engine.amounts.refusals import RefusalError
+from handout_engine.amounts.saying import mixed
 
 
 def refused(read, text):

@@ -4,9 +4,9 @@ import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
-from handout_engine.lengths import ZERO, Length, inches, millimetres
-from handout_engine.reading import read_length
-from handout_engine.saying import Saying, Tape, decimal, metres, mixed, yards
+from handout_engine.amounts.lengths import ZERO, Length, inches, millimetres
+from handout_engine.amounts.reading import read_length
+from handout_engine.amounts.saying import Saying, Tape, decimal, metres, mixed, yards
 
 TAPE = Tape()
 METRIC = Tape("metric")

@@ -11,22 +11,22 @@ from hypothesis import strategies as st
 from shapely import LineString, MultiLineString, box
 from shapely.ops import unary_union
 
-from handout_engine.drawing.cutting import cut
-from handout_engine.drawing.ink import DOT, Rule, Spots, Words, inked
-from handout_engine.drawing.ink_svg import document, elements
-from handout_engine.drawing.joins import joins
+from handout_engine.amounts.refusals import RefusalError, RefusalsError
+from handout_engine.amounts.saying import Tape
+from handout_engine.amounts.values import sentence
+from handout_engine.drawing.markup import xml
 from handout_engine.drawing.scene import Area, Dots, Line, Note, Stroke, rectangle
-from handout_engine.drawing.sheet_pages import sheet_pages
-from handout_engine.drawing.strip import JOIN, Label
-from handout_engine.drawing.tiling import PAPERS, tiled
-from handout_engine.drawing.true_scale import PRINT_AT
-from handout_engine.markup import xml
-from handout_engine.refusals import RefusalError, RefusalsError
+from handout_engine.paper.cutting import cut
+from handout_engine.paper.ink import DOT, Rule, Spots, Words, inked
+from handout_engine.paper.ink_svg import document, elements
+from handout_engine.paper.joins import joins
+from handout_engine.paper.sheet_pages import sheet_pages
+from handout_engine.paper.sheets import sheets
+from handout_engine.paper.strip import JOIN, Label
+from handout_engine.paper.tiling import PAPERS, tiled
+from handout_engine.paper.true_scale import PRINT_AT
 from handout_engine.register import find, keys
-from handout_engine.saying import Tape
-from handout_engine.sheets import sheets
-from handout_engine.technique import make
-from handout_engine.values import sentence
+from handout_engine.working.technique import make
 from printed import Printed, printer, read_back
 from random_outlines import star
 from worked import work

@@ -9,18 +9,18 @@ from xml.etree.ElementTree import fromstring
 import pytest
 from shapely import Point, Polygon, box
 
-from handout_engine.blocks import read_block
-from handout_engine.drawing.ink import inked
-from handout_engine.drawing.lettering import wrapped
+from handout_engine.amounts.lengths import millimetres
+from handout_engine.amounts.refusals import RefusalError
+from handout_engine.amounts.saying import Tape
+from handout_engine.amounts.sources import GEOMETRY
+from handout_engine.amounts.values import Value
 from handout_engine.drawing.scene import Area, Line, Note, Stroke
-from handout_engine.lengths import millimetres
-from handout_engine.pages import work_page
-from handout_engine.refusals import RefusalError
-from handout_engine.saying import Tape
-from handout_engine.sheets import alike, can_be_printed, pieces_sheet, sheets, whole_sheet
-from handout_engine.sources import GEOMETRY
-from handout_engine.values import Value
-from handout_engine.workings import Grain, Piece
+from handout_engine.pages.blocks import read_block
+from handout_engine.pages.page import work_page
+from handout_engine.paper.ink import inked
+from handout_engine.paper.lettering import wrapped
+from handout_engine.paper.sheets import alike, can_be_printed, pieces_sheet, sheets, whole_sheet
+from handout_engine.working.workings import Grain, Piece
 from worked import work
 
 TRIANGLE = ((0.0, 0.0), (200.0, 0.0), (200.0, 90.0))

@@ -1,8 +1,8 @@
 """Blocks at another size: which follow the page's garment, and which keep their own."""
 
-from handout_engine.blocks import read_block
-from handout_engine.ordering import named
-from handout_engine.sized import fitted, following, sized
+from handout_engine.pages.blocks import read_block
+from handout_engine.pages.ordering import named
+from handout_engine.pages.sized import fitted, following, sized
 
 PAGE = (
     read_block({"garment": "day-gown", "size": "56", "head": "40 cm", "sizes": "50 to 62"}),

@@ -6,9 +6,9 @@ import pytest
 from hypothesis import assume, given
 from hypothesis import strategies as st
 
-from handout_engine.lengths import ZERO, Length, inches
-from handout_engine.refusals import RefusalError
-from handout_engine.strips import MOST_STRIPS, plan_strips
+from handout_engine.amounts.lengths import ZERO, Length, inches
+from handout_engine.amounts.refusals import RefusalError
+from handout_engine.shared.strips import MOST_STRIPS, plan_strips
 from joining import diagonal_take_up, fewest_strips, joined, straight_take_up
 from worked import length, refusal, said, work
 

@@ -6,9 +6,9 @@ import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
-from handout_engine.kinds import ThreadCountKind
-from handout_engine.refusals import RefusalError
-from handout_engine.thread_counts import NE_ONE, read_thread_count
+from handout_engine.amounts.kinds import ThreadCountKind
+from handout_engine.amounts.refusals import RefusalError
+from handout_engine.amounts.thread_counts import NE_ONE, read_thread_count
 
 numbers = st.fractions(1, 500, max_denominator=20).filter(lambda n: n > 0)
 

@@ -5,7 +5,10 @@ from xml.etree.ElementTree import fromstring
 
 import pytest
 
-from handout_engine.drawing.ink_svg import number
+from handout_engine.amounts.lengths import millimetres
+from handout_engine.amounts.saying import Tape
+from handout_engine.amounts.values import sentence
+from handout_engine.drawing.markup import xml
 from handout_engine.drawing.scene import (
     Area,
     Dimension,
@@ -19,12 +22,9 @@ from handout_engine.drawing.scene import (
     Tone,
     rectangle,
 )
-from handout_engine.drawing.true_scale import PRINT_AT, true_scale
-from handout_engine.lengths import millimetres
-from handout_engine.markup import xml
-from handout_engine.saying import Tape
-from handout_engine.sheets import sheets
-from handout_engine.values import sentence
+from handout_engine.paper.ink_svg import number
+from handout_engine.paper.sheets import sheets
+from handout_engine.paper.true_scale import PRINT_AT, true_scale
 from worked import work
 
 SVG = "{http://www.w3.org/2000/svg}"

@@ -1,9 +1,9 @@
 import pytest
 
-from handout_engine.lengths import inches
-from handout_engine.saying import Saying, Tape
-from handout_engine.sources import GEOMETRY, GIVEN, PRACTICE, SOURCES, published
-from handout_engine.values import Value, said, sentence
+from handout_engine.amounts.lengths import inches
+from handout_engine.amounts.saying import Saying, Tape
+from handout_engine.amounts.sources import GEOMETRY, GIVEN, PRACTICE, SOURCES, published
+from handout_engine.amounts.values import Value, said, sentence
 
 TAPE = Tape()
 FRONT = Value("front", "front strip", inches(2), GIVEN)

@@ -12,19 +12,27 @@ import pytest
 from hypothesis import HealthCheck, Phase, given, settings
 from hypothesis import strategies as st
 
-from handout_engine import garments, register
-from handout_engine.inputs import declared_inputs
-from handout_engine.kinds import Raw
-from handout_engine.lengths import inches, millimetres
-from handout_engine.refusals import RefusalError
-from handout_engine.technique import Technique
-from handout_engine.ways_out import at_least, at_most, just, less_than, more_than, ways, would_be
+from handout_engine import register
+from handout_engine.amounts.inputs import declared_inputs
+from handout_engine.amounts.kinds import Raw
+from handout_engine.amounts.lengths import inches, millimetres
+from handout_engine.amounts.refusals import RefusalError
+from handout_engine.amounts.ways_out import (
+    at_least,
+    at_most,
+    just,
+    less_than,
+    more_than,
+    ways,
+    would_be,
+)
+from handout_engine.working.technique import Technique
 from ways_out import Way, check_way_out, faults, worked
 from ways_out import ways as read_ways
 from written_inputs import amounts
 
-KEYS = sorted({*register.keys(), *garments.keys()})
-GARMENTS = set(garments.keys())
+KEYS = sorted({*register.keys(), *register.garment_keys()})
+GARMENTS = set(register.garment_keys())
 SEARCHING = settings.default.max_examples > 100
 DRAWS, DRAFTS = (1000, 1000) if SEARCHING else (5, 2)
 """How often a technique, and a garment, which takes longer, is tried."""
@@ -74,7 +82,7 @@ FOUND: list[tuple[str, dict[str, Raw]]] = [
 
 def found(key: str) -> type[Technique]:
     """The technique or garment of a name."""
-    return garments.find(key) if key in GARMENTS else register.find(key)
+    return register.find_garment(key) if key in GARMENTS else register.find(key)
 
 
 def few_inputs(technique: type[Technique]) -> st.SearchStrategy[Mapping[str, Raw]]:

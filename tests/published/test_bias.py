@@ -7,8 +7,8 @@ from math import pi
 
 import pytest
 
-from handout_engine.lengths import Length, inches, millimetres
-from handout_engine.reading import read_length
+from handout_engine.amounts.lengths import Length, inches, millimetres
+from handout_engine.amounts.reading import read_length
 from worked import length, said, work
 
 YARD = inches(36)

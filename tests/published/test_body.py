@@ -15,9 +15,9 @@ import pytest
 from numpy import polyfit, polyval
 from pygrowup.tables.by_day import acfa, hcfa, lfa, wfa
 
-from handout_engine.bodies import LENGTHS, MEASURES, figure, kilograms, months
-from handout_engine.body_table import CENTIMETRES, KILOGRAMS, MONTHS, SIZES
-from handout_engine.lengths import Length
+from handout_engine.amounts.lengths import Length
+from handout_engine.bodies.body_table import CENTIMETRES, KILOGRAMS, MONTHS, SIZES
+from handout_engine.bodies.measures import LENGTHS, MEASURES, figure, kilograms, months
 
 DAYS_IN_A_MONTH = Fraction("30.4375")
 SEXES = {"girls": "female", "boys": "male"}

@@ -2,9 +2,9 @@
 
 import pytest
 
-from handout_engine.lengths import inches, millimetres
-from handout_engine.reading import read_length
-from handout_engine.sources import published
+from handout_engine.amounts.lengths import inches, millimetres
+from handout_engine.amounts.reading import read_length
+from handout_engine.amounts.sources import published
 from worked import length, refusal, work
 
 

@@ -4,9 +4,9 @@ from fractions import Fraction
 
 import pytest
 
-from handout_engine.cloth import Cloth
-from handout_engine.lengths import ZERO, inches
-from handout_engine.saying import yards
+from handout_engine.amounts.lengths import ZERO, inches
+from handout_engine.amounts.saying import yards
+from handout_engine.cloth.cloth import Cloth
 
 YARD = inches(36)
 

@@ -2,7 +2,7 @@
 
 import pytest
 
-from handout_engine.sources import PRACTICE, SOURCES
+from handout_engine.amounts.sources import PRACTICE, SOURCES
 from worked import said, work
 
 

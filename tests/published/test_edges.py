@@ -2,10 +2,10 @@
 
 import pytest
 
-from handout_engine.inputs import declared_inputs
-from handout_engine.lengths import inches
+from handout_engine.amounts.inputs import declared_inputs
+from handout_engine.amounts.lengths import inches
+from handout_engine.amounts.sources import PRACTICE, published
 from handout_engine.register import find
-from handout_engine.sources import PRACTICE, published
 from worked import length, work
 
 L_87 = published("oregon-l87")

@@ -5,8 +5,8 @@ from math import asin, degrees, sqrt
 
 import pytest
 
-from handout_engine.drawing.true_scale import SQUARES
-from handout_engine.lengths import inches
+from handout_engine.amounts.lengths import inches
+from handout_engine.paper.true_scale import SQUARES
 from worked import length, said, work
 
 

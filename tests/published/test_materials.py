@@ -6,11 +6,18 @@ import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
-from handout_engine.cautions import WING_NEEDLE
-from handout_engine.materials import EXEMPT_WEIGHT, MATERIALS, NEEDLE_SIZES
-from handout_engine.stitch_types import LOCKSTITCH, STITCH_TYPES
-from handout_engine.thread_counts import DENIER, NE_ONE, NM_ONE, NUMBERS, WEIGHTS, read_thread_count
-from handout_engine.units import registry, thread_count
+from handout_engine.amounts.thread_counts import (
+    DENIER,
+    NE_ONE,
+    NM_ONE,
+    NUMBERS,
+    WEIGHTS,
+    read_thread_count,
+)
+from handout_engine.amounts.units import registry, thread_count
+from handout_engine.families.materials.materials import EXEMPT_WEIGHT, MATERIALS, NEEDLE_SIZES
+from handout_engine.families.materials.stitch_types import LOCKSTITCH, STITCH_TYPES
+from handout_engine.working.cautions import WING_NEEDLE
 from worked import said, work
 
 TECHNIQUES = ("cloth-adviser",)

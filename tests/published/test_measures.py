@@ -6,10 +6,10 @@ import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
-from handout_engine.lengths import MILLIMETRES_PER_INCH, Length, inches, millimetres
-from handout_engine.reading import UNITS, read_length
-from handout_engine.saying import Tape, mixed
-from handout_engine.units import registry
+from handout_engine.amounts.lengths import MILLIMETRES_PER_INCH, Length, inches, millimetres
+from handout_engine.amounts.reading import UNITS, read_length
+from handout_engine.amounts.saying import Tape, mixed
+from handout_engine.amounts.units import registry
 
 # The inch marks are no words that pint knows.
 MARKS = {'"', "″", "”", "''"}

@@ -2,7 +2,7 @@
 
 import pytest
 
-from handout_engine.lengths import Length, inches
+from handout_engine.amounts.lengths import Length, inches
 from worked import length, said, work
 
 

@@ -5,9 +5,9 @@ from io import BytesIO
 import pypdf
 import pytest
 
-from handout_engine.drawing.tiling import PAPERS
-from handout_engine.saying import Tape
-from handout_engine.sheets import sheets
+from handout_engine.amounts.saying import Tape
+from handout_engine.paper.sheets import sheets
+from handout_engine.paper.tiling import PAPERS
 from printed import printer
 from worked import work
 

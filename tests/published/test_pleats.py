@@ -2,7 +2,7 @@
 
 import pytest
 
-from handout_engine.sources import published
+from handout_engine.amounts.sources import published
 from worked import length, said, work
 
 

@@ -4,8 +4,8 @@ from fractions import Fraction
 
 import pytest
 
-from handout_engine.lengths import inches
-from handout_engine.techniques.fullness_advice import ADVICE
+from handout_engine.amounts.lengths import inches
+from handout_engine.families.ruffles.fullness_advice import ADVICE
 from worked import length, said, work
 
 TECHNIQUES = ("fullness-advice",)

@@ -2,8 +2,8 @@
 
 import pytest
 
-from handout_engine.lengths import inches, millimetres
-from handout_engine.sources import published
+from handout_engine.amounts.lengths import inches, millimetres
+from handout_engine.amounts.sources import published
 from worked import length, refusal, said, work
 
 

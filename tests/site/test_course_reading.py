@@ -7,7 +7,7 @@ from pathlib import Path
 
 import pytest
 
-from handout_engine.kits import Spares
+from handout_engine.pages.kits import Spares
 from handout_site.course import Sewn
 from handout_site.scenario import Scenario, load_scenario
 from handout_site.slips import SlipsError

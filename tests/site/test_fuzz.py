@@ -5,7 +5,7 @@ from __future__ import annotations
 from hypothesis import example, given
 from hypothesis import strategies as st
 
-from handout_engine.inputs import declared_inputs
+from handout_engine.amounts.inputs import declared_inputs
 from handout_engine.register import find, keys
 from handout_site.fences import scan
 from handout_site.mappings import DocumentError, read_mapping

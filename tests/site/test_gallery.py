@@ -10,8 +10,8 @@ import pytest
 
 from handout_engine import register
 from handout_engine.drawing.scene import Dimension, Note, Tag
-from handout_engine.fragments.gallery import family_title, thumbnail
-from handout_engine.technique import make
+from handout_engine.pages.fragments.gallery import family_title, thumbnail
+from handout_engine.working.technique import make
 from shared_site import shared_site
 from small_sites import REPOSITORY, Built, site_of
 from written_pages import calc, page, ruffle

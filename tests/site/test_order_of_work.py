@@ -14,7 +14,7 @@ from pathlib import Path
 
 import pytest
 
-from handout_engine.workings import Working
+from handout_engine.working.workings import Working
 from handout_site.reading import Handout, Terms, read_handout
 
 PROJECTS = Path(__file__).parents[2] / "handouts" / "projects"

@@ -7,7 +7,7 @@ import sys
 
 import pytest
 
-from handout_engine.markup import element, xml
+from handout_engine.drawing.markup import element, xml
 from handout_site import pictures
 from small_sites import small_site
 

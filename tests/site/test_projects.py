@@ -5,8 +5,8 @@ from pathlib import Path
 
 import pytest
 
-from handout_engine.bodies import LENGTHS
-from handout_engine.lengths import ZERO
+from handout_engine.amounts.lengths import ZERO
+from handout_engine.bodies.measures import LENGTHS
 from handout_site.reading import Terms, read_handout
 
 PROJECTS = Path(__file__).parents[2] / "handouts" / "projects"

@@ -12,7 +12,7 @@ from zipfile import ZipFile
 
 import pytest
 
-from handout_engine import garments, techniques
+from handout_engine import register
 from handout_site import runtime
 from handout_site.engine_archive import engine_archive
 from small_sites import REPOSITORY, small_site
@@ -40,9 +40,8 @@ def test_the_archive_is_the_same_at_every_build() -> None:
 def test_the_archive_holds_the_engine_and_what_it_needs_and_nothing_of_this_machine() -> None:
     archive = ZipFile(BytesIO(engine_archive()))
     names = archive.namelist()
-    for family in (techniques, garments):
-        for key in family.keys():  # noqa: SIM118 - a register's names, not a mapping's
-            assert f"{family.__name__.replace('.', '/')}/{key.replace('-', '_')}.py" in names
+    for technique in map(register.find, register.keys()):
+        assert f"{technique.__module__.replace('.', '/')}.py" in names
     packages = {name.split("/")[0] for name in names}
     assert {"pint", "flexcache", "flexparser", "platformdirs", "typing_extensions.py"} <= packages
     assert "mkdocs" not in packages
@@ -60,7 +59,8 @@ def test_the_engine_runs_from_the_archive_alone(tmp_path: Path) -> None:
 
     ZipFile(BytesIO(engine_archive())).extractall(tmp_path)
     script = (
-        "from handout_engine.reading import read_length; import handout_engine.browser, pint; "
+        "from handout_engine.amounts.reading import read_length; "
+        "import handout_engine.pages.browser, pint; "
         "print(read_length('1 point').mm, pint.__file__)"
     )
     told = subprocess.run(

@@ -10,12 +10,12 @@ import pytest
 from hypothesis import given, settings
 from hypothesis import strategies as some
 
-from handout_engine.bodies import LENGTHS
-from handout_engine.fragments.kits import Packed
-from handout_engine.kits import Need, total
-from handout_engine.lengths import Length
-from handout_engine.saying import Saying, Tape
-from handout_engine.values import said
+from handout_engine.amounts.lengths import Length
+from handout_engine.amounts.saying import Saying, Tape
+from handout_engine.amounts.values import said
+from handout_engine.bodies.measures import LENGTHS
+from handout_engine.pages.fragments.kits import Packed
+from handout_engine.pages.kits import Need, total
 from handout_site.course import Course, Seat
 from handout_site.course_work import work_course
 from handout_site.library import entries, handout_names

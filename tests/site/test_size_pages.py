@@ -5,9 +5,9 @@ import re
 
 import pytest
 
-from handout_engine.garments import find
-from handout_engine.saying import Tape
-from handout_engine.technique import make
+from handout_engine.amounts.saying import Tape
+from handout_engine.register import find_garment as find
+from handout_engine.working.technique import make
 from small_sites import site_of
 
 SLIP = """\

@@ -15,13 +15,13 @@ from pathlib import Path
 
 import pytest
 
-from handout_engine.inputs import declared_inputs
-from handout_engine.lengths import Length, NamedLength
-from handout_engine.pages import Page, work_page
-from handout_engine.reading import UNITS, read_length
+from handout_engine.amounts.inputs import declared_inputs
+from handout_engine.amounts.lengths import Length, NamedLength
+from handout_engine.amounts.reading import UNITS, read_length
+from handout_engine.amounts.saying import Amount, Tape
+from handout_engine.amounts.thread_counts import read_thread_count
+from handout_engine.pages.page import Page, work_page
 from handout_engine.register import find
-from handout_engine.saying import Amount, Tape
-from handout_engine.thread_counts import read_thread_count
 from handout_site.fences import INLINE
 from handout_site.reading import read_blocks
 from small_sites import REPOSITORY

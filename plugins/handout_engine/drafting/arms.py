@@ -2,13 +2,13 @@
 
 from __future__ import annotations
 
-from handout_engine.bodies import measured
+from handout_engine.amounts.inputs import length
+from handout_engine.amounts.lengths import Length, millimetres
+from handout_engine.amounts.values import Value
+from handout_engine.bodies.measures import measured
 from handout_engine.drafting.block import BlockInputs
 from handout_engine.drafting.clearances import refuse_too_narrow
-from handout_engine.inputs import length
-from handout_engine.lengths import Length, millimetres
-from handout_engine.values import Value
-from handout_engine.worksheet import Worksheet
+from handout_engine.working.worksheet import Worksheet
 
 HAND_ROOM = millimetres(40)
 """What the end of a sleeve measures at least beyond the wrist, for the hand to pass."""

@@ -12,24 +12,24 @@ from fractions import Fraction
 from math import atan, pi
 from typing import ClassVar
 
-from handout_engine.bodies import LENGTHS, measured
+from handout_engine.amounts.inputs import SEWING, length, length_by_choice, ratio
+from handout_engine.amounts.lengths import Length, from_float, millimetres
+from handout_engine.amounts.numbers import Ratio, smaller
+from handout_engine.amounts.reading import read_length
+from handout_engine.amounts.refusals import RefusalError
+from handout_engine.amounts.saying import Amount, Tape
+from handout_engine.amounts.sources import DRAWN, PRACTICE
+from handout_engine.amounts.ways_out import at_most, more_than, ways, would_be
+from handout_engine.bodies.measures import LENGTHS, measured
 from handout_engine.drafting.body_block import TIGHTEST, BodyBlock
 from handout_engine.drafting.curves import (
     radius,
     run,
     solved,
 )
-from handout_engine.garment import Garment
+from handout_engine.drafting.garment import Garment
 from handout_engine.geometry.points import Point
-from handout_engine.inputs import SEWING, length, length_by_choice, ratio
-from handout_engine.lengths import Length, from_float, millimetres
-from handout_engine.numbers import Ratio, smaller
-from handout_engine.reading import read_length
-from handout_engine.refusals import RefusalError
-from handout_engine.saying import Amount, Tape
-from handout_engine.sources import DRAWN, PRACTICE
-from handout_engine.ways_out import at_most, more_than, ways, would_be
-from handout_engine.worksheet import Worksheet
+from handout_engine.working.worksheet import Worksheet
 
 TAPE = Tape(finest=32)
 DEEPEST = Fraction(5, 2)

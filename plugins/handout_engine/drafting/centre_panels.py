@@ -2,11 +2,11 @@
 
 from __future__ import annotations
 
+from handout_engine.amounts.lengths import from_float
+from handout_engine.amounts.sources import DRAWN
 from handout_engine.drafting.body_block import BodyBlock
 from handout_engine.drafting.curves import split_at_level
-from handout_engine.lengths import from_float
-from handout_engine.sources import DRAWN
-from handout_engine.worksheet import Worksheet
+from handout_engine.working.worksheet import Worksheet
 
 
 def note_centre_panel(sheet: Worksheet, block: BodyBlock) -> None:

@@ -4,13 +4,13 @@ from __future__ import annotations
 
 from math import ceil
 
-from handout_engine.inputs import length, length_by_choice
-from handout_engine.lengths import ZERO, Length, millimetres
-from handout_engine.refusals import RefusalError
-from handout_engine.saying import Saying, Tape
-from handout_engine.sources import PRACTICE
-from handout_engine.values import Value
-from handout_engine.worksheet import Worksheet
+from handout_engine.amounts.inputs import length, length_by_choice
+from handout_engine.amounts.lengths import ZERO, Length, millimetres
+from handout_engine.amounts.refusals import RefusalError
+from handout_engine.amounts.saying import Saying, Tape
+from handout_engine.amounts.sources import PRACTICE
+from handout_engine.amounts.values import Value
+from handout_engine.working.worksheet import Worksheet
 
 TAPE = Tape(finest=32)
 STEP = millimetres(5)

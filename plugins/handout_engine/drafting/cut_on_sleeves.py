@@ -7,18 +7,18 @@ from dataclasses import dataclass
 from fractions import Fraction
 from math import atan2, cos, hypot, sin, sqrt
 
-from handout_engine.bodies import LENGTHS
+from handout_engine.amounts.inputs import length, length_by_choice
+from handout_engine.amounts.lengths import Length, from_float, millimetres
+from handout_engine.amounts.refusals import RefusalError
+from handout_engine.amounts.saying import Amount, Tape
+from handout_engine.amounts.sources import DRAWN, PRACTICE
+from handout_engine.amounts.ways_out import at_most, ways
+from handout_engine.bodies.measures import LENGTHS
 from handout_engine.drafting.arms import ArmInputs, note_sleeve_edge, sleeve_trim
 from handout_engine.drafting.body_block import ROUND, BodyBlock
 from handout_engine.drafting.curves import Line, point_along, round_corner, run
 from handout_engine.geometry.points import Point, snapped
-from handout_engine.inputs import length, length_by_choice
-from handout_engine.lengths import Length, from_float, millimetres
-from handout_engine.refusals import RefusalError
-from handout_engine.saying import Amount, Tape
-from handout_engine.sources import DRAWN, PRACTICE
-from handout_engine.ways_out import at_most, ways
-from handout_engine.worksheet import Worksheet
+from handout_engine.working.worksheet import Worksheet
 
 TAPE = Tape(finest=32)
 TRIALS = 12

@@ -4,12 +4,12 @@ from __future__ import annotations
 
 from dataclasses import dataclass
 
+from handout_engine.amounts.inputs import SEWING, length
+from handout_engine.amounts.sources import PRACTICE
 from handout_engine.drafting.body_block import BodyBlock
 from handout_engine.drafting.curves import Line, bend, point_along
 from handout_engine.drafting.drafts import FOLD, Draft, Edge
 from handout_engine.geometry.points import Point, snapped
-from handout_engine.inputs import SEWING, length
-from handout_engine.sources import PRACTICE
 
 
 class FacingInputs:

@@ -6,6 +6,12 @@ from collections.abc import Mapping
 from dataclasses import dataclass, replace
 from typing import ClassVar
 
+from handout_engine.amounts.inputs import choice, count, length, length_by_choice, ratio
+from handout_engine.amounts.lengths import Length, from_float, inches, millimetres
+from handout_engine.amounts.refusals import RefusalError
+from handout_engine.amounts.saying import Amount, Tape
+from handout_engine.amounts.sources import DRAWN, PRACTICE
+from handout_engine.amounts.ways_out import would_be
 from handout_engine.drafting.block import note_armhole
 from handout_engine.drafting.body_block import BodyBlock
 from handout_engine.drafting.curves import shifted
@@ -21,13 +27,7 @@ from handout_engine.drafting.turned_hems import (
 )
 from handout_engine.drafting.yokes import PLAIN, WORKED, Yoke
 from handout_engine.geometry.points import snapped
-from handout_engine.inputs import choice, count, length, length_by_choice, ratio
-from handout_engine.lengths import Length, from_float, inches, millimetres
-from handout_engine.refusals import RefusalError
-from handout_engine.saying import Amount, Tape
-from handout_engine.sources import DRAWN, PRACTICE
-from handout_engine.ways_out import would_be
-from handout_engine.worksheet import Worksheet
+from handout_engine.working.worksheet import Worksheet
 
 TAPE = Tape(finest=32)
 GATHERED, TUCKED = "gathered", "tucked"

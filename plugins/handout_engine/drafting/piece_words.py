@@ -4,11 +4,11 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 
+from handout_engine.amounts.values import sentence
 from handout_engine.drawing.page import CHARACTER, PAGE_WIDTH, TEXT
 from handout_engine.drawing.scene import Grain, Note
 from handout_engine.geometry.points import Point, snapped
 from handout_engine.geometry.polygons import extents, sides
-from handout_engine.values import sentence
 
 LEVELS = (0.78, 0.45, 0.35, 0.25, 0.62)
 """How far down a piece its name may stand, the best first."""

@@ -6,6 +6,9 @@ from collections.abc import Sequence
 from dataclasses import dataclass
 from math import hypot
 
+from handout_engine.amounts.lengths import from_float
+from handout_engine.amounts.sources import DRAWN
+from handout_engine.amounts.values import Value, sentence
 from handout_engine.drafting.drafts import FOLD, Draft
 from handout_engine.drafting.piece_words import grain_arrow, name_note
 from handout_engine.drawing.scene import (
@@ -22,12 +25,9 @@ from handout_engine.drawing.scene import (
 from handout_engine.drawing.slits import slit_shapes
 from handout_engine.geometry.points import snapped
 from handout_engine.geometry.polygons import extents, sides
-from handout_engine.lengths import from_float
-from handout_engine.sources import DRAWN
-from handout_engine.values import Value, sentence
-from handout_engine.workings import Grain as Lies
-from handout_engine.workings import Picture, Piece
-from handout_engine.worksheet import Worksheet
+from handout_engine.working.workings import Grain as Lies
+from handout_engine.working.workings import Picture, Piece
+from handout_engine.working.worksheet import Worksheet
 
 TALLEST = 300.0
 HALF_DRAWN = "Half of it is drawn; the line of long dashes and dots is its middle."

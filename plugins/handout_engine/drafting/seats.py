@@ -10,17 +10,17 @@ from collections.abc import Mapping
 from dataclasses import dataclass
 from functools import cached_property
 
-from handout_engine.bodies import LENGTHS, measured
+from handout_engine.amounts.inputs import choice, length, length_by_choice, ratio
+from handout_engine.amounts.lengths import Length, from_float, millimetres
+from handout_engine.amounts.refusals import RefusalError
+from handout_engine.amounts.saying import Amount, Saying, Tape
+from handout_engine.amounts.sources import DRAWN, PRACTICE
+from handout_engine.bodies.measures import LENGTHS, measured
 from handout_engine.drafting.block import BlockInputs
 from handout_engine.drafting.body_block import BodyBlock
 from handout_engine.drafting.curves import Line, bend, run, solved
 from handout_engine.geometry.points import Point
-from handout_engine.inputs import choice, length, length_by_choice, ratio
-from handout_engine.lengths import Length, from_float, millimetres
-from handout_engine.refusals import RefusalError
-from handout_engine.saying import Amount, Saying, Tape
-from handout_engine.sources import DRAWN, PRACTICE
-from handout_engine.worksheet import Worksheet
+from handout_engine.working.worksheet import Worksheet
 
 TAPE = Tape(finest=32)
 THIN, CLOTH_NAPPY = "thin", "cloth"

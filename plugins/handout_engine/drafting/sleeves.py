@@ -11,20 +11,20 @@ from dataclasses import replace
 from fractions import Fraction
 from math import pi
 
+from handout_engine.amounts.inputs import choice, length, length_by_choice, optional_ratio, ratio
+from handout_engine.amounts.lengths import Length, from_float
+from handout_engine.amounts.reading import read_length
+from handout_engine.amounts.refusals import RefusalError
+from handout_engine.amounts.saying import Amount, Tape
+from handout_engine.amounts.sources import DRAWN, PRACTICE
+from handout_engine.amounts.ways_out import at_least, at_most, ways, would_be
 from handout_engine.drafting.arms import ArmInputs, note_sleeve_edge, sleeve_trim
 from handout_engine.drafting.body_block import BodyBlock
 from handout_engine.drafting.curves import run
 from handout_engine.drafting.drafts import Draft, Edge
 from handout_engine.drafting.spreading import COARSE, FlatSleeve, SleeveHalf, share_for_width
 from handout_engine.geometry.points import mirrored
-from handout_engine.inputs import choice, length, length_by_choice, optional_ratio, ratio
-from handout_engine.lengths import Length, from_float
-from handout_engine.reading import read_length
-from handout_engine.refusals import RefusalError
-from handout_engine.saying import Amount, Tape
-from handout_engine.sources import DRAWN, PRACTICE
-from handout_engine.ways_out import at_least, at_most, ways, would_be
-from handout_engine.worksheet import Worksheet
+from handout_engine.working.worksheet import Worksheet
 
 TAPE = Tape(finest=32)
 LONG, SHORT = "long", "short"

@@ -13,19 +13,19 @@ from fractions import Fraction
 from math import ceil, floor, fsum
 from typing import ClassVar
 
+from handout_engine.amounts.inputs import SEWING, optional_length, percentage
+from handout_engine.amounts.lengths import ZERO, Length, from_float, inches
+from handout_engine.amounts.refusals import RefusalError
+from handout_engine.amounts.saying import Tape
+from handout_engine.amounts.sources import DRAWN, GIVEN, PRACTICE, Basis
+from handout_engine.amounts.ways_out import at_most, ways
 from handout_engine.drafting.allowances import Segment, beside, cut_off, mirrored_in
 from handout_engine.drafting.block import BlockInputs
 from handout_engine.drafting.curves import Line, beyond, run
 from handout_engine.drafting.drafts import FOLD, Draft, Edge
 from handout_engine.drafting.pieces import Cutting, note_piece
 from handout_engine.geometry.points import snapped
-from handout_engine.inputs import SEWING, optional_length, percentage
-from handout_engine.lengths import ZERO, Length, from_float, inches
-from handout_engine.refusals import RefusalError
-from handout_engine.saying import Tape
-from handout_engine.sources import DRAWN, GIVEN, PRACTICE, Basis
-from handout_engine.ways_out import at_most, ways
-from handout_engine.worksheet import Worksheet
+from handout_engine.working.worksheet import Worksheet
 
 TAPE = Tape(finest=32)
 STEP = inches("1/8")

@@ -10,7 +10,13 @@ from collections.abc import Mapping
 from dataclasses import dataclass
 from math import ceil
 
-from handout_engine.bodies import measured
+from handout_engine.amounts.inputs import SEWING, choice, count, length, length_by_choice, ratio
+from handout_engine.amounts.lengths import ZERO, Length, from_float, inches, millimetres
+from handout_engine.amounts.refusals import RefusalError
+from handout_engine.amounts.saying import Amount, Tape
+from handout_engine.amounts.sources import DRAWN, PRACTICE, published
+from handout_engine.amounts.ways_out import at_least, ways, would_be
+from handout_engine.bodies.measures import measured
 from handout_engine.drafting.block import BlockInputs
 from handout_engine.drafting.body_block import BodyBlock
 from handout_engine.drafting.centre_panels import note_centre_panel
@@ -25,13 +31,7 @@ from handout_engine.drafting.curves import Line, split_at_level
 from handout_engine.drafting.drafts import FOLD, Draft, Edge
 from handout_engine.drafting.pieces import Cutting, note_piece
 from handout_engine.geometry.points import Point
-from handout_engine.inputs import SEWING, choice, count, length, length_by_choice, ratio
-from handout_engine.lengths import ZERO, Length, from_float, inches, millimetres
-from handout_engine.refusals import RefusalError
-from handout_engine.saying import Amount, Tape
-from handout_engine.sources import DRAWN, PRACTICE, published
-from handout_engine.ways_out import at_least, ways, would_be
-from handout_engine.worksheet import Worksheet
+from handout_engine.working.worksheet import Worksheet
 
 TAPE = Tape(finest=32)
 PLAIN, WORKED = "plain", "worked"

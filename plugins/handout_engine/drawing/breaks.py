@@ -7,6 +7,7 @@ from dataclasses import replace
 from itertools import pairwise
 from math import sin
 
+from handout_engine.amounts.values import Value
 from handout_engine.drawing.scene import (
     Area,
     Dimension,
@@ -19,7 +20,6 @@ from handout_engine.drawing.scene import (
     Tone,
     rectangle,
 )
-from handout_engine.values import Value
 
 EXACT = 1e-6
 """What coordinates in mm may be off, being floats."""

@@ -11,10 +11,10 @@ from collections.abc import Callable, Iterable, Sequence
 from dataclasses import dataclass
 from math import cos, fsum, hypot, sin
 
+from handout_engine.amounts.saying import Tape
+from handout_engine.amounts.values import said
 from handout_engine.drawing.page import PAGE_WIDTH, SMALL, TEXT, Path, Text
 from handout_engine.drawing.scene import Dimension, Point, Shape, Shown, Side, Tag
-from handout_engine.saying import Tape
-from handout_engine.values import said
 
 LEVEL = 16.0
 """From the cloth to the first dimension line."""

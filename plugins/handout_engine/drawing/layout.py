@@ -10,6 +10,7 @@ from dataclasses import dataclass, field
 from itertools import chain
 from math import hypot
 
+from handout_engine.amounts.saying import Tape
 from handout_engine.drawing.dimensions import Dimensions, arrow, kept_on_page
 from handout_engine.drawing.hatching import hatch
 from handout_engine.drawing.page import PAGE_WIDTH, TEXT, Hatch, Page, Path, Text
@@ -28,7 +29,6 @@ from handout_engine.drawing.scene import (
     Tag,
     Tone,
 )
-from handout_engine.saying import Tape
 
 MARGIN = 6.0
 HATCH_SPACING = 7.0

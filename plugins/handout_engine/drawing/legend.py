@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Iterable
 
+from handout_engine.amounts.values import sentence
 from handout_engine.drawing.breaks import zigzag
 from handout_engine.drawing.scene import (
     Area,
@@ -16,7 +17,6 @@ from handout_engine.drawing.scene import (
     Tone,
     rectangle,
 )
-from handout_engine.values import sentence
 
 LINES = (
     (Line.CUT, "cut edge, or outline of the cloth"),

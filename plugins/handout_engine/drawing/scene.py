@@ -9,8 +9,8 @@ from __future__ import annotations
 from dataclasses import dataclass
 from enum import Enum
 
-from handout_engine.saying import Amount
-from handout_engine.values import Sentence, Value
+from handout_engine.amounts.saying import Amount
+from handout_engine.amounts.values import Sentence, Value
 
 Point = tuple[float, float]
 

@@ -4,9 +4,9 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 
+from handout_engine.amounts.values import sentence
 from handout_engine.drawing.scene import Line, Note, Point, Shape, Stroke
 from handout_engine.geometry.points import snapped
-from handout_engine.values import sentence
 
 
 def slit_shapes(line: Sequence[Point], stop: float, name: Point) -> tuple[Shape, ...]:

@@ -11,7 +11,9 @@ from collections.abc import Sequence
 from typing import Literal
 from xml.etree.ElementTree import Element
 
+from handout_engine.amounts.saying import Tape
 from handout_engine.drawing.layout import lay_out
+from handout_engine.drawing.markup import Child, element
 from handout_engine.drawing.page import (
     CHARACTER,
     PAGE_WIDTH,
@@ -23,8 +25,6 @@ from handout_engine.drawing.page import (
     Text,
 )
 from handout_engine.drawing.scene import Point, Scene, Shown
-from handout_engine.markup import Child, element
-from handout_engine.saying import Tape
 
 Medium = Literal["screen", "paper"]
 

@@ -1,7 +1,7 @@
 // Runs the engine off the page's own thread, so that typing and scrolling never wait for it.
 //
 // The first message names the files; every further one is a question for
-// `handout_engine.browser.answer`, which takes and gives JSON text.
+// `handout_engine.pages.browser.answer`, which takes and gives JSON text.
 
 const ENGINE = "/engine";
 
@@ -15,7 +15,7 @@ async function start({ runtime, archive }) {
   if (!response.ok) throw new Error(`${response.status} for ${archive}`);
   python.unpackArchive(await response.arrayBuffer(), "zip", { extractDir: ENGINE });
   python.runPython(`import sys; sys.path.insert(0, "${ENGINE}")`);
-  return python.runPython("from handout_engine.browser import answer; answer");
+  return python.runPython("from handout_engine.pages.browser import answer; answer");
 }
 
 self.addEventListener("message", async ({ data }) => {

@@ -10,7 +10,7 @@ from typing import Any
 
 import click
 
-from handout_engine import garments, techniques
+from handout_engine import register
 from handout_engine.register import find
 from handout_site.reference import baby, block, commands, scenarios, workable
 
@@ -37,8 +37,8 @@ def pages(console: click.Group) -> dict[str, str]:
 
 def families() -> dict[str, list[str]]:
     """The names of all techniques and garments by family: garments first, then by the alphabet."""
-    found: dict[str, list[str]] = {GARMENTS: list(garments.keys())}
-    for key in sorted(techniques.keys(), key=lambda each: (find(each).family, each)):
+    found: dict[str, list[str]] = {GARMENTS: list(register.garment_keys())}
+    for key in sorted(register.technique_keys(), key=lambda each: (find(each).family, each)):
         found.setdefault(find(key).family, []).append(key)
     return found
 

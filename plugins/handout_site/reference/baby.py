@@ -6,14 +6,22 @@ from collections.abc import Iterator
 from fractions import Fraction
 from xml.etree.ElementTree import Element
 
-from handout_engine.bodies import LENGTHS, MEASURES, SPAN, Measure, figure, kilograms, months
-from handout_engine.body_table import WEAK_POINTS
-from handout_engine.fragments.words import NO_BREAK
-from handout_engine.lengths import Length
-from handout_engine.markup import element, html
-from handout_engine.reading import read_length
-from handout_engine.saying import Tape, decimal
-from handout_engine.sources import Ground
+from handout_engine.amounts.lengths import Length
+from handout_engine.amounts.reading import read_length
+from handout_engine.amounts.saying import Tape, decimal
+from handout_engine.amounts.sources import Ground
+from handout_engine.bodies.body_table import WEAK_POINTS
+from handout_engine.bodies.measures import (
+    LENGTHS,
+    MEASURES,
+    SPAN,
+    Measure,
+    figure,
+    kilograms,
+    months,
+)
+from handout_engine.drawing.markup import element, html
+from handout_engine.pages.fragments.words import NO_BREAK
 from handout_site.reference.writing import code, rows
 
 METRIC, INCHES = Tape("metric"), Tape(finest=8)

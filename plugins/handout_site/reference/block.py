@@ -4,8 +4,8 @@ from __future__ import annotations
 
 from collections.abc import Iterator, Mapping, Sequence
 
-from handout_engine.bodies import LENGTHS, USUAL_SIZE
-from handout_engine.fragments import LIBRARY_PARTS, PAGE_PARTS, PARTS
+from handout_engine.bodies.measures import LENGTHS, USUAL_SIZE
+from handout_engine.pages.fragments import LIBRARY_PARTS, PAGE_PARTS, PARTS
 from handout_site.reference import workable
 from handout_site.reference.writing import code, pairs, rows, told
 

@@ -6,14 +6,14 @@ from collections import Counter
 from collections.abc import Iterator, Sequence
 from functools import cache
 
-from handout_engine import kept
-from handout_engine.garment import Garment
-from handout_engine.inputs import BODY, GROUPS, Input, declared_inputs
+from handout_engine.amounts.inputs import BODY, GROUPS, Input, declared_inputs
+from handout_engine.amounts.saying import Tape
+from handout_engine.amounts.values import Value
+from handout_engine.drafting.garment import Garment
+from handout_engine.pages import kept
 from handout_engine.register import find, keys
-from handout_engine.saying import Tape
-from handout_engine.technique import Technique, make
-from handout_engine.values import Value
-from handout_engine.workings import Piece, Working
+from handout_engine.working.technique import Technique, make
+from handout_engine.working.workings import Piece, Working
 from handout_site.reference.writing import capital, code, rows, told
 
 SHARED_BY = 20

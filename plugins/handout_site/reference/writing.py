@@ -5,10 +5,10 @@ from __future__ import annotations
 from collections.abc import Iterable, Iterator, Mapping
 from html import escape
 
-from handout_engine.inputs import Input
-from handout_engine.kinds import LengthKind
-from handout_engine.saying import Tape
-from handout_engine.sources import Ground
+from handout_engine.amounts.inputs import Input
+from handout_engine.amounts.kinds import LengthKind
+from handout_engine.amounts.saying import Tape
+from handout_engine.amounts.sources import Ground
 
 INCHES, METRIC = Tape(finest=32), Tape("metric", 32)
 NOTED = {Ground.PRACTICE: "common practice, no source", Ground.ESTIMATE: "an estimate"}

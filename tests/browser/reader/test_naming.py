@@ -4,8 +4,8 @@ from __future__ import annotations
 
 from playwright.sync_api import BrowserContext
 
-from handout_engine.bodies import LENGTHS
-from handout_engine.made_to import MadeTo
+from handout_engine.bodies.measures import LENGTHS
+from handout_engine.pages.made_to import MadeTo
 from handout_site.course import Seat
 from handout_site.reading import Terms
 from handout_site.seat_pages import SeatPage

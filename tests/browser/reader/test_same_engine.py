@@ -15,21 +15,21 @@ import pytest
 from hypothesis import HealthCheck, given, settings
 from hypothesis import strategies as st
 
-from handout_engine import garments
-from handout_engine.authored import FINEST, PAPERS, SYSTEMS, authored, to_json
-from handout_engine.blocks import read_block
-from handout_engine.browser import answer
-from handout_engine.inputs import declared_inputs
-from handout_engine.kinds import Kind, PercentageKind, Raw, ThreadCountKind
-from handout_engine.lengths import Length
-from handout_engine.pages import Page, work_page
+from handout_engine import register
+from handout_engine.amounts.inputs import declared_inputs
+from handout_engine.amounts.kinds import Kind, PercentageKind, Raw, ThreadCountKind
+from handout_engine.amounts.lengths import Length
+from handout_engine.amounts.saying import Tape
+from handout_engine.pages.authored import FINEST, PAPERS, SYSTEMS, authored, to_json
+from handout_engine.pages.blocks import read_block
+from handout_engine.pages.browser import answer
+from handout_engine.pages.page import Page, work_page
 from handout_engine.register import find, keys
-from handout_engine.saying import Tape
 from reader_page import ReaderPage
 from written_inputs import inputs_of
 
 EACH = 16
-GARMENTS = set(garments.keys())
+GARMENTS = set(register.garment_keys())
 SHARES = 3
 """Techniques are asked in so many shares, so that the workers of a run can share them out."""
 ASK = """async ([script, files, questions]) => {

@@ -9,9 +9,9 @@ import pytest
 from playwright.sync_api import BrowserContext, Page
 
 from browser_reader_sites import build_reader_site
-from handout_engine.blocks import read_block
-from handout_engine.pages import work_page
-from handout_engine.saying import Tape
+from handout_engine.amounts.saying import Tape
+from handout_engine.pages.blocks import read_block
+from handout_engine.pages.page import work_page
 from handout_site.pdf import find_printer
 from printed import read
 from reader_page import CORNER, ReaderPage

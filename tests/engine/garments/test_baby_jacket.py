@@ -8,9 +8,9 @@ import pytest
 from hypothesis import given
 from shapely import LineString, Point, Polygon
 
+from handout_engine.amounts.lengths import millimetres
 from handout_engine.drawing.scene import Grain, Note
-from handout_engine.garments.baby_jacket import GARMENT
-from handout_engine.lengths import millimetres
+from handout_engine.families.garments.baby_jacket import GARMENT
 from measured_babies import (
     SIZES,
     area,

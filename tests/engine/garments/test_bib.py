@@ -11,10 +11,10 @@ from hypothesis import strategies as st
 from shapely.geometry import Point as ShapelyPoint
 from shapely.geometry import Polygon
 
-from handout_engine.bodies import LENGTHS
-from handout_engine.geometry.bibs import STEPS
-from handout_engine.lengths import Length, inches, millimetres
-from handout_engine.refusals import RefusalError, RefusalsError
+from handout_engine.amounts.lengths import Length, inches, millimetres
+from handout_engine.amounts.refusals import RefusalError, RefusalsError
+from handout_engine.bodies.measures import LENGTHS
+from handout_engine.families.nursery.bib_outlines import STEPS
 from worked import length, refusal, said, steps, work
 
 

@@ -10,14 +10,14 @@ from hypothesis import strategies as st
 from shapely.geometry import LineString, Polygon
 from shapely.geometry import Point as ShapelyPoint
 
+from handout_engine.amounts.lengths import Length, millimetres
+from handout_engine.amounts.refusals import RefusalError
+from handout_engine.amounts.saying import Tape
 from handout_engine.drafting.body_block import BodyBlock
 from handout_engine.drafting.collars import JoinedNeck, collar_draft
 from handout_engine.drafting.curves import run
-from handout_engine.garments.collar import Collar
-from handout_engine.lengths import Length, millimetres
-from handout_engine.refusals import RefusalError
-from handout_engine.saying import Tape
-from handout_engine.technique import make
+from handout_engine.families.garments.collar import Collar
+from handout_engine.working.technique import make
 from measured_babies import SIZES, babies, check_outlines
 from worked import length, refusal, steps, work
 

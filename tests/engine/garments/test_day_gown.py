@@ -2,8 +2,8 @@
 
 import pytest
 
-from handout_engine.cautions import LONG_HEM
-from handout_engine.lengths import millimetres
+from handout_engine.amounts.lengths import millimetres
+from handout_engine.working.cautions import LONG_HEM
 from measured_babies import SIZES
 from worked import length, refusal, steps, work
 

@@ -20,29 +20,30 @@ from shapely import LinearRing, LineString, Point, Polygon, box
 from shapely.affinity import scale
 
 from drafted import drafted
-from handout_engine import garments, laying
-from handout_engine.blocks import read_block
-from handout_engine.bodies import LENGTHS, MEASURES
+from handout_engine import register
+from handout_engine.amounts.inputs import BODY, declared_inputs
+from handout_engine.amounts.kinds import Raw
+from handout_engine.amounts.lengths import ZERO, Length, millimetres
+from handout_engine.amounts.refusals import RefusalError
+from handout_engine.amounts.saying import Tape
+from handout_engine.bodies.measures import LENGTHS, MEASURES
+from handout_engine.cloth import laying
 from handout_engine.drafting import drafts
 from handout_engine.drafting.block import BlockInputs
 from handout_engine.drafting.drafts import Draft
-from handout_engine.fragments import block
-from handout_engine.garment import Garment
-from handout_engine.inputs import BODY, declared_inputs
-from handout_engine.kinds import Raw
-from handout_engine.laying import Laid, Layout
-from handout_engine.lengths import ZERO, Length, millimetres
-from handout_engine.pages import work_page
-from handout_engine.refusals import RefusalError
-from handout_engine.saying import Tape
-from handout_engine.sheets import pieces_sheet
-from handout_engine.technique import make
-from handout_engine.workings import Piece, Working
+from handout_engine.drafting.garment import Garment
+from handout_engine.pages.blocks import read_block
+from handout_engine.pages.fragments import block
+from handout_engine.pages.page import work_page
+from handout_engine.paper.sheets import pieces_sheet
+from handout_engine.working.layouts import Laid, Layout
+from handout_engine.working.technique import make
+from handout_engine.working.workings import Piece, Working
 from measured_babies import babies
 from worked import steps
 from written_inputs import amounts
 
-KEYS = garments.keys()
+KEYS = register.garment_keys()
 SIZES = tuple(LENGTHS)
 SIZES_IN_MM = [int(size) * 10 for size in SIZES]
 STEADY = 60
@@ -72,7 +73,7 @@ at_every_size = pytest.mark.parametrize("size", SIZES)
 
 @cache
 def sized(key: str, size: str) -> Working:
-    return make(garments.find(key), {"size": size}).work()
+    return make(register.find_garment(key), {"size": size}).work()
 
 
 def polygon(piece: Piece) -> Polygon:
@@ -183,7 +184,7 @@ CHECKS = (
 
 @every_garment
 def test_it_is_a_garment_and_asks_for_a_baby(key):
-    garment = garments.find(key)
+    garment = register.find_garment(key)
     assert issubclass(garment, Garment)
     asked = {each.name for each in declared_inputs(garment) if each.group == BODY}
     assert {"size", "body_length"} < asked
@@ -205,7 +206,7 @@ def test_at_every_size_its_measures_are_the_table_s(key, size):
     working = sized(key, size)
     for name in MEASURES:
         if name in working.inputs:
-            assert working.inputs[name].amount == garments.find(key)(size=size).usual[name]
+            assert working.inputs[name].amount == register.find_garment(key)(size=size).usual[name]
 
 
 @every_garment
@@ -249,7 +250,7 @@ def finished(key: str, tall: int) -> Mapping[str, Length]:
         patch.object(drafts, "outside", lambda outline, *_: outline),
         patch.object(laying, "_laid", nothing_laid),
     ):
-        working = make(garments.find(key), {"body_length": millimetres(tall)}).work()
+        working = make(register.find_garment(key), {"body_length": millimetres(tall)}).work()
     return {name: value.length for name, value in working.values.items()
             if name.endswith("_edge") or name.startswith("finished_")}  # fmt: skip
 
@@ -260,13 +261,14 @@ def nothing_laid(
     return Layout(cloth, width, ZERO, (), order, folded)
 
 
-@pytest.mark.parametrize("key", [each for each in KEYS
-                                 if issubclass(garments.find(each), BlockInputs)])  # fmt: skip
+@pytest.mark.parametrize(
+    "key", [each for each in KEYS if issubclass(register.find_garment(each), BlockInputs)]
+)
 def test_the_chest_of_no_garment_falls_by_any_millimetre(key):
     """Every body length there is: its ease is taken off evenly, and never faster than she grows."""
     chests = [
         garment.chest + garment.chest_ease
-        for garment in (make(garments.find(key), {"body_length": millimetres(tall)})
+        for garment in (make(register.find_garment(key), {"body_length": millimetres(tall)})
                         for tall in range(500, 981))
     ]  # fmt: skip
     assert all(small <= large for small, large in pairwise(chests))
@@ -286,7 +288,7 @@ def test_a_larger_baby_takes_no_less_cloth(key):
 
 @every_garment
 def test_any_measured_baby_is_fitted_or_refused_with_the_field_to_change(key):
-    garment = garments.find(key)
+    garment = register.find_garment(key)
     outcomes: list[bool] = []
 
     @settings(
@@ -318,7 +320,7 @@ def worked_or_refused(garment: type[Garment], baby: Mapping[str, Raw]) -> Workin
 def test_a_measure_of_the_table_typed_by_hand_changes_nothing(key, data):
     """Written out, the table's own figures give the very same garment."""
     size = data.draw(st.sampled_from(SIZES))
-    garment = garments.find(key)
+    garment = register.find_garment(key)
     usual = garment(size=size).usual
     typed = {name: amount for name, amount in usual.items() if name in MEASURES}
     assert all(isinstance(amount, Length) for amount in typed.values())
@@ -351,7 +353,7 @@ def test_its_edges_can_be_taken_by_a_technique_at_every_size(key):
 
 def few_inputs(key: str) -> st.SearchStrategy[Mapping[str, Raw]]:
     """One to four of a garment's inputs, each anywhere within its bounds; the rest as usual."""
-    kinds = {each.name: each.kind for each in declared_inputs(garments.find(key))}
+    kinds = {each.name: each.kind for each in declared_inputs(register.find_garment(key))}
     return st.lists(st.sampled_from(sorted(kinds)), min_size=1, max_size=4, unique=True).flatmap(
         lambda names: st.fixed_dictionaries({name: amounts(kinds[name]) for name in names})
     )
@@ -361,7 +363,7 @@ def few_inputs(key: str) -> st.SearchStrategy[Mapping[str, Raw]]:
 @given(data=st.data())
 def test_a_few_inputs_at_their_bounds_are_drafted_or_refused(key: str, data: st.DataObject):
     try:
-        working = make(garments.find(key), data.draw(few_inputs(key))).work()
+        working = make(register.find_garment(key), data.draw(few_inputs(key))).work()
     except RefusalError as refusal:
         assert refusal.message
         return

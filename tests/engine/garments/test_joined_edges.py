@@ -13,12 +13,12 @@ from hypothesis import Phase, given, settings
 from hypothesis import strategies as st
 
 from drafted import corner, corners_at_seams, drafted
-from handout_engine import garments
-from handout_engine.refusals import RefusalError
+from handout_engine import register
+from handout_engine.amounts.refusals import RefusalError
 from measured_babies import SIZES, babies
 from worked import length, refusal, steps, work
 
-KEYS = garments.keys()
+KEYS = register.garment_keys()
 SLEEVES = (
     {},
     {"sleeve": "short"},
@@ -67,7 +67,7 @@ def test_every_corner_beside_a_seam_is_square(key, size):
 @given(data=st.data())
 def test_a_measured_babys_corners_are_square_too(key, data):
     try:
-        _, drafts = drafted(key, **data.draw(babies(garments.find(key))))
+        _, drafts = drafted(key, **data.draw(babies(register.find_garment(key))))
     except RefusalError:
         return
     for draft in drafts:
@@ -128,7 +128,7 @@ def test_a_sleeve_is_as_long_and_as_wide_as_is_said(size, style):
 @settings(max_examples=EXAMPLES, phases=[Phase.generate])  # shrinking takes minutes
 @given(data=st.data())
 def test_a_babys_cap_is_a_quarter_to_a_third_of_the_sleeves_width(style, least, data):
-    baby = data.draw(babies(garments.find("day-gown")))
+    baby = data.draw(babies(register.find_garment("day-gown")))
     try:
         _, draft = sleeve(**baby, yoke_share="0.75", **style)
     except RefusalError as refused:
@@ -200,7 +200,7 @@ def test_what_a_refused_sleeve_is_told_to_be_it_can_be(written, other):
 @given(data=st.data())
 def test_a_back_neck_turns_no_tighter_than_its_allowance_follows(key, data):
     allowance = data.draw(st.sampled_from(["1/4 in", "3/4 in"]))
-    written = {"seam_allowance": allowance, **data.draw(babies(garments.find(key)))}
+    written = {"seam_allowance": allowance, **data.draw(babies(register.find_garment(key)))}
     depth = data.draw(st.sampled_from([None, "3 mm", "2 cm", "3.5 cm", "5 cm"]))
     try:
         working, drafts = drafted(key, **written, **({"back_neck_depth": depth} if depth else {}))

@@ -8,10 +8,10 @@ import pytest
 from hypothesis import given
 from shapely import LineString, Point, Polygon
 
-from handout_engine.bodies import LENGTHS, figure
+from handout_engine.amounts.lengths import millimetres
+from handout_engine.bodies.measures import LENGTHS, figure
 from handout_engine.drawing.scene import Note
-from handout_engine.garments.romper import GARMENT
-from handout_engine.lengths import millimetres
+from handout_engine.families.garments.romper import GARMENT
 from measured_babies import (
     SIZES,
     area,

@@ -10,9 +10,9 @@ from shapely.affinity import scale
 from shapely.geometry import Polygon
 from shapely.ops import unary_union
 
-from handout_engine.garments.slip import Slip
-from handout_engine.lengths import millimetres
-from handout_engine.refusals import RefusalError
+from handout_engine.amounts.lengths import millimetres
+from handout_engine.amounts.refusals import RefusalError
+from handout_engine.families.garments.slip import Slip
 from measured_babies import SIZES, area, babies, check_outlines
 from worked import length, refusal, steps, work
 

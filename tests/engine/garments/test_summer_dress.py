@@ -2,8 +2,8 @@
 
 import pytest
 
-from handout_engine.cautions import GARMENT_IS_DAYWEAR, LONG_HEM
-from handout_engine.lengths import millimetres
+from handout_engine.amounts.lengths import millimetres
+from handout_engine.working.cautions import GARMENT_IS_DAYWEAR, LONG_HEM
 from worked import length, refusal, said, steps, work
 
 

@@ -17,11 +17,11 @@ from shapely import LineString, Point, Polygon, box
 from shapely.affinity import rotate, scale, translate
 
 from drafted import drafted
+from handout_engine.amounts.lengths import inches, millimetres
+from handout_engine.amounts.refusals import RefusalError
 from handout_engine.drafting.curves import beyond
 from handout_engine.drafting.drafts import FOLD, Draft, Edge
 from handout_engine.drafting.turned_hems import Half, deepest
-from handout_engine.lengths import inches, millimetres
-from handout_engine.refusals import RefusalError
 from measured_babies import check_outlines
 from worked import length, refusal, steps, work
 

@@ -8,16 +8,16 @@ from hypothesis import Phase, given, settings
 from hypothesis import strategies as st
 from shapely import LineString, Polygon
 
-from handout_engine import garments
+from handout_engine import register
+from handout_engine.amounts.lengths import millimetres
+from handout_engine.amounts.sources import GIVEN
 from handout_engine.drafting.block import note_block
 from handout_engine.drafting.curves import run
 from handout_engine.drafting.gathered_skirts import note_skirt, note_skirt_armhole
 from handout_engine.drafting.sleeves import note_sleeve
 from handout_engine.drafting.yokes import note_yoke
-from handout_engine.lengths import millimetres
-from handout_engine.sources import GIVEN
-from handout_engine.technique import make
-from handout_engine.worksheet import Worksheet
+from handout_engine.working.technique import make
+from handout_engine.working.worksheet import Worksheet
 from measured_babies import SIZES, area, babies, check_outlines
 from worked import length, refusal, steps, work
 
@@ -41,7 +41,7 @@ class Drafted:
     """The drafts of a garment, its finished length taken from its own working."""
 
     def __init__(self, key, written):
-        self.garment = make(garments.find(key), written)
+        self.garment = make(register.find_garment(key), written)
         self.working = self.garment.work()
         sheet = Worksheet(self.garment)
         self.block = note_block(sheet, self.garment)
@@ -64,7 +64,7 @@ class Drafted:
 @settings(max_examples=EXAMPLES, phases=[Phase.generate])  # shrinking takes minutes
 @given(st.data())
 def test_seams_that_join_match(key, data):
-    baby = data.draw(babies(garments.find(key), spread=5))
+    baby = data.draw(babies(register.find_garment(key), spread=5))
     drafted = Drafted(key, {**baby, "yoke_share": "0.75", **data.draw(styles)})
     front, back, lower, lower_back = drafted.drafts
     near = {"abs": 0.01}
@@ -86,7 +86,7 @@ def test_seams_that_join_match(key, data):
 @settings(max_examples=EXAMPLES, phases=[Phase.generate])  # shrinking takes minutes
 @given(st.data())
 def test_the_skirts_tops_go_into_the_yoke(key, data):
-    baby = data.draw(babies(garments.find(key), spread=5))
+    baby = data.draw(babies(register.find_garment(key), spread=5))
     drafted = Drafted(key, {**baby, "yoke_share": "0.75", **data.draw(styles)})
     front, back, lower, lower_back = drafted.drafts
     full = float(drafted.garment.skirt_fullness)
@@ -109,7 +109,7 @@ def test_the_skirts_tops_go_into_the_yoke(key, data):
 @settings(max_examples=EXAMPLES, phases=[Phase.generate])  # shrinking takes minutes
 @given(st.data())
 def test_outlines_are_whole_and_hold_their_seams_and_allowances(key, data):
-    baby = data.draw(babies(garments.find(key), spread=5))
+    baby = data.draw(babies(register.find_garment(key), spread=5))
     drafted = Drafted(key, {**baby, "yoke_share": "0.75", **data.draw(styles)})
     check_outlines(drafted.working)
     for draft in drafted.drafts:
@@ -129,7 +129,7 @@ def test_outlines_are_whole_and_hold_their_seams_and_allowances(key, data):
 @settings(max_examples=EXAMPLES, phases=[Phase.generate])  # shrinking takes minutes
 @given(st.data())
 def test_the_head_passes_and_the_placket_holds_its_lap(key, data):
-    baby = data.draw(babies(garments.find(key), spread=5))
+    baby = data.draw(babies(register.find_garment(key), spread=5))
     working = work(key, **baby, yoke_share="0.75")
     opened = length(working, "neck_edge") + 2 * length(working, "opening")
     assert opened >= length(working, "head") + millimetres(20)

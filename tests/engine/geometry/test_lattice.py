@@ -8,7 +8,7 @@ from random import Random
 import pytest
 from shapely.geometry import Polygon as Shape
 
-from handout_engine.geometry.lattice import (
+from handout_engine.families.lattice.weave import (
     FALLING,
     RISING,
     Weave,

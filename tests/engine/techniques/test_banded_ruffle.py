@@ -7,9 +7,9 @@ from hypothesis import assume, given, settings
 from hypothesis import strategies as st
 
 from folding import fold_pair
-from handout_engine.lengths import inches
-from handout_engine.sources import GIVEN, PRACTICE
-from handout_engine.workings import Working
+from handout_engine.amounts.lengths import inches
+from handout_engine.amounts.sources import GIVEN, PRACTICE
+from handout_engine.working.workings import Working
 from worked import length, refusal, said, steps, work
 
 AWAY = "away from the band"

@@ -4,8 +4,8 @@ import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
-from handout_engine.cautions import NECK_CORDS
-from handout_engine.lengths import inches
+from handout_engine.amounts.lengths import inches
+from handout_engine.working.cautions import NECK_CORDS
 from worked import length, refusal, said, steps, work
 
 BOW = "tied in a bow"

@@ -2,8 +2,8 @@ import pytest
 from hypothesis import assume, given
 from hypothesis import strategies as st
 
-from handout_engine.bias import bands, join_take_up
-from handout_engine.lengths import ZERO, inches, total
+from handout_engine.amounts.lengths import ZERO, inches, total
+from handout_engine.cloth.bias import bands, join_take_up
 from worked import length, refusal, said, steps, work
 
 sizes = st.fractions(8, 44, max_denominator=16).map(inches)

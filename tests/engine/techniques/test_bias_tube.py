@@ -3,8 +3,8 @@ from hypothesis import given
 from hypothesis import strategies as st
 
 from folding import mirrored
-from handout_engine.lengths import inches
-from handout_engine.sources import GIVEN, PRACTICE
+from handout_engine.amounts.lengths import inches
+from handout_engine.amounts.sources import GIVEN, PRACTICE
 from worked import length, refusal, said, steps, work
 
 BACK = "centred on the back"

@@ -7,8 +7,8 @@ from hypothesis import given
 from hypothesis import strategies as st
 
 from bias_cutting import mitred_round
-from handout_engine.lengths import ZERO, inches
-from handout_engine.refusals import RefusalError
+from handout_engine.amounts.lengths import ZERO, inches
+from handout_engine.amounts.refusals import RefusalError
 from slabs import reach_round
 from worked import INCHES, length, refusal, said, steps, work
 

@@ -5,7 +5,7 @@ import pytest
 from hypothesis import assume, given
 from hypothesis import strategies as st
 
-from handout_engine.lengths import inches
+from handout_engine.amounts.lengths import inches
 from worked import length, refusal, said, steps, work
 
 diameters = st.fractions("1/4", 1, max_denominator=32).map(inches)

@@ -9,10 +9,10 @@ import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
-from handout_engine.drawing.true_scale import true_scale
-from handout_engine.lengths import Length, inches
-from handout_engine.refusals import RefusalError
-from handout_engine.saying import Tape
+from handout_engine.amounts.lengths import Length, inches
+from handout_engine.amounts.refusals import RefusalError
+from handout_engine.amounts.saying import Tape
+from handout_engine.paper.true_scale import true_scale
 from worked import length, refusal, said, steps, work
 
 THIRTY_SECOND = Fraction(127, 160)

@@ -2,7 +2,7 @@ from hypothesis import given
 from hypothesis import strategies as st
 
 from folding import fold_double
-from handout_engine.lengths import inches
+from handout_engine.amounts.lengths import inches
 from worked import length, said, work
 
 widths = st.fractions("1/2", 20, max_denominator=16).map(inches)

@@ -7,8 +7,8 @@ import pytest
 from hypothesis import assume, given
 from hypothesis import strategies as st
 
-from handout_engine.flounces import sector
-from handout_engine.lengths import inches, total
+from handout_engine.amounts.lengths import inches, total
+from handout_engine.families.ruffles.flounces import sector
 from worked import length, refusal, said, steps, work
 
 edges = st.integers(8, 60).map(inches)

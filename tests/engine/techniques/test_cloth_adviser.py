@@ -8,10 +8,10 @@ import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
-from handout_engine.lengths import inches, millimetres
-from handout_engine.materials import EXEMPT_WEIGHT, MATERIALS, NEEDLE_SIZES
-from handout_engine.refusals import RefusalError
-from handout_engine.sources import PRACTICE, published
+from handout_engine.amounts.lengths import inches, millimetres
+from handout_engine.amounts.refusals import RefusalError
+from handout_engine.amounts.sources import PRACTICE, published
+from handout_engine.families.materials.materials import EXEMPT_WEIGHT, MATERIALS, NEEDLE_SIZES
 from worked import length, refusal, said, steps, work
 
 tex = st.fractions(5, 120, max_denominator=20)

@@ -10,7 +10,7 @@ from shapely import Polygon, box
 from shapely.affinity import translate
 
 from bias_cutting import Walked, walk_continuous
-from handout_engine.lengths import Length, inches
+from handout_engine.amounts.lengths import Length, inches
 from worked import length, refusal, said, steps, work
 
 wanted_lengths = st.integers(20, 700).map(inches)

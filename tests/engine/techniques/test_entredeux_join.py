@@ -5,7 +5,7 @@ from fractions import Fraction
 from hypothesis import given, settings
 from hypothesis import strategies as st
 
-from handout_engine.lengths import inches
+from handout_engine.amounts.lengths import inches
 from stitching import sewn_width
 from worked import length, refusal, said, steps, work
 

@@ -14,14 +14,14 @@ from hypothesis import strategies as st
 from arithmetic import exact, work_out
 from drawn import check_drawing, check_fragment
 from handout_engine import register
-from handout_engine.fragments import PARTS, block
-from handout_engine.lengths import ZERO, Length
-from handout_engine.refusals import RefusalError
-from handout_engine.saying import Amount, Tape
-from handout_engine.sources import Ground
-from handout_engine.technique import Technique, make
-from handout_engine.values import Sentence
-from handout_engine.workings import Grain, Working
+from handout_engine.amounts.lengths import ZERO, Length
+from handout_engine.amounts.refusals import RefusalError
+from handout_engine.amounts.saying import Amount, Tape
+from handout_engine.amounts.sources import Ground
+from handout_engine.amounts.values import Sentence
+from handout_engine.pages.fragments import PARTS, block
+from handout_engine.working.technique import Technique, make
+from handout_engine.working.workings import Grain, Working
 from ways_out import check_way_out
 from worked import work
 from written_inputs import inputs_of

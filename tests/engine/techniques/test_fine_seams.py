@@ -6,7 +6,7 @@ import pytest
 from hypothesis import given, settings
 from hypothesis import strategies as st
 
-from handout_engine.lengths import inches, total
+from handout_engine.amounts.lengths import inches, total
 from stitching import SewnEdge, flat_fell, french, rolled, sewn_width
 from worked import length, refusal, said, steps, work
 

@@ -5,9 +5,9 @@ from fractions import Fraction
 from hypothesis import given
 from hypothesis import strategies as st
 
-from handout_engine.lengths import inches
-from handout_engine.sources import PRACTICE
-from handout_engine.techniques.fullness_advice import ADVICE
+from handout_engine.amounts.lengths import inches
+from handout_engine.amounts.sources import PRACTICE
+from handout_engine.families.ruffles.fullness_advice import ADVICE
 from worked import length, refusal, said, work
 
 

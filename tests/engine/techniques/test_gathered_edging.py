@@ -5,7 +5,7 @@ from fractions import Fraction
 from hypothesis import given
 from hypothesis import strategies as st
 
-from handout_engine.lengths import inches
+from handout_engine.amounts.lengths import inches
 from worked import INCHES, length, refusal, said, steps, work
 
 edges = st.fractions(10, 200, max_denominator=16).map(inches)

@@ -1,8 +1,8 @@
 from hypothesis import given
 from hypothesis import strategies as st
 
-from handout_engine.lengths import inches
-from handout_engine.workings import Grain
+from handout_engine.amounts.lengths import inches
+from handout_engine.working.workings import Grain
 from worked import length, said, steps, work
 
 depths = st.fractions(1, 40, max_denominator=16).map(inches)

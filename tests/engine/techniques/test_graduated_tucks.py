@@ -5,8 +5,8 @@ from random import Random
 
 import pytest
 
-from handout_engine.lengths import Length, inches
-from handout_engine.refusals import RefusalError
+from handout_engine.amounts.lengths import Length, inches
+from handout_engine.amounts.refusals import RefusalError
 from pleat_folding import folded_by_chart, sewn_tucks
 from worked import length, refusal, said, steps, work
 

@@ -5,9 +5,9 @@ from random import Random
 
 import pytest
 
-from handout_engine.lengths import Length
-from handout_engine.refusals import RefusalError
-from handout_engine.workings import Working
+from handout_engine.amounts.lengths import Length
+from handout_engine.amounts.refusals import RefusalError
+from handout_engine.working.workings import Working
 from pleat_folding import fold
 from worked import length, refusal, said, steps, work
 

@@ -3,8 +3,8 @@ from hypothesis import given
 from hypothesis import strategies as st
 
 from folding import fold_double
-from handout_engine.lengths import inches
-from handout_engine.sources import published
+from handout_engine.amounts.lengths import inches
+from handout_engine.amounts.sources import published
 from worked import length, refusal, said, steps, work
 
 depths = st.fractions(1, 40, max_denominator=16).map(inches)

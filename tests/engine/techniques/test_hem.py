@@ -6,8 +6,8 @@ from random import Random
 import pytest
 
 from folding import mirrored, turn_up
-from handout_engine.lengths import Length, inches
-from handout_engine.refusals import RefusalError
+from handout_engine.amounts.lengths import Length, inches
+from handout_engine.amounts.refusals import RefusalError
 from worked import length, refusal, said, steps, work
 
 SIXTEENTH = Fraction(127, 80)

@@ -6,8 +6,8 @@ from random import Random
 
 import pytest
 
-from handout_engine.lengths import Length
-from handout_engine.refusals import RefusalError
+from handout_engine.amounts.lengths import Length
+from handout_engine.amounts.refusals import RefusalError
 from worked import length, refusal, said, work
 
 SIXTEENTH = Fraction(127, 80)

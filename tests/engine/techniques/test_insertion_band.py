@@ -6,7 +6,7 @@ import pytest
 from hypothesis import assume, given, settings
 from hypothesis import strategies as st
 
-from handout_engine.lengths import NamedLength, inches, total
+from handout_engine.amounts.lengths import NamedLength, inches, total
 from stitching import sewn_width
 from worked import length, refusal, said, steps, work
 

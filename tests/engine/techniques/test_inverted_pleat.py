@@ -3,8 +3,8 @@
 from fractions import Fraction
 from random import Random
 
-from handout_engine.lengths import Length
-from handout_engine.refusals import RefusalError
+from handout_engine.amounts.lengths import Length
+from handout_engine.amounts.refusals import RefusalError
 from pleat_folding import charted, fold, folded_by_chart
 from worked import length, refusal, said, work
 

@@ -5,9 +5,9 @@ from random import Random
 
 import pytest
 
-from handout_engine.lengths import Length
-from handout_engine.refusals import RefusalError
-from handout_engine.sources import published
+from handout_engine.amounts.lengths import Length
+from handout_engine.amounts.refusals import RefusalError
+from handout_engine.amounts.sources import published
 from pleat_folding import charted, fold, folded_by_chart
 from worked import length, refusal, said, work
 

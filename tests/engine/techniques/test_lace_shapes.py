@@ -5,7 +5,7 @@ from hypothesis import assume, given, settings
 from hypothesis import strategies as st
 from shapely import Polygon
 
-from handout_engine.lengths import inches, millimetres
+from handout_engine.amounts.lengths import inches, millimetres
 from lace_geometry import beside, loop, polyline, through
 from worked import length, refusal, said, work
 

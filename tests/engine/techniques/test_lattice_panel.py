@@ -7,10 +7,10 @@ import pytest
 from hypothesis import assume, given, settings
 from hypothesis import strategies as st
 
+from handout_engine.amounts.lengths import inches
+from handout_engine.amounts.sources import DRAWN, GIVEN, PRACTICE
 from handout_engine.drawing.scene import Area, Line, Stroke, Tone
-from handout_engine.lengths import inches
-from handout_engine.panels import PanelInputs, make_panel
-from handout_engine.sources import DRAWN, GIVEN, PRACTICE
+from handout_engine.families.lattice.panels import PanelInputs, make_panel
 from shapely_lattice import lattice_by_shapely
 from worked import length, refusal, said, steps, work
 

@@ -1,7 +1,7 @@
 from hypothesis import given
 from hypothesis import strategies as st
 
-from handout_engine.lengths import inches, total
+from handout_engine.amounts.lengths import inches, total
 from worked import length, refusal, said, steps, work
 
 layers = st.lists(st.fractions(1, 20, max_denominator=16).map(inches), min_size=2, max_size=6)

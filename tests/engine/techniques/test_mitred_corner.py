@@ -7,7 +7,7 @@ import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
-from handout_engine.lengths import ZERO, Length, inches, millimetres
+from handout_engine.amounts.lengths import ZERO, Length, inches, millimetres
 from worked import length, refusal, said, steps, work
 
 SIXTEENTH = Fraction(127, 80)

@@ -8,7 +8,7 @@ from hypothesis import assume, given, settings
 from hypothesis import strategies as st
 from shapely import LineString, Polygon
 
-from handout_engine.lengths import inches, millimetres
+from handout_engine.amounts.lengths import inches, millimetres
 from worked import length, refusal, said, work
 
 NEAR = 1e-5

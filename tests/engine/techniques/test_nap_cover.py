@@ -9,8 +9,8 @@ from random import Random
 from hypothesis import given
 from hypothesis import strategies as st
 
-from handout_engine.lengths import Length, inches
-from handout_engine.refusals import RefusalError
+from handout_engine.amounts.lengths import Length, inches
+from handout_engine.amounts.refusals import RefusalError
 from slabs import reach_round
 from worked import INCHES, length, refusal, said, steps, work
 

@@ -4,10 +4,10 @@ import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
-from handout_engine.lengths import millimetres
-from handout_engine.materials import NEEDLE_SIZES
-from handout_engine.refusals import RefusalError
-from handout_engine.techniques.needle_numbers import SIZES
+from handout_engine.amounts.lengths import millimetres
+from handout_engine.amounts.refusals import RefusalError
+from handout_engine.families.materials.materials import NEEDLE_SIZES
+from handout_engine.families.materials.needle_numbers import SIZES
 from worked import length, refusal, said, work
 
 

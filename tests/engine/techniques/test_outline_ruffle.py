@@ -7,7 +7,7 @@ from hypothesis import given
 from hypothesis import strategies as st
 from shapely.geometry import LineString, Point, Polygon
 
-from handout_engine.lengths import inches
+from handout_engine.amounts.lengths import inches
 from worked import length, refusal, said, steps, work
 
 

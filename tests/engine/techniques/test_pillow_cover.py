@@ -9,9 +9,9 @@ from hypothesis import given
 from hypothesis import strategies as st
 
 from folding import turn_up
-from handout_engine.drawing.pillows import _rounded
-from handout_engine.lengths import Length, inches
-from handout_engine.refusals import RefusalError
+from handout_engine.amounts.lengths import Length, inches
+from handout_engine.amounts.refusals import RefusalError
+from handout_engine.families.nursery.pillow_cover_drawing import _rounded
 from worked import length, refusal, said, steps, work
 
 SIXTEENTH = Fraction(127, 80)

@@ -6,9 +6,9 @@ from random import Random
 
 import pytest
 
-from handout_engine.lengths import Length, millimetres
-from handout_engine.refusals import RefusalError
-from handout_engine.sources import GEOMETRY, PRACTICE
+from handout_engine.amounts.lengths import Length, millimetres
+from handout_engine.amounts.refusals import RefusalError
+from handout_engine.amounts.sources import GEOMETRY, PRACTICE
 from worked import length, refusal, said, steps, work
 
 SIXTEENTH = Fraction(127, 80)

@@ -4,7 +4,7 @@ import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
-from handout_engine.lengths import inches
+from handout_engine.amounts.lengths import inches
 from worked import length, said, steps, work
 
 cords = st.fractions("1/32", 1, max_denominator=32).map(inches)

@@ -6,7 +6,7 @@ from random import Random
 from hypothesis import given
 from hypothesis import strategies as st
 
-from handout_engine.lengths import inches
+from handout_engine.amounts.lengths import inches
 from stitching import sewn_width
 from worked import length, refusal, said, work
 

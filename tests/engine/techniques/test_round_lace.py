@@ -7,7 +7,7 @@ import pytest
 from hypothesis import given, settings
 from hypothesis import strategies as st
 
-from handout_engine.lengths import inches, millimetres
+from handout_engine.amounts.lengths import inches, millimetres
 from lace_geometry import polyline
 from worked import length, refusal, said, work
 

@@ -8,8 +8,8 @@ import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
-from handout_engine.lengths import Length, inches, total
-from handout_engine.refusals import RefusalError
+from handout_engine.amounts.lengths import Length, inches, total
+from handout_engine.amounts.refusals import RefusalError
 from worked import length, refusal, said, steps, work
 
 SIXTEENTH = Fraction(127, 80)

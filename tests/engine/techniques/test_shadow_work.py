@@ -9,9 +9,9 @@ import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
-from handout_engine.drawing.shadow_work import entries
-from handout_engine.lengths import Length
-from handout_engine.refusals import RefusalError
+from handout_engine.amounts.lengths import Length
+from handout_engine.amounts.refusals import RefusalError
+from handout_engine.families.smocking.shadow_work_drawing import entries
 from worked import length, refusal, said, steps, work
 
 INCH = 25.4

@@ -7,12 +7,12 @@ import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
+from handout_engine.amounts.lengths import Length
+from handout_engine.amounts.refusals import RefusalError
+from handout_engine.amounts.saying import Tape
+from handout_engine.drawing.markup import html
 from handout_engine.drawing.scene import Dots
-from handout_engine.drawing.true_scale import true_scale
-from handout_engine.lengths import Length
-from handout_engine.markup import html
-from handout_engine.refusals import RefusalError
-from handout_engine.saying import Tape
+from handout_engine.paper.true_scale import true_scale
 from worked import length, refusal, said, work
 
 SIXTEENTH = Fraction(127, 80)

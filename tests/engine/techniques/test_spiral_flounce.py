@@ -9,9 +9,9 @@ from hypothesis import given
 from hypothesis import strategies as st
 from shapely import Polygon, make_valid
 
-from handout_engine.flounces import Spiral
-from handout_engine.lengths import inches
-from handout_engine.saying import Tape
+from handout_engine.amounts.lengths import inches
+from handout_engine.amounts.saying import Tape
+from handout_engine.families.ruffles.flounces import Spiral
 from spiral_cutting import cut
 from worked import length, refusal, said, steps, work
 

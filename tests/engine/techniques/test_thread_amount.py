@@ -8,8 +8,8 @@ import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
-from handout_engine.drawing.thread_path import STITCHES, thread_path
-from handout_engine.lengths import ZERO, inches, millimetres
+from handout_engine.amounts.lengths import ZERO, inches, millimetres
+from handout_engine.families.materials.thread_amount_drawing import STITCHES, thread_path
 from worked import length, refusal, said, work
 
 factors = st.fractions(1, 30, max_denominator=8)

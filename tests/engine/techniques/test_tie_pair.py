@@ -8,14 +8,14 @@ from hypothesis import given
 from hypothesis import strategies as st
 
 from drawn import check_dimensions
-from handout_engine.blocks import read_block
-from handout_engine.bodies import LENGTHS
+from handout_engine.amounts.lengths import Length, inches, millimetres
+from handout_engine.amounts.refusals import RefusalError
+from handout_engine.amounts.saying import Tape
+from handout_engine.bodies.measures import LENGTHS
 from handout_engine.drawing.scene import Area, Dimension, Shown
 from handout_engine.geometry.polygons import extents
-from handout_engine.lengths import Length, inches, millimetres
-from handout_engine.pages import work_page
-from handout_engine.refusals import RefusalError
-from handout_engine.saying import Tape
+from handout_engine.pages.blocks import read_block
+from handout_engine.pages.page import work_page
 from pleat_folding import fold
 from worked import length, refusal, said, steps, work
 

@@ -7,8 +7,8 @@ import pytest
 from hypothesis import assume, given
 from hypothesis import strategies as st
 
-from handout_engine.lengths import ZERO, Length
-from handout_engine.refusals import RefusalError
+from handout_engine.amounts.lengths import ZERO, Length
+from handout_engine.amounts.refusals import RefusalError
 from pleat_folding import folded_by_chart
 from worked import length, refusal, said, work
 

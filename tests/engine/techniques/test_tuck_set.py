@@ -7,9 +7,9 @@ import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
-from handout_engine.lengths import Length, inches
-from handout_engine.refusals import RefusalError
-from handout_engine.workings import Working
+from handout_engine.amounts.lengths import Length, inches
+from handout_engine.amounts.refusals import RefusalError
+from handout_engine.working.workings import Working
 from pleat_folding import charted, folded_by_chart, sewn_tucks
 from worked import length, refusal, said, steps, work
 

@@ -4,8 +4,8 @@ import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
-from handout_engine.lengths import millimetres
-from handout_engine.refusals import RefusalError
+from handout_engine.amounts.lengths import millimetres
+from handout_engine.amounts.refusals import RefusalError
 from worked import length, refusal, said, steps, work
 
 tenths = st.integers(10, 100).map(lambda n: millimetres(f"{n}/10"))

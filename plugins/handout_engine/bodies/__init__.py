@@ -1,0 +1,1 @@
+"""Babies' bodies: their measures by size, and how a garment asks for them."""

@@ -1,0 +1,107 @@
+"""What all techniques that are cut from lace share: its width, how it is bought, its cautions."""
+
+from __future__ import annotations
+
+from math import ceil
+
+from handout_engine.amounts.inputs import CLOTH, SEWING, count, length, percentage, yardage
+from handout_engine.amounts.saying import Saying
+from handout_engine.amounts.sources import PRACTICE
+from handout_engine.amounts.values import Value, sentence
+from handout_engine.working.cautions import LACE_CATCHES, LOOSE_THREADS, PINS_AND_IRON, THIN_COTTON
+from handout_engine.working.workings import Supply
+from handout_engine.working.worksheet import Worksheet
+
+
+class TrimInputs:
+    """The inputs of everything that is made of trims bought by length."""
+
+    make = count("how many", "How many such pieces are made, two for a pair.", 1, 200)
+    end_allowance = length(
+        "end allowance",
+        "Added at each end for its seam or finish.",
+        "1/2 in",
+        ("0 in", "3 in"),
+        group=SEWING,
+        basis=PRACTICE,
+    )
+    lace_shrinkage = percentage(
+        "shrinkage of lace",
+        "Share of its length lost in the first wash.",
+        "3 %",
+        25,
+        group=CLOTH,
+        basis=PRACTICE,
+    )
+    lace_spare = length(
+        "spare lace",
+        "Extra bought for the sample and for a flaw.",
+        "4 in",
+        ("0 in", "2 yd"),
+        group=CLOTH,
+        basis=PRACTICE,
+    )
+    lace_step = yardage(
+        "lace is sold by",
+        "Lace is ordered in steps of this length.",
+        "1/4 yd",
+        ("1 cm", "10 yd"),
+        group=CLOTH,
+        basis=PRACTICE,
+    )
+
+
+class LaceInputs(TrimInputs):
+    """The inputs of a technique made of one lace."""
+
+    lace_width = length(
+        "lace width", "Width of the lace from edge to edge.", "5/8 in", ("1/8 in", "12 in")
+    )
+
+
+def note_lace_to_buy(  # noqa: PLR0913, PLR0917 - a lace has these parts
+    sheet: Worksheet,
+    needed: Value,
+    name: str = "lace",
+    prefix: str = "lace",
+    strips: int = 1,
+    width: Value | None = None,
+) -> Value:
+    """Note how much of a lace to buy for `strips` lengths of `needed`, and add it to the supplies.
+
+    The lace is washed before it is cut, so what is bought is longer by its shrinkage. `width`, if
+    not the input `lace_width`, tells it from other laces of the same page.
+    """
+    inputs = sheet.technique
+    assert isinstance(inputs, TrimInputs)
+    wanted = needed.length * inputs.make * strips + inputs.lace_spare
+    raw = wanted / (1 - inputs.lace_shrinkage)
+    lengths = "{make} × {strips} × {needed}" if strips > 1 else "{make} × {needed}"
+    buy = sheet.note(
+        f"{prefix}_to_buy",
+        f"{name} to buy",
+        inputs.lace_step * ceil(raw / inputs.lace_step),
+        f"({lengths} + {{lace_spare}}) / (1 - {{lace_shrinkage}}), "
+        "rounded up to the next {lace_step}",
+        saying=Saying.YARDAGE,
+        needed=needed,
+        strips=strips,
+    )
+    wide = sheet["lace_width"] if width is None else width
+    sheet.supplies.append(Supply(name, buy, sentence("{width} wide", width=wide)))
+    return buy
+
+
+def add_lace_supplies(sheet: Worksheet, *notions: str) -> None:
+    """The notions and cautions of everything made of lace."""
+    sheet.have("fine thread to match", "a fine needle, number 60 or 65")
+    sheet.have(*notions)
+    sheet.cautions.extend((PINS_AND_IRON, LACE_CATCHES, LOOSE_THREADS, THIN_COTTON))
+
+
+def add_lace_washing_step(sheet: Worksheet) -> None:
+    """Washing and pressing the lace before it is measured."""
+    sheet.step(
+        "Rinse the lace in warm water, let it dry flat, and press it under a cloth with starch, "
+        "without pulling it, before you measure or cut it."
+    )

@@ -1,0 +1,69 @@
+"""The pictures that all tucked panels share."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass, replace
+
+from handout_engine.amounts.lengths import Length
+from handout_engine.amounts.values import Value, sentence
+from handout_engine.drawing.scene import Line
+from handout_engine.families.tucks.tucking import edge_to_seam, worked_width
+from handout_engine.families.tucks.tucking_drawing import tuck_scene
+from handout_engine.shared.folds import FoldedPanel
+from handout_engine.shared.folds_drawing import Drawn, chart_scene, finished_scene
+from handout_engine.working.workings import Picture
+from handout_engine.working.worksheet import Worksheet
+
+TUCK_LINES = (Line.STITCH, Line.FOLD, Line.STITCH)
+
+
+@dataclass(frozen=True)
+class TuckPictures:
+    """What the drawings of a tucked panel are about."""
+
+    panel: FoldedPanel
+    deepest: Value
+    what: str
+
+
+def add_pictures(sheet: Worksheet, about: TuckPictures) -> None:
+    """The finished panel, the marking chart, and one tuck enlarged."""
+    panel, what = about.panel, about.what
+    finished, flat = sheet["tucked_width"], sheet["panel_cut_width"]
+    drawn = Drawn(
+        panel, worked_width(sheet), flat, edge_to_seam(sheet),
+        kinds=(TUCK_LINES,) * len(panel.folds),
+    )  # fmt: skip
+    trimmed = replace(
+        drawn,
+        panel=_trimmed(panel, finished.length),
+        finished=finished,
+        seams=sheet["side_allowance"],
+    )
+    words = sentence(
+        "{flat} of flat cloth become {finished}, raw edge to raw edge.", flat=flat,
+        finished=finished,
+    )  # fmt: skip
+    turn = panel.folds[0].lies
+    sheet.pictures.extend(
+        (
+            Picture("finished", sentence(f"{what}, and cut through below."),
+                    finished_scene(trimmed, sentence(f"{what}, finished"), words), True),
+            Picture("chart", sentence(
+                "The flat panel turned a quarter, its left edge at the top. At the right each "
+                "line's distance from that edge, at the left its distance from the centre; "
+                "the table has every line."),
+                chart_scene(drawn, sentence("Marking chart"), words)),
+            Picture("tuck", sentence("One tuck enlarged: flat, and stitched and pressed."),
+                    tuck_scene(about.deepest, turn, sentence("One tuck"),
+                               sentence("Stitched {depth} from its fold, it takes twice that.",
+                                        depth=about.deepest))),
+        )
+    )  # fmt: skip
+
+
+def _trimmed(panel: FoldedPanel, finished: Length) -> FoldedPanel:
+    """The panel when its spare is cut off, as much at either side."""
+    off = (panel.finished - finished) / 2
+    folds = tuple(replace(fold, at=fold.at - off) for fold in panel.folds)
+    return FoldedPanel(finished, folds)

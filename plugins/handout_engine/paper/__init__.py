@@ -1,0 +1,1 @@
+"""Sheets at true scale: what a pen draws, cut into printed pages that are glued together."""

@@ -1,0 +1,227 @@
+"""What all gathered ruffles share: their inputs, fullness, strips, gathering rows and steps."""
+
+from __future__ import annotations
+
+from fractions import Fraction
+
+from handout_engine.amounts.inputs import (
+    CLOTH,
+    SEWING,
+    choice,
+    count,
+    length,
+    optional_length,
+    ratio,
+)
+from handout_engine.amounts.lengths import Length, inches, least
+from handout_engine.amounts.refusals import RefusalError
+from handout_engine.amounts.saying import Tape
+from handout_engine.amounts.sources import GIVEN, PRACTICE, published
+from handout_engine.amounts.values import Value
+from handout_engine.amounts.ways_out import less_than, ways
+from handout_engine.amounts.working_out import check, constant, value
+from handout_engine.cloth.cloth import Cloth, ClothInputs, note_usable_width
+from handout_engine.shared.strips import Joined, Strips, StripsWanted, note_strips
+from handout_engine.working.workings import Grain, Mark, Piece
+from handout_engine.working.worksheet import Worksheet
+
+OPEN, RING = "open", "ring"
+STRAIGHT, DIAGONAL = "straight", "diagonal"
+ROWS_APART = inches("1/4")
+USUAL_ROWS_APART = constant("usual distance", ROWS_APART, published("utah-ruffle"))
+TAPE = Tape(finest=32)
+
+
+class GatherInputs(ClothInputs):
+    """The inputs of every ruffle that is cut in straight strips and gathered."""
+
+    edge = length(
+        "finished edge",
+        "Length of the finished edge that the ruffle is sewn to.",
+        "12 in",
+        ("1 in", "20 yd"),
+    )
+    fullness = ratio(
+        "fullness",
+        "Length of the strip before gathering, for each length of edge.",
+        "2",
+        ("1", "6"),
+        basis=PRACTICE,
+    )
+    make = count("how many", "How many such ruffles are made, two for a pair.", 1, 50)
+    ends = choice(
+        "ends",
+        "Open when the ends are hemmed or caught in a seam, ring when they join in a round.",
+        OPEN,
+        RING,
+        group=SEWING,
+    )
+    end_allowance = length(
+        "end allowance",
+        "Added at each open end for its hem or seam.",
+        "1/4 in",
+        ("0 in", "3 in"),
+        group=SEWING,
+        basis=PRACTICE,
+    )
+    strip_join = choice(
+        "join of strips",
+        "Straight seam, or a diagonal one that lies flatter.",
+        STRAIGHT,
+        DIAGONAL,
+        group=SEWING,
+    )
+    strip_allowance = length(
+        "strip allowance",
+        "Allowance of a straight seam between strips.",
+        "1/4 in",
+        ("1/16 in", "1 in"),
+        group=SEWING,
+        basis=PRACTICE,
+    )
+    rows_apart = optional_length(
+        "gathering rows apart",
+        "Distance between the two gathering rows, half of it on each side of the seam line.",
+        "1/4 in, or less where the allowance is narrower",
+        ("1/16 in", "1 in"),
+        group=SEWING,
+        basis=published("utah-ruffle"),
+        in_use="rows_distance",
+    )
+    sample_length = length(
+        "sample strip",
+        "Length of the strip to gather as a trial.",
+        "12 in",
+        ("4 in", "1 yd"),
+        group=CLOTH,
+        basis=PRACTICE,
+    )
+
+    @property
+    def gathered_line(self) -> Length:
+        """The line that is gathered on, from the raw edge: the seam that is sewn first."""
+        raise NotImplementedError
+
+    @property
+    def room_for_rows(self) -> Length:
+        """What lies between that line and the nearer finished or raw edge."""
+        return self.gathered_line
+
+    @value("joined strip before gathering", finishes="edge")
+    def ruffle_length(self) -> Length:
+        """So many times the edge as the fullness says, and what open ends take."""
+        gathered = self.fullness * self.edge
+        return gathered if self.ends == RING else gathered + 2 * self.end_allowance
+
+    @value("distance between the gathering rows", basis=published("utah-ruffle"))
+    def rows_distance(self) -> Length:
+        """As asked for, or as is usual, or less where there is less room."""
+        if self.rows_apart is not None:
+            return self.rows_apart
+        return least(USUAL_ROWS_APART, self.room_for_rows)
+
+    @check
+    def both_rows_lie_on_the_ruffle(self) -> None:
+        """Refuse rows that stand so far apart that one leaves the ruffle."""
+        distance, room = self.rows_distance, self.room_for_rows
+        if distance >= 2 * room:
+            wider = f"more {room.label}"
+            raise RefusalError(
+                f"rows_apart {TAPE.say(distance)} puts one row off the edge; "
+                f"use {ways(less_than(self, 'rows_apart', 2 * room), wider)}",
+                "rows_apart",
+            )
+
+    @value("first gathering row, from the raw edge")
+    def first_row(self) -> Length:
+        """Half the distance to one side of the line that is gathered on."""
+        return self.gathered_line - self.rows_distance / 2
+
+    @value("second gathering row, from the raw edge")
+    def second_row(self) -> Length:
+        """Half the distance to the other side of that line."""
+        return self.gathered_line + self.rows_distance / 2
+
+    @value("a quarter of the finished edge")
+    def edge_quarter(self) -> Length:
+        """What lies between two quarter marks."""
+        return self.edge / 4
+
+    @value("sample strip, drawn up")
+    def sample_drawn_up(self) -> Length:
+        """What a sample of that fullness measures when it is gathered."""
+        return self.sample_length / self.fullness
+
+    def joined_strips(
+        self, width: Length, prefix: str = "", usable: Length | None = None
+    ) -> Strips:
+        """The strips of one layer, cut that wide, which join into the ruffle's length."""
+        joined = Joined(self.strip_allowance, self.ends == RING, self.strip_join == DIAGONAL)
+        cloth = self.usable_width if usable is None else usable
+        return Strips(self.ruffle_length, width, cloth, joined, prefix)
+
+
+def note_gathered_length(sheet: Worksheet) -> Value:
+    """The length of the strip before it is gathered, end allowances included."""
+    return sheet["ruffle_length"]
+
+
+def fullness(sheet: Worksheet) -> Fraction:
+    """The fullness that was asked for."""
+    return sheet["fullness"].ratio
+
+
+def note_rows(
+    sheet: Worksheet, line: Value, room: Value, given: Length | None
+) -> tuple[Value, Value]:
+    """Note the two gathering rows, one on each side of the line that is gathered on.
+
+    `line` is measured from the raw edge; `room` is what lies between it and the nearer finished
+    or raw edge. Raises RefusalError when the rows stand so far apart that one leaves the ruffle.
+    """
+    distance = min(ROWS_APART, room.length) if given is None else given
+    if distance >= 2 * room.length:
+        tape, wider = Tape(finest=32), f"more {room.label}"
+        raise RefusalError(
+            f"rows_apart {tape.say(distance)} puts one row off the edge; "
+            f"use {ways(less_than(sheet.technique, 'rows_apart', 2 * room.length), wider)}",
+            "rows_apart",
+        )
+    basis = published("utah-ruffle") if given is None else GIVEN
+    apart = sheet.note(
+        "rows_distance", "distance between the gathering rows", distance, "", basis=basis
+    )
+    outer = sheet.note(
+        "first_row", "first gathering row, from the raw edge", line.length - distance / 2,
+        "{line} - {apart} / 2", line=line, apart=apart,
+    )  # fmt: skip
+    inner = sheet.note(
+        "second_row", "second gathering row, from the raw edge", line.length + distance / 2,
+        "{line} + {apart} / 2", line=line, apart=apart,
+    )  # fmt: skip
+    return outer, inner
+
+
+def strip_piece(
+    sheet: Worksheet, name: str, cloth: str, prefix: str = "", marks: tuple[Mark, ...] = ()
+) -> Piece:
+    """The cut piece of a set of strips noted by `strips.note_strips`."""
+    return Piece(
+        name,
+        cloth,
+        sheet[f"{prefix}strips"].whole * sheet["make"].whole,
+        sheet[f"{prefix}cut_width"],
+        sheet[f"{prefix}strip_length"],
+        Grain.CROSS,
+        marks,
+    )
+
+
+def note_gathered_strips(
+    sheet: Worksheet, cloth: Cloth, prefix: str = "", cloth_width: str = "cloth_width"
+) -> Value:
+    """Note the strips of one layer, cut `{prefix}cut_width` wide; returns how many for one."""
+    usable = note_usable_width(sheet, cloth, cloth_width)
+    ring, diagonal = sheet["ends"].amount == RING, sheet["strip_join"].amount == DIAGONAL
+    wanted, width = sheet["ruffle_length"], sheet[f"{prefix}cut_width"]
+    return note_strips(sheet, StripsWanted(usable, wanted, width, ring, diagonal, prefix))

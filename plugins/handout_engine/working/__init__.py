@@ -1,0 +1,1 @@
+"""What every technique is and hands over: its sheet of values, pieces, steps, cautions."""

@@ -1,0 +1,268 @@
+"""What every technique is: declared inputs, values worked out from them, and what is made of those.
+
+A technique declares its values as methods (`@value("facing strip, cut width")`); the body of each
+is its formula. A value is worked out when it is asked for and once, so a reference to it, or a
+table of sizes, costs no more than what it hangs on. Pieces, steps and pictures are collected on
+worksheets, each kind when it is asked for.
+"""
+
+from __future__ import annotations
+
+from abc import ABC, abstractmethod
+from collections.abc import Callable, Mapping
+from functools import cached_property
+from typing import ClassVar, Self, TypeVar
+
+from handout_engine.amounts.expressions import unheard
+from handout_engine.amounts.inputs import Input, declared_inputs
+from handout_engine.amounts.kinds import Raw
+from handout_engine.amounts.refusals import RefusalError, RefusalsError, nearest_name, quoted
+from handout_engine.amounts.saying import Amount
+from handout_engine.amounts.sources import GIVEN
+from handout_engine.amounts.values import Value
+from handout_engine.amounts.working_out import Group, Holder, as_said, named
+from handout_engine.working.layouts import Layout
+from handout_engine.working.shortfalls import (
+    check_all_said,
+    refuse_less_than_nothing,
+    refuse_too_short,
+)
+from handout_engine.working.workings import Supply, Working
+from handout_engine.working.worksheet import Worksheet
+
+
+class Technique(Holder, ABC):
+    """A way of making something, with the measurements it needs.
+
+    `known_by` names the picture that shows what is its own, where the finished thing looks like
+    that of another technique; left empty, it is the finished thing. Two techniques of one kind with
+    equal inputs are equal.
+    """
+
+    title: ClassVar[str]
+    family: ClassVar[str]
+    summary: ClassVar[str]
+    known_by: ClassVar[str] = ""
+
+    def __init__(self, **written: object) -> None:
+        """Take the inputs that are given; a plain number is read as what the input holds.
+
+        Raises TypeError for a name that is no input.
+        """
+        super().__init__()
+        declared = {each.name: each for each in declared_inputs(type(self))}
+        if unknown := written.keys() - declared.keys():
+            raise TypeError(f"{self.key()} has no input {', '.join(sorted(unknown))}")
+        self._defaults = {
+            name: None if each.default is None else each.kind.read(each.default)
+            for name, each in declared.items()
+        }
+        self._amounts: dict[str, Amount] = {**self._defaults, **_plainly(written)}
+        self._inputs: dict[str, Value] = {}
+        self._read: dict[str, object] = {}
+        for name, amount in _plainly(self.usual).items():
+            self._defaults[name] = amount
+            if self._amounts[name] is None:
+                self._amounts[name] = amount
+        self._read.clear()
+
+    @property
+    def usual(self) -> Mapping[str, object]:
+        """Inputs that hang on another input, with what each is when it is left out."""
+        return {}
+
+    def given(self, asked: Input) -> object:
+        """One of its inputs, named."""
+        if asked.name not in self._read:
+            amount = self._amounts[asked.name]
+            self._read[asked.name] = (
+                None if amount is None else named(amount, self._input(asked, amount))
+            )
+        return self._read[asked.name]
+
+    def noted(self, name: str) -> Amount:
+        """An input as its working says it and as references take it."""
+        return self._amounts[name]
+
+    def with_inputs(self, **written: object) -> Self:
+        """The same technique with some of its inputs given anew."""
+        own = {name: self._amounts[name] for name in self.written}
+        return type(self)(**{**own, **written})
+
+    @property
+    def written(self) -> tuple[str, ...]:
+        """The names of the inputs that are not left to their default."""
+        return tuple(
+            each.name
+            for each in declared_inputs(type(self))
+            if self._amounts[each.name] != self._defaults[each.name]
+        )
+
+    @cached_property
+    def inputs(self) -> Mapping[str, Value]:
+        """Every declared input as a named value."""
+        return {
+            each.name: self._input(each, self.noted(each.name))
+            for each in declared_inputs(type(self))
+        }
+
+    def _input(self, asked: Input, amount: Amount) -> Value:
+        """An input as a value; a default rests on its own basis, what is written was given."""
+        usual = self._amounts[asked.name] == self._defaults[asked.name]
+        return Value(
+            asked.name,
+            asked.label,
+            amount,
+            asked.basis if usual else GIVEN,
+            saying=asked.kind.saying,
+            group=asked.group,
+        )
+
+    def __eq__(self, other: object) -> bool:
+        """Equal inputs make equal techniques."""
+        if type(other) is not type(self):
+            return NotImplemented
+        assert isinstance(other, Technique)
+        return self._amounts == other._amounts
+
+    def __hash__(self) -> int:
+        """By kind and inputs, so that what was worked out can be kept."""
+        return hash((type(self), *self._amounts.values()))
+
+    @classmethod
+    def key(cls) -> str:
+        """The name authors write: the module's name with hyphens."""
+        return cls.__module__.rpartition(".")[2].replace("_", "-")
+
+    def cut(self, sheet: Worksheet) -> None:
+        """Put the pieces, their seams, layouts and charts on the worksheet."""
+
+    def sew(self, sheet: Worksheet) -> None:
+        """Put the supplies, cautions, sample and steps on the worksheet."""
+
+    def draw(self, sheet: Worksheet) -> None:
+        """Put the pictures on the worksheet."""
+
+    def whole(self) -> Worksheet | None:
+        """One worksheet with everything on it, where parts are not worked out one by one."""
+        return None
+
+    @cached_property
+    def _whole(self) -> Worksheet | None:
+        return self.whole()
+
+    def _collected(self, collect: Callable[[Worksheet], None]) -> Worksheet:
+        if self._whole is not None:
+            return self._whole
+        sheet = Worksheet(technique=self)
+        with unheard():
+            collect(sheet)
+        return sheet
+
+    @cached_property
+    def cutting(self) -> Worksheet:
+        """What is cut."""
+        return self._collected(self.cut)
+
+    @cached_property
+    def sewing(self) -> Worksheet:
+        """What is sewn."""
+        return self._collected(self.sew)
+
+    @cached_property
+    def drawing(self) -> Worksheet:
+        """What is drawn."""
+        return self._collected(self.draw)
+
+    @property
+    def layouts(self) -> list[Layout]:
+        """How the pieces lie on each cloth."""
+        laid = [each.layout for each in self.made_groups() if isinstance(each, Bought)]
+        return [*laid, *self.cutting.layouts]
+
+    @property
+    def supplies(self) -> list[Supply]:
+        """What to buy and have ready: the cloths first."""
+        bought = [each.supply for each in self.made_groups() if isinstance(each, Bought)]
+        return [*bought, *self.sewing.supplies]
+
+    @property
+    def values(self) -> Mapping[str, Value]:
+        """All values by name, each after what it needs; raises RefusalError."""
+        return {**super().values, **self.cutting.values, **self.sewing.values}
+
+    def finished_edge(self, name: str) -> Value:
+        """The input or value of that name which a strip finishes."""
+        return self.inputs[name] if name in self.inputs else super().finished_edge(name)
+
+    def check_noted(self, sheet: Worksheet) -> None:
+        """Refuse what is below nothing, and strips that do not reach along their edge."""
+        for value in sheet.values.values():
+            refuse_less_than_nothing(value, self.written)
+        for strip, edge in sheet.finishing:
+            refuse_too_short(strip, edge, self.written)
+
+    def work(self) -> Working:
+        """The working, checked as a whole; raises RefusalError when it cannot be sewn.
+
+        Its pictures are drawn when they are asked for.
+        """
+        self.look()
+        for declared in self.declared.values():
+            if (value := self.result(declared).value) is not None:
+                refuse_less_than_nothing(value, self.written)
+        for strip, edge in self.finishing():
+            refuse_too_short(strip, edge, self.written)
+        for value in self.values.values():
+            refuse_less_than_nothing(value, self.written)
+        self.check_noted(self.cutting)
+        self.check_noted(self.sewing)
+        working = Working(self)
+        check_all_said(working, self.written)
+        return working
+
+
+def _plainly(written: Mapping[str, object]) -> dict[str, Amount]:
+    return {name: as_said(amount) for name, amount in written.items()}
+
+
+class Bought(Group, ABC):
+    """Something that is bought by the length, and how the pieces lie on it."""
+
+    @property
+    @abstractmethod
+    def layout(self) -> Layout:
+        """How the pieces lie on it; raises RefusalError where they do not fit."""
+
+    @property
+    @abstractmethod
+    def supply(self) -> Supply:
+        """What to buy of it."""
+
+
+Made = TypeVar("Made", bound=Technique)
+
+
+def make(technique: type[Made], written: Mapping[str, Raw]) -> Made:
+    """Read the inputs that were written and make the technique with them.
+
+    Raises RefusalsError with every unknown, unreadable or out-of-bounds input at once.
+    """
+    known = {each.name: each for each in declared_inputs(technique)}
+    refusals: list[RefusalError] = []
+    amounts = {}
+    for name, raw in written.items():
+        try:
+            amounts[name] = _declared(known, name).kind.read(raw)
+        except RefusalError as refusal:
+            refusals.append(refusal if refusal.field else refusal.about(name))
+    if refusals:
+        raise RefusalsError(refusals)
+    return technique(**amounts)
+
+
+def _declared(known: Mapping[str, Input], name: str) -> Input:
+    if name not in known:
+        shown = quoted(name)
+        raise RefusalError(f'there is no input "{shown}"{nearest_name(name, known)}', shown)
+    return known[name]
