@@ -15,7 +15,7 @@ from handout_engine.pages.blocks import REFERENCE, Block, Written, read_block
 from handout_engine.pages.page import Page, work_page
 from handout_engine.pages.problems import Inline
 from handout_engine.pages.sized import fitted
-from handout_engine.register import find, keys
+from handout_engine.register import find, known
 from handout_site.fences import OF_PAGE, Fence, Mention, Scan, scan, signature
 from handout_site.mappings import Document, DocumentError, Plain, read_mapping
 from handout_site.slips import Slip
@@ -128,9 +128,9 @@ def read_handout(markdown: str, file: str, terms: Terms, first_line: int = 1) ->
 
 def made_for(blocks: Sequence[Block], fit: Mapping[str, str]) -> list[Block]:
     """The blocks with their garments made to a size and measures, each given what it asks for."""
-    garments = {each.technique for each in blocks if each.is_garment} & set(keys())
-    known = {key: [each.name for each in declared_inputs(find(key))] for key in garments}
-    return fitted(blocks, fit, known)
+    garments = {each.technique for each in blocks if each.is_garment and known(each.technique)}
+    asked = {key: [each.name for each in declared_inputs(find(key))] for key in garments}
+    return fitted(blocks, fit, asked)
 
 
 def read_blocks(markdown: str, file: str, first_line: int = 1) -> tuple[list[Block], list[Slip]]:

@@ -32,8 +32,7 @@ from handout_engine.amounts.inputs import declared_inputs
 from handout_engine.amounts.kinds import LengthKind
 from handout_engine.amounts.lengths import Length
 from handout_engine.amounts.refusals import RefusalError, RefusalsError
-from handout_engine.register import find
-from handout_engine.register import technique_keys as keys
+from handout_engine.register import find, technique_keys
 from handout_engine.working.technique import make
 from handout_site.closing import with_closing_parts
 from handout_site.paper import with_notes
@@ -138,7 +137,7 @@ def page(number: int, blocks: list[tuple[str, dict[str, str]]]) -> str:
 
 def varied_blocks() -> Iterator[tuple[str, dict[str, str]]]:
     """Every technique in turn, without end, with measures that are seldom the same."""
-    for turn, key in enumerate(cycle(keys())):
+    for turn, key in enumerate(cycle(technique_keys())):
         yield key, varied(key, turn)
 
 

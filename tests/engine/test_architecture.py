@@ -1,9 +1,12 @@
 """Arrows point one way, the engine stays pure, and every module stays readable."""
 
 import ast
+from graphlib import TopologicalSorter
 from pathlib import Path
 
 import pytest
+
+from handout_engine.register import find, keys
 
 PLUGINS = Path(__file__).parents[2] / "plugins"
 ENGINE = PLUGINS / "handout_engine"
@@ -14,12 +17,30 @@ PURE = {
     "numbers", "operator", "pkgutil", "re", "string", "textwrap", "types", "typing", "unicodedata",
     "xml",
 }  # fmt: skip
-BEYOND = {"units.py": {"pint"}}
+BEYOND = {"amounts/units.py": {"pint"}}
 ONE_PLACE = {
-    # finds the technique modules beside itself, by name
-    "importlib": {"techniques/__init__.py", "garments/__init__.py"},
-    "pkgutil": {"techniques/__init__.py", "garments/__init__.py"},
+    # finds the technique modules in the rooms of their families, by name
+    "importlib": {"register.py"},
+    "pkgutil": {"register.py"},
 }
+BELOW = {
+    "amounts": "",
+    "geometry": "amounts",
+    "drawing": "amounts geometry",
+    "working": "amounts geometry drawing",
+    "cloth": "amounts geometry drawing working",
+    "shared": "amounts geometry drawing working cloth",
+    "bodies": "amounts",
+    "drafting": "amounts geometry drawing working cloth bodies",
+    "families": "amounts geometry drawing working cloth shared bodies drafting",
+    "register": "amounts working drafting families",
+    "paper": "amounts geometry drawing working bodies",
+    "pages": "amounts geometry drawing working cloth bodies paper register",
+}
+"""The rooms of the engine, and into which of them each may look besides itself."""
+DRAFTED = {"garments", "nursery"}
+"""The families that are sized to a baby: no other looks at bodies and drafts."""
+FAMILIES = sorted(path.parent for path in (ENGINE / "families").glob("*/__init__.py"))
 
 
 def modules(folder: Path) -> list[Path]:
@@ -62,35 +83,59 @@ def test_the_engine_opens_no_file_and_evaluates_no_text(path):
     assert calls.isdisjoint({"open", "eval", "exec", "compile", "__import__", "print", "input"})
 
 
-@pytest.mark.parametrize("family", ["techniques", "garments"])
-def test_techniques_and_garments_do_not_look_into_each_other(family):
-    folder = ENGINE / family
-    for path in modules(folder) if folder.is_dir() else ():
-        if path.name == "__init__.py":
-            continue
-        inside = {name for name in imported(path) if name.startswith(f"handout_engine.{family}")}
-        assert inside == set(), named(path)
+def room_of(name: str) -> str:
+    """The room of a module by its full name; of the families each is a room of its own."""
+    first, *rest = name.split(".")[1:] or [""]
+    return f"{first}/{rest[0]}" if first == "families" and rest else first
 
 
-LOOKS_UP = ("pages.py", "authored.py", "questions.py", "browser.py",
-            "fragments/gallery.py", "fragments/library.py", "fragments/form.py")  # fmt: skip
+def seen_from(path: Path) -> set[str]:
+    """The rooms besides its own into which a module of the engine looks."""
+    own = room_of(".".join(path.relative_to(PLUGINS).with_suffix("").parts))
+    names = {name for name in imported(path) if name.startswith("handout_engine.")}
+    return {room_of(name) for name in names} - {own}
 
 
-def importing(*wanted: str) -> set[str]:
-    """The engine's modules outside both registers that import one of these, or what is in it."""
-    return {
-        path.relative_to(ENGINE).as_posix()
-        for path in modules(ENGINE)
-        if not {"techniques", "garments"} & set(path.parts)
-        and any(f"{name}.".startswith(f"{each}.") for name in imported(path) for each in wanted)
-    }
+@pytest.mark.parametrize("room", sorted(BELOW))
+def test_arrows_between_rooms_point_one_way(room):
+    folder = ENGINE / room
+    for path in modules(folder) if folder.is_dir() else [ENGINE / f"{room}.py"]:
+        assert seen_from(path) <= set(BELOW[room].split()), named(path)
 
 
-def test_the_vocabulary_does_not_know_the_techniques_and_garments():
-    """Only the register does, and only what looks one up by name asks the register."""
-    registers = ("handout_engine.techniques", "handout_engine.garments")
-    assert importing(*registers) == {"register.py"}
-    assert importing("handout_engine.register") <= set(LOOKS_UP)
+def test_the_table_of_arrows_knows_every_room_and_makes_no_ring():
+    rooms = {path.relative_to(ENGINE).with_suffix("").parts[0] for path in modules(ENGINE)}
+    assert rooms - {"__init__"} == set(BELOW)
+    arrows = {room: set(below.split()) for room, below in BELOW.items()}
+    assert set(TopologicalSorter(arrows).static_order()) == set(BELOW)
+
+
+@pytest.mark.parametrize("family", FAMILIES, ids=lambda path: path.name)
+def test_only_what_is_sized_to_a_baby_looks_at_bodies_and_drafts(family):
+    looks = {room for path in modules(family) for room in seen_from(path)}
+    assert looks.isdisjoint({"bodies", "drafting"}) or family.name in DRAFTED
+
+
+@pytest.mark.parametrize("family", FAMILIES, ids=lambda path: path.name)
+def test_a_family_opens_with_a_list_of_its_techniques_and_nothing_else(family):
+    tree = ast.parse((family / "__init__.py").read_text(encoding="utf-8"))
+    assert len(tree.body) == 1
+    about, _, listed = (ast.get_docstring(tree) or "").partition("\n\n")
+    assert about
+    members = [find(key) for key in keys() if find(key).family == family.name]
+    assert " ".join(listed.split()) == " ".join(f"- {m.key()}: {m.summary}" for m in members)
+    assert {member.__module__.split(".")[2] for member in members} == {family.name}
+
+
+LOOKS_UP = {
+    "page.py", "authored.py", "questions.py",
+    "fragments/gallery.py", "fragments/library.py",
+}  # fmt: skip
+
+
+def test_only_what_looks_a_technique_up_by_name_asks_the_register():
+    asking = {path for path in modules(ENGINE) if "register" in seen_from(path)}
+    assert {path.relative_to(ENGINE / "pages").as_posix() for path in asking} == LOOKS_UP
 
 
 @pytest.mark.parametrize("path", modules(PLUGINS), ids=named)
@@ -118,8 +163,8 @@ def test_every_module_and_everything_public_in_it_says_what_it_is(path):
 
 
 def test_the_walk_sees_an_import_inside_a_function():
-    assert "handout_engine.amounts.units" in imported(ENGINE / "reading.py")
-    assert "pint" in imported(ENGINE / "units.py")
+    assert "handout_engine.amounts.units" in imported(ENGINE / "amounts/reading.py")
+    assert "pint" in imported(ENGINE / "amounts/units.py")
 
 
 def test_nothing_of_the_engine_is_run_by_tests_alone():

@@ -35,20 +35,16 @@ from handout_engine.drawing.scene import (
     rectangle,
 )
 from handout_engine.drawing.svg import svg
-from handout_engine.working.technique import Technique, make
+from handout_engine.working.technique import make
 from handout_engine.working.workings import Working
 from worked import INCHES
 from written_inputs import inputs_of
 
 SIZES = ("50", "74", "98")
 EXAMPLES = settings.default.max_examples // 6
-EVERY = tuple(dict.fromkeys((*register.keys(), *register.garment_keys())))
+EVERY = register.keys()
 
 of_everything = pytest.mark.parametrize("key", EVERY)
-
-
-def found(key: str) -> type[Technique]:
-    return register.find_garment(key) if key in set(register.garment_keys()) else register.find(key)
 
 
 def scenes(working: Working) -> Iterator[Scene]:
@@ -69,7 +65,7 @@ def check_drawings(working: Working) -> None:
 
 @of_everything
 def test_every_arrow_is_as_long_as_it_says(key):
-    check_drawings(make(found(key), {}).work())
+    check_drawings(make(register.find(key), {}).work())
 
 
 @pytest.mark.parametrize("key", register.garment_keys())
@@ -80,7 +76,7 @@ def test_every_arrow_is_as_long_as_it_says_at_every_size(key):
 
 @of_everything
 def test_every_arrow_is_as_long_as_it_says_whatever_is_made(key):
-    technique = found(key)
+    technique = register.find(key)
 
     @settings(max_examples=EXAMPLES, phases=[Phase.generate])
     @given(st.data())
@@ -159,6 +155,6 @@ def test_what_is_drawn_as_long_as_it_is_needs_no_words():
 
 def test_techniques_and_garments_have_dimensions_to_be_measured():
     """The tests above would pass if drawings had none."""
-    workings = [make(found(key), {}).work() for key in EVERY]
+    workings = [make(register.find(key), {}).work() for key in EVERY]
     every = chain.from_iterable(scene.shapes for each in workings for scene in scenes(each))
     assert sum(isinstance(shape, Dimension) for shape in every) > 400

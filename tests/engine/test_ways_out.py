@@ -31,7 +31,7 @@ from ways_out import Way, check_way_out, faults, worked
 from ways_out import ways as read_ways
 from written_inputs import amounts
 
-KEYS = sorted({*register.keys(), *register.garment_keys()})
+KEYS = register.keys()
 GARMENTS = set(register.garment_keys())
 SEARCHING = settings.default.max_examples > 100
 DRAWS, DRAFTS = (1000, 1000) if SEARCHING else (5, 2)
@@ -82,7 +82,7 @@ FOUND: list[tuple[str, dict[str, Raw]]] = [
 
 def found(key: str) -> type[Technique]:
     """The technique or garment of a name."""
-    return register.find_garment(key) if key in GARMENTS else register.find(key)
+    return register.find(key)
 
 
 def few_inputs(technique: type[Technique]) -> st.SearchStrategy[Mapping[str, Raw]]:

@@ -36,13 +36,13 @@ def plain(name: str) -> str:
 
 
 def page_of(key: str) -> str:
-    return plain(f"garment-{key}" if key in set(register.garment_keys()) else find(key).family)
+    return plain(f"garment-{key}" if register.is_garment(key) else find(key).family)
 
 
 def part_of(key: str) -> str:
     """What a page says of one technique, or the whole page of a garment."""
     text = page_of(key)
-    if key in set(register.garment_keys()):
+    if register.is_garment(key):
         return text
     return text.split(f"{{ #{key} }}", 1)[1].split("\n## ", 1)[0]
 
@@ -82,7 +82,7 @@ def test_every_value_and_every_piece_of_the_defaults_is_named(key):
 
 def test_every_edge_of_every_garment_is_in_the_table_of_edges():
     table = plain("garments").split("## Edges")[1]
-    for key in sorted(register.garment_keys()):
+    for key in register.garment_keys():
         for name in make(find(key), {}).work().values:
             if name.endswith("_edge"):
                 row = next(line for line in table.split("\n") if line.startswith(f"| {name} |"))
@@ -141,7 +141,7 @@ def test_the_pages_build_strictly_and_every_link_leads_somewhere(tmp_path):
     site.write("site_src/mkdocs.yml", settings.replace(line, f"{line}\n  - Reference: reference/"))
     built = site.build()
     assert built.warnings == []
-    for key in sorted(register.technique_keys()):
+    for key in register.technique_keys():
         assert f'id="{key}"' in built.page(f"reference/{find(key).family}.html")
     assert "reference/" in SETTINGS.read_text(encoding="utf-8")
 

@@ -6,7 +6,7 @@ import re
 import pytest
 
 from handout_engine.amounts.saying import Tape
-from handout_engine.register import find_garment as find
+from handout_engine.register import find_garment
 from handout_engine.working.technique import make
 from small_sites import site_of
 
@@ -51,7 +51,7 @@ def pages_of(built):
 
 
 def said(size, name):
-    return Tape().say(make(find("slip"), {"size": size}).work().named[name].amount)
+    return Tape().say(make(find_garment("slip"), {"size": size}).work().named[name].amount)
 
 
 @pytest.mark.parametrize("size", ["50", "56", "62", "68"])
@@ -119,6 +119,6 @@ def test_a_scenario_may_name_the_sizes_or_the_one_baby(tmp_path):
     own = "size: 62\nmeasures:\n  chest: 41 cm\n"
     one = site_of(tmp_path / "b", {"garments/slip.md": SLIP}, scenario=own).build()
     assert pages_of(one) == ["slip.html"]
-    baby = make(find("slip"), {"size": "62", "chest": "41 cm"}).work()
+    baby = make(find_garment("slip"), {"size": "62", "chest": "41 cm"}).work()
     hem = Tape().say(baby.named["hem_edge"].amount)
     assert f"Round the hem: {hem}" in one.words("handouts/garments/slip.html")

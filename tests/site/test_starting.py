@@ -33,11 +33,11 @@ def new(folder: Path, name: str, *words: str) -> Result:
 
 
 def text_of(key: str) -> str:
-    is_garment = key in set(register.garment_keys())
+    is_garment = register.is_garment(key)
     return starting_page("trial/page", find(key), "handouts/trial/page.md", is_garment=is_garment)
 
 
-@pytest.mark.parametrize("key", [*register.technique_keys(), *register.garment_keys()])
+@pytest.mark.parametrize("key", register.keys())
 def test_the_page_of_every_technique_and_garment_has_nothing_to_mend(key):
     text = text_of(key)
     handout = read_handout(text, "page.md", Terms())
@@ -49,7 +49,7 @@ def test_the_page_of_every_technique_and_garment_has_nothing_to_mend(key):
         assert f"## {heading}\n" in text
 
 
-@pytest.mark.parametrize("key", [*register.technique_keys(), *register.garment_keys()])
+@pytest.mark.parametrize("key", register.keys())
 def test_every_input_that_it_suggests_is_one_with_its_default(key):
     suggested = [line.removeprefix("# ").partition(": ") for line in text_of(key).split("\n")
                  if line.startswith("# ") and ": " in line]  # fmt: skip

@@ -23,7 +23,7 @@ from handout_engine.pages.ordering import in_order, named, twins
 from handout_engine.pages.problems import Inline, Problem
 from handout_engine.pages.sized import following, sized
 from handout_engine.paper.sheets import Sheet
-from handout_engine.register import find, find_of_kind, keys
+from handout_engine.register import find, find_of_kind, known
 from handout_engine.working.technique import Technique, make
 from handout_engine.working.workings import Working
 
@@ -114,7 +114,7 @@ def work_page(
 
 def _asked(blocks: Sequence[Block]) -> dict[str, list[str]]:
     """The names of the inputs of each garment on the page; of none that is not there."""
-    garments = {each.technique for each in blocks if each.is_garment} & set(keys())
+    garments = {each.technique for each in blocks if each.is_garment and known(each.technique)}
     return {key: [each.name for each in declared_inputs(find(key))] for key in garments}
 
 

@@ -10,8 +10,7 @@ from typing import Any
 
 import click
 
-from handout_engine import register
-from handout_engine.register import find
+from handout_engine.register import find, garment_keys, technique_keys
 from handout_site.reference import baby, block, commands, scenarios, workable
 
 FOLDER = "reference/"
@@ -37,8 +36,8 @@ def pages(console: click.Group) -> dict[str, str]:
 
 def families() -> dict[str, list[str]]:
     """The names of all techniques and garments by family: garments first, then by the alphabet."""
-    found: dict[str, list[str]] = {GARMENTS: list(register.garment_keys())}
-    for key in sorted(register.technique_keys(), key=lambda each: (find(each).family, each)):
+    found: dict[str, list[str]] = {GARMENTS: list(garment_keys())}
+    for key in sorted(technique_keys(), key=lambda each: (find(each).family, each)):
         found.setdefault(find(key).family, []).append(key)
     return found
 
