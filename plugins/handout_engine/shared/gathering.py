@@ -19,9 +19,10 @@ from handout_engine.amounts.saying import Tape
 from handout_engine.amounts.sources import GIVEN, PRACTICE, published
 from handout_engine.amounts.values import Value
 from handout_engine.amounts.ways_out import less_than, ways
-from handout_engine.amounts.working_out import check, constant, value
+from handout_engine.amounts.working_out import Group, check, constant, value
 from handout_engine.cloth.cloth import Cloth, ClothInputs, note_usable_width
 from handout_engine.shared.strips import Joined, Strips, StripsWanted, note_strips
+from handout_engine.working.technique import Technique
 from handout_engine.working.workings import Grain, Mark, Piece
 from handout_engine.working.worksheet import Worksheet
 
@@ -97,50 +98,11 @@ class GatherInputs(ClothInputs):
         basis=PRACTICE,
     )
 
-    @property
-    def gathered_line(self) -> Length:
-        """The line that is gathered on, from the raw edge: the seam that is sewn first."""
-        raise NotImplementedError
-
-    @property
-    def room_for_rows(self) -> Length:
-        """What lies between that line and the nearer finished or raw edge."""
-        return self.gathered_line
-
     @value("joined strip before gathering", finishes="edge")
     def ruffle_length(self) -> Length:
         """So many times the edge as the fullness says, and what open ends take."""
         gathered = self.fullness * self.edge
         return gathered if self.ends == RING else gathered + 2 * self.end_allowance
-
-    @value("distance between the gathering rows", basis=published("utah-ruffle"))
-    def rows_distance(self) -> Length:
-        """As asked for, or as is usual, or less where there is less room."""
-        if self.rows_apart is not None:
-            return self.rows_apart
-        return least(USUAL_ROWS_APART, self.room_for_rows)
-
-    @check
-    def both_rows_lie_on_the_ruffle(self) -> None:
-        """Refuse rows that stand so far apart that one leaves the ruffle."""
-        distance, room = self.rows_distance, self.room_for_rows
-        if distance >= 2 * room:
-            wider = f"more {room.label}"
-            raise RefusalError(
-                f"rows_apart {TAPE.say(distance)} puts one row off the edge; "
-                f"use {ways(less_than(self, 'rows_apart', 2 * room), wider)}",
-                "rows_apart",
-            )
-
-    @value("first gathering row, from the raw edge")
-    def first_row(self) -> Length:
-        """Half the distance to one side of the line that is gathered on."""
-        return self.gathered_line - self.rows_distance / 2
-
-    @value("second gathering row, from the raw edge")
-    def second_row(self) -> Length:
-        """Half the distance to the other side of that line."""
-        return self.gathered_line + self.rows_distance / 2
 
     @value("a quarter of the finished edge")
     def edge_quarter(self) -> Length:
@@ -159,6 +121,47 @@ class GatherInputs(ClothInputs):
         joined = Joined(self.strip_allowance, self.ends == RING, self.strip_join == DIAGONAL)
         cloth = self.usable_width if usable is None else usable
         return Strips(self.ruffle_length, width, cloth, joined, prefix)
+
+
+class GatheringRows(Group):
+    """The two rows of long stitches, one on each side of the line that is gathered on."""
+
+    def __init__(
+        self, technique: Technique, line: Length, room: Length, apart: Length | None
+    ) -> None:
+        """Take the line, from the raw edge, the room from it to the nearer edge, what is asked for.
+
+        `technique` is the one that asks with its input `rows_apart`.
+        """
+        super().__init__()
+        self.technique, self.line, self.room, self.apart = technique, line, room, apart
+
+    @value("distance between the gathering rows", basis=published("utah-ruffle"))
+    def rows_distance(self) -> Length:
+        """As asked for, or as is usual, or less where there is less room."""
+        return least(USUAL_ROWS_APART, self.room) if self.apart is None else self.apart
+
+    @check
+    def both_rows_lie_on_the_ruffle(self) -> None:
+        """Refuse rows that stand so far apart that one leaves the ruffle."""
+        distance, most = self.rows_distance, 2 * self.room
+        if distance >= most:
+            less = less_than(self.technique, "rows_apart", most)
+            raise RefusalError(
+                f"rows_apart {TAPE.say(distance)} puts one row off the edge; "
+                f"use {ways(less, f'more {self.room.label}')}",
+                "rows_apart",
+            )
+
+    @value("first gathering row, from the raw edge")
+    def first_row(self) -> Length:
+        """Half the distance to one side of the line."""
+        return self.line - self.rows_distance / 2
+
+    @value("second gathering row, from the raw edge")
+    def second_row(self) -> Length:
+        """Half the distance to the other side of the line."""
+        return self.line + self.rows_distance / 2
 
 
 def note_gathered_length(sheet: Worksheet) -> Value:

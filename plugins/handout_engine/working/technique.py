@@ -60,6 +60,7 @@ class Technique(Holder, ABC):
         self._amounts: dict[str, Amount] = {**self._defaults, **_plainly(written)}
         self._inputs: dict[str, Value] = {}
         self._read: dict[str, object] = {}
+        self._sheets: list[Worksheet] = []
         for name, amount in _plainly(self.usual).items():
             self._defaults[name] = amount
             if self._amounts[name] is None:
@@ -155,6 +156,7 @@ class Technique(Holder, ABC):
         if self._whole is not None:
             return self._whole
         sheet = Worksheet(technique=self)
+        self._sheets.append(sheet)
         with unheard():
             collect(sheet)
         return sheet
@@ -167,12 +169,19 @@ class Technique(Holder, ABC):
     @cached_property
     def sewing(self) -> Worksheet:
         """What is sewn."""
+        _ = self.cutting
         return self._collected(self.sew)
 
     @cached_property
     def drawing(self) -> Worksheet:
         """What is drawn."""
+        _ = self.sewing
         return self._collected(self.draw)
+
+    def find(self, name: str) -> Value | None:
+        """A value by its whole name, worked out or noted on a worksheet; None for no such value."""
+        noted = (sheet.values[name] for sheet in self._sheets if name in sheet.values)
+        return super().find(name) or next(noted, None)
 
     @property
     def layouts(self) -> list[Layout]:

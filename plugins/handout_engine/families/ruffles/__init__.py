@@ -1,5 +1,7 @@
 """Ruffles: a strip, or a ring, longer than the edge it is sewn to.
 
+- banded-ruffle: Two strips sewn together and folded; the wider facing turns up as a band along the
+  edge.
 - centre-gathered-ruffle: A strip finished along both edges, gathered along its middle and stitched
   on as a trim.
 - circular-flounce: Cut as a ring or as arcs, so that it lies smooth along its seam and ripples at

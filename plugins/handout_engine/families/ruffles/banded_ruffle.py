@@ -16,7 +16,7 @@ from handout_engine.amounts.working_out import check, constant, group, value
 from handout_engine.cloth.cloth import ClothBought
 from handout_engine.families.ruffles.banded_ruffle_pictures import add_banded_pictures
 from handout_engine.families.ruffles.edge_seams import EdgeSeamInputs, add_edge_seam_steps
-from handout_engine.shared.gathering import GatherInputs, strip_piece
+from handout_engine.shared.gathering import GatheringRows, GatherInputs, strip_piece
 from handout_engine.shared.gathering_steps import (
     add_gathering_steps,
     add_gathering_supplies,
@@ -205,6 +205,11 @@ class BandedRuffle(EdgeSeamInputs, GatherInputs):
     def strips_of_facing(self) -> Strips:
         """The strips of the facing, of its own cloth where that is another."""
         return self.joined_strips(self.facing_cut_width, "facing_", self.facing_usable_width)
+
+    @group
+    def rows(self) -> GatheringRows:
+        """The rows on both sides of the edge seam."""
+        return GatheringRows(self, self.edge_line, self.edge_line, self.rows_apart)
 
     @group
     def cloths(self) -> tuple[ClothBought, ...]:

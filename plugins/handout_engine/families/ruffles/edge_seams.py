@@ -58,7 +58,7 @@ class EdgeSeamInputs(Technique):
         return None if first is None else self.edge_allowance - first
 
     @property
-    def gathered_line(self) -> Length:
+    def edge_line(self) -> Length:
         """The line along which the gathers are first sewn."""
         first = self.edge_first_seam
         return self.edge_allowance if first is None else first
