@@ -201,7 +201,9 @@ class Grouped(Generic[G]):
         if holder is None:
             return self
         if self.name not in holder.groups_made:
-            holder.groups_made[self.name] = self.work(holder)
+            # What is looked at to make it decides about no formula that happens to ask for it.
+            with unheard():
+                holder.groups_made[self.name] = self.work(holder)
         return cast(G, holder.groups_made[self.name])
 
 
