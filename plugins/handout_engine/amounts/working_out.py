@@ -133,7 +133,7 @@ class Told:
 
 
 class Worked(Generic[A]):
-    """A declared value: reading it from a technique works it out."""
+    """A declared value or draft: reading it from a technique works it out."""
 
     def __init__(self, work: Callable[[Any], A], told: Told) -> None:
         """Keep the formula and what it is told with."""
@@ -174,6 +174,17 @@ def value(
     """
     told = Told(label, basis, saying, finishes, difference)
     return lambda work: Worked(work, told)
+
+
+DRAFT = Told("")
+
+
+def drafted(work: Callable[[Any], A]) -> Worked[A]:
+    """Declare what is drawn from values and is none itself, such as an outline: made once.
+
+    What a value reads from it hangs on what the draft was made from.
+    """
+    return Worked(work, DRAFT)
 
 
 G = TypeVar("G", bound="Group | tuple[Group, ...]")
@@ -324,8 +335,8 @@ class Holder:
                 amount = asked.work(self)
         finally:
             _at_work.pop()
-        if amount is None:
-            return Result(None, None, tuple(here.needs))
+        if amount is None or asked.told is DRAFT:
+            return Result(None, amount, tuple(here.needs))
         found = self._value(asked, amount, heard)
         return Result(found, named(found.amount, found), tuple(here.needs))
 
