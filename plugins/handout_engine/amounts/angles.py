@@ -6,7 +6,7 @@ from fractions import Fraction
 from math import acos, asin, atan, cos, degrees, pi, radians, sin, tan
 from typing import overload
 
-from handout_engine.amounts.expressions import Closeness, Expression, called, joined
+from handout_engine.amounts.expressions import Closeness, Expression, called, joined, literal
 from handout_engine.amounts.numbers import Plain, Pure, Ratio, expression_of, irrational, plain
 
 
@@ -50,6 +50,10 @@ class Angle(Pure[Fraction]):
 
 
 PI = Ratio(irrational(pi), Expression(("π",)))
+
+
+ROOT_OF_TWO = Ratio(Fraction(2), literal(2)).root()
+"""From the grain to the bias: the diagonal of a square, for each length of its side."""
 
 
 def sine(angle: Angle) -> Ratio:

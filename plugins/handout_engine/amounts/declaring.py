@@ -37,7 +37,7 @@ class Told:
 
 
 class Worked(Generic[A]):
-    """A declared value: reading it from a technique works it out."""
+    """A declared value or draft: reading it from a technique works it out."""
 
     def __init__(self, work: Callable[[Any], A], told: Told) -> None:
         """Keep the formula and what it is told with."""
@@ -80,6 +80,17 @@ def value(
     return lambda work: Worked(work, told)
 
 
+DRAFT = Told("")
+
+
+def drafted(work: Callable[[Any], A]) -> Worked[A]:
+    """Declare what is drawn from values and is none itself, such as an outline: made once.
+
+    What a value reads from it hangs on what the draft was made from.
+    """
+    return Worked(work, DRAFT)
+
+
 G = TypeVar("G", bound="Group | tuple[Group, ...]")
 
 
@@ -105,7 +116,9 @@ class Grouped(Generic[G]):
         if holder is None:
             return self
         if self.name not in holder.groups_made:
-            holder.groups_made[self.name] = self.work(holder)
+            # Whoever asks first makes it, so what is compared on the way is nobody's reason.
+            with unheard():
+                holder.groups_made[self.name] = self.work(holder)
         return cast(G, holder.groups_made[self.name])
 
 

@@ -12,7 +12,7 @@ from dataclasses import dataclass, field
 from typing import Any, ClassVar, cast
 
 from handout_engine.amounts.angles import Angle
-from handout_engine.amounts.declaring import Grouped, Refusing, Worked
+from handout_engine.amounts.declaring import DRAFT, Grouped, Refusing, Worked
 from handout_engine.amounts.expressions import Because, Expression, listening
 from handout_engine.amounts.naming import as_said, named, spoken
 from handout_engine.amounts.refusals import RefusalError
@@ -42,7 +42,7 @@ class AtWork:
     def title(self) -> str:
         """How a ring names it: `sleeve.facing_cut_width`."""
         block = f"{self.holder.called}." if self.holder.called else ""
-        return block + self.holder.prefix + self.name
+        return block + self.holder.whole_name(self.name)
 
 
 _at_work: list[AtWork] = []
@@ -76,6 +76,7 @@ class Holder:
     """What values are declared in: a technique, or a group of values."""
 
     prefix: str = ""
+    suffix: str = ""
     called: str = ""
     declared: ClassVar[Mapping[str, Worked[Any]]] = {}
     groups: ClassVar[tuple[Grouped[Any], ...]] = ()
@@ -108,8 +109,8 @@ class Holder:
     def _work_out(self, asked: Worked[Any]) -> Result:
         with at_work(AtWork(self, asked.name)) as here, listening() as heard:
             amount = asked.work(self)
-        if amount is None:
-            return Result(None, None, tuple(here.needs))
+        if amount is None or asked.told is DRAFT:
+            return Result(None, amount, tuple(here.needs))
         found = self._value(asked, amount, heard)
         return Result(found, named(found.amount, found), tuple(here.needs))
 
@@ -122,7 +123,7 @@ class Holder:
             basis = made.only.basis
         since = [word for because in heard for word in (", and ", *because.words)][1:]
         return Value(
-            self.prefix + asked.name,
+            self.whole_name(asked.name),
             self.label_of(told.label),
             as_said(amount),
             basis,
@@ -131,6 +132,10 @@ class Holder:
             difference=told.difference,
             since=spoken(tuple(since)) if since and made else None,
         )
+
+    def whole_name(self, name: str) -> str:
+        """The whole name of one of its values."""
+        return self.prefix + name + self.suffix
 
     def label_of(self, label: str) -> str:
         """A label as this holder says it."""
@@ -153,9 +158,10 @@ class Holder:
         if name in self.declared:
             return self.result(self.declared[name]).value
         for held in self.made_groups():
-            inside = name.startswith(held.prefix) and held.find(name.removeprefix(held.prefix))
-            if inside:
-                return inside
+            if name.startswith(held.prefix) and name.endswith(held.suffix):
+                inside = held.find(name.removeprefix(held.prefix).removesuffix(held.suffix))
+                if inside is not None:
+                    return inside
         return None
 
     @property
@@ -210,13 +216,14 @@ def _several(made: Group | tuple[Group, ...]) -> tuple[Group, ...]:
 class Group(Holder):
     """Values that several techniques work out alike, under a prefix of each technique's own.
 
-    `prefix` opens their names (`front_` makes `front_strips` of `strips`), and opens the labels.
+    `prefix` opens their names (`front_` makes `front_strips` of `strips`), and opens the labels;
+    `suffix` closes the names of one of many (`_2` makes `fold_2` of `fold`).
     """
 
-    def __init__(self, prefix: str = "") -> None:
+    def __init__(self, prefix: str = "", suffix: str = "") -> None:
         """Begin with nothing worked out."""
         super().__init__()
-        self.prefix = prefix
+        self.prefix, self.suffix = prefix, suffix
 
     @property
     def words(self) -> str:

@@ -108,7 +108,7 @@ class Technique(Holder, ABC):
         own = {name: self.amount(name) for name in self.written}
         return type(self)(**{**own, **written})
 
-    @property
+    @cached_property
     def written(self) -> tuple[str, ...]:
         """The names of the inputs that are not left to their default."""
         return tuple(
