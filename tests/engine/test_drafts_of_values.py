@@ -57,5 +57,5 @@ def test_what_is_read_from_a_draft_stands_after_what_the_draft_is_made_from():
 
 
 def test_a_ring_through_a_draft_is_refused_with_its_path():
-    with pytest.raises(RingError, match="corner, which needs outline, which needs corner"):
+    with pytest.raises(RingError, match="corner needs outline, which needs corner"):
         _ = Ring().corner
