@@ -6,8 +6,8 @@ band lies inside the outline, not as its centre line, with a margin at both ends
 
 from __future__ import annotations
 
+from handout_engine.amounts.declaring import group
 from handout_engine.amounts.values import sentence
-from handout_engine.amounts.working_out import group
 from handout_engine.cloth.cloth import ClothBought
 from handout_engine.families.lattice.lattice_panel_drawing import (
     NAME_ON_SHEET,

@@ -2,14 +2,12 @@
 
 from __future__ import annotations
 
-from functools import cached_property
-
+from handout_engine.amounts.declaring import check, drafted, value
 from handout_engine.amounts.inputs import choice, length, optional_length, optional_places
 from handout_engine.amounts.lengths import Length, Place, from_float, least, most
 from handout_engine.amounts.refusals import RefusalError
 from handout_engine.amounts.saying import Tape
 from handout_engine.amounts.sources import DRAWN, PRACTICE
-from handout_engine.amounts.working_out import check, value
 from handout_engine.geometry import outlines
 from handout_engine.geometry.polygons import Polygon, perimeter, sides_that_meet
 from handout_engine.working.technique import Technique
@@ -209,7 +207,7 @@ class PanelInputs(Technique):
             return self.depth
         return Length(max(each.down.mm for each in self.placed_corners))
 
-    @cached_property
+    @drafted
     def panel_shape(self) -> Polygon:
         """The finished outline in mm, its upper left corner of all at the origin."""
         self.the_hollow_lies_in_the_inset()

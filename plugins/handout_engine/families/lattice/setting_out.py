@@ -4,19 +4,19 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 from fractions import Fraction
-from functools import cached_property
 from itertools import groupby
 from math import ceil
 
+from handout_engine.amounts.angles import Angle, sine
+from handout_engine.amounts.declaring import check, drafted, value
 from handout_engine.amounts.inputs import SEWING, angle, choice, length
 from handout_engine.amounts.lengths import Length, from_float, total
-from handout_engine.amounts.numbers import Angle, Count, sine
+from handout_engine.amounts.numbers import Count
 from handout_engine.amounts.refusals import RefusalError
 from handout_engine.amounts.saying import Saying, Tape
 from handout_engine.amounts.sources import DRAWN, PRACTICE
 from handout_engine.amounts.values import Value, sentence
 from handout_engine.amounts.ways_out import at_least, at_most, ways
-from handout_engine.amounts.working_out import check, value
 from handout_engine.families.lattice.panels import PanelInputs
 from handout_engine.families.lattice.tube_strips import NamedTube
 from handout_engine.families.lattice.weave import (
@@ -136,7 +136,7 @@ class WeaveInputs(PanelInputs):
         self.the_sets_cross()
         return self.gap / sine(self.crossing_angle)
 
-    @cached_property
+    @drafted
     def weave(self) -> Weave:
         """How both sets lie, in mm."""
         self.the_sets_cross()
@@ -170,7 +170,7 @@ class WeaveInputs(PanelInputs):
                 "gap",
             )
 
-    @cached_property
+    @drafted
     def named(self) -> tuple[tuple[str, Tube], ...]:
         """Each tube with its name."""
         self.the_panel_can_be_shown()
@@ -185,7 +185,7 @@ class WeaveInputs(PanelInputs):
         """Their names and lengths."""
         return tuple(NamedTube(name, from_float(tube.length)) for name, tube in self.named)
 
-    @cached_property
+    @drafted
     def crossed(self) -> tuple[Crossing, ...]:
         """The crossings inside the outline; raises RefusalError where there is none."""
         self.the_panel_can_be_shown()
@@ -197,7 +197,7 @@ class WeaveInputs(PanelInputs):
             )
         return found
 
-    @cached_property
+    @drafted
     def knotted(self) -> tuple[Crossing, ...]:
         """The crossings that are knotted: none too near to the outline."""
         return tuple(

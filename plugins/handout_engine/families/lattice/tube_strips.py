@@ -5,17 +5,18 @@ from __future__ import annotations
 from abc import abstractmethod
 from collections.abc import Sequence
 from dataclasses import dataclass
-from functools import cached_property
 
+from handout_engine.amounts.angles import ROOT_OF_TWO
+from handout_engine.amounts.declaring import check, drafted, value
 from handout_engine.amounts.expressions import unheard
 from handout_engine.amounts.inputs import CLOTH, SEWING, length, optional_length
 from handout_engine.amounts.lengths import ZERO, Length, from_float, inches, least, total
-from handout_engine.amounts.numbers import ROOT_OF_TWO, Count
+from handout_engine.amounts.naming import constant
+from handout_engine.amounts.numbers import Count
 from handout_engine.amounts.refusals import RefusalError
 from handout_engine.amounts.saying import Saying, Tape
 from handout_engine.amounts.sources import LAYOUT, PRACTICE
 from handout_engine.amounts.values import Value
-from handout_engine.amounts.working_out import check, constant, value
 from handout_engine.cloth.bias import SURE, Band, bands, smallest_cloth
 from handout_engine.cloth.cloth import ClothInputs
 from handout_engine.working.workings import Chart
@@ -98,7 +99,7 @@ class TubeInputs(ClothInputs):
     def wanted(self) -> tuple[NamedTube, ...]:
         """The tubes to cut."""
 
-    @cached_property
+    @drafted
     def cloth_for_strips(self) -> tuple[Length, Length]:
         """The least piece of cloth for all strips, across it and along it."""
         with unheard():
@@ -125,7 +126,7 @@ class TubeInputs(ClothInputs):
         """The strip's width, measured aslant along the grain."""
         return self.strip_width * ROOT_OF_TWO
 
-    @cached_property
+    @drafted
     def cut_strips(self) -> tuple[CutStrip, ...]:
         """The strips that are cut, with the tubes from each."""
         with unheard():
