@@ -4,13 +4,15 @@ from __future__ import annotations
 
 from typing import Protocol
 
+from handout_engine.amounts.declaring import check, value
 from handout_engine.amounts.inputs import SEWING, choice, optional_length
 from handout_engine.amounts.lengths import ZERO, Length, inches
+from handout_engine.amounts.naming import constant
 from handout_engine.amounts.refusals import RefusalError
 from handout_engine.amounts.saying import Tape
 from handout_engine.amounts.sources import PRACTICE
 from handout_engine.amounts.values import Value
-from handout_engine.amounts.working_out import Group, check, constant, value
+from handout_engine.amounts.working_out import Group
 from handout_engine.working.technique import Technique
 from handout_engine.working.worksheet import Worksheet
 

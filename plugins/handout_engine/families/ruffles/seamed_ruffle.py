@@ -4,8 +4,8 @@ from __future__ import annotations
 
 from abc import abstractmethod
 
+from handout_engine.amounts.declaring import group, value
 from handout_engine.amounts.lengths import Length
-from handout_engine.amounts.working_out import group, value
 from handout_engine.cloth.cloth import ClothBought
 from handout_engine.families.ruffles.edge_seams import EdgeSeamInputs
 from handout_engine.shared.gathering import GatheringRows, GatherInputs, strip_piece
