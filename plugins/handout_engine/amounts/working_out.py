@@ -171,11 +171,18 @@ class Holder:
         Raises RefusalError.
         """
         found: dict[str, Value] = {}
+        own = {id(each) for each in self._holders()}
         for holder, name in self._in_order(set()):
             each = holder.result(holder.declared[name]).value
-            if each is not None:
+            if each is not None and id(holder) in own:
                 found[each.name] = each
         return found
+
+    def _holders(self) -> Iterator[Holder]:
+        """Itself and its groups; what is made on the way, for a chart, is none of them."""
+        yield self
+        for held in self.made_groups():
+            yield from held._holders()
 
     def _in_order(self, seen: set[tuple[int, str]]) -> Iterator[tuple[Holder, str]]:
         for name in self.declared:
@@ -227,8 +234,8 @@ class Group(Holder):
 
     @property
     def words(self) -> str:
-        """The prefix as words."""
-        return self.prefix.replace("_", " ")
+        """The prefix as words, or the number that closes its names."""
+        return self.prefix.replace("_", " ") + self.suffix.replace("_", " ").strip()
 
     def label_of(self, label: str) -> str:
         """The label with the prefix as words in it or before it."""
