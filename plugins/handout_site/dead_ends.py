@@ -20,7 +20,7 @@ from markdown.treeprocessors import Treeprocessor
 from markdown.util import AMP_SUBSTITUTE
 from mkdocs.utils.meta import get_data
 
-from handout_site.closing import with_closing_parts
+from handout_site.reading import Terms, read_handout
 from handout_site.slips import Slip
 
 BEHIND_ALL = 0
@@ -61,8 +61,7 @@ class Reach:
 
     def slips(self, address: str, text: str, shown: str) -> Iterator[Slip]:
         """What leads nowhere on the page at an address; messages show it as `shown`."""
-        links, self._places[address] = self._read(text)
-        for link in links:
+        for link in self._links(text):
             reason = self._dead_end(link, address)
             if reason:
                 for line in _lines(text, link.address):
@@ -87,17 +86,25 @@ class Reach:
         if not parts.fragment or not target.endswith(".md"):
             return ""
         if target not in self._places:
-            self._places[target] = self._read(read())[1]
+            self._places[target] = self._read_places(read(), target)
         there = parts.fragment in self._places[target]
         return "" if there else f'leads to a place that is not there: "#{parts.fragment}"'
 
-    def _read(self, text: str) -> tuple[list[Link], set[str]]:
-        """The links of a page, and the places on it that links can lead to."""
-        parser = Markdown(extensions=self.extensions, extension_configs=self.configs)
+    def _links(self, text: str) -> list[Link]:
+        """The links of a page, as its author wrote them."""
         links: list[Link] = []
+        parser = self._parser()
         parser.treeprocessors.register(_Noting(links), "handout-links", BEHIND_ALL)
-        html = parser.convert(with_closing_parts(get_data(text)[0]))
-        return links, {unescape(place) for place in _PLACE.findall(html)}
+        parser.convert(get_data(text)[0])
+        return links
+
+    def _read_places(self, text: str, address: str) -> set[str]:
+        """The places on a page that links can lead to, those of its usual sections among them."""
+        whole = read_handout(get_data(text)[0], address, Terms()).markdown
+        return {unescape(place) for place in _PLACE.findall(self._parser().convert(whole))}
+
+    def _parser(self) -> Markdown:
+        return Markdown(extensions=self.extensions, extension_configs=self.configs)
 
 
 class _Noting(Treeprocessor):
