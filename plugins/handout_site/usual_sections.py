@@ -25,7 +25,7 @@ class Section:
     """A section: its heading, and the parts that it shows, a block for each group of them.
 
     The parts are of the block at the top, or `of_page`. `below` are sections inside it. If it is
-    not written, it comes behind the section before it; at the end of the page if it is `closing`.
+    not written, it comes behind all those before it; at the end of the page if it is `closing`.
     """
 
     heading: str
@@ -36,20 +36,23 @@ class Section:
     closing: bool = False
 
 
+AT_A_GLANCE = Section("At a glance", (("supplies",),))
+YOUR_MEASURES = Section("Your measures", (("measures",),))
 CAUTIONS = Section("Cautions", (("cautions",),), of_page=True, level=LEVEL + 1)
+SEW = Section("Sew", (("steps",),))
 SOURCES = Section("Sources", (("sources",),), of_page=True, closing=True)
 SECTIONS = (
-    Section("At a glance", (("supplies",),)),
-    Section("Your measures", (("measures",),)),
+    AT_A_GLANCE,
+    YOUR_MEASURES,
     Section("Before you cut", (("sample",),), below=(CAUTIONS,)),
     Section("Cut", (("cuts", "layout"),)),
     Section("Mark", (("marks",), ("chart",), ("drawing",))),
-    Section("Sew", (("steps",),)),
+    SEW,
     Section("Other sizes", (("sizes",),), closing=True),
     Section("Where the numbers come from", (("numbers",),), closing=True),
     SOURCES,
 )
-"""The one place where the headings of handouts are written."""
+"""All of them, in order: the one place where the headings of handouts are written."""
 MOST_ADDED = sum(len(section.shows) for section in SECTIONS)
 """How many blocks a page gets at most that are not of the page."""
 SHOWN_AT_THE_TOP = ("finished",)
@@ -98,7 +101,7 @@ def laid_out(text: Text, top: Top, blocks: Sequence[Block]) -> Text:
     after = page.first_section
     for section in SECTIONS:
         if not section.closing:
-            after = page.put(section, after)
+            after = max(after, page.put(section, after))
     closing = [section for section in SECTIONS if section.closing]
     for number, section in enumerate(closing, 1):
         page.put(section, page.first_of(closing[number:]))
