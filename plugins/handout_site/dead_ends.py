@@ -20,7 +20,7 @@ from markdown.treeprocessors import Treeprocessor
 from markdown.util import AMP_SUBSTITUTE
 from mkdocs.utils.meta import get_data
 
-from handout_site.reading import Terms, read_handout
+from handout_site.reading import Terms, whole_markdown
 from handout_site.slips import Slip
 
 BEHIND_ALL = 0
@@ -57,11 +57,13 @@ class Reach:
     configs: dict[str, Any]
     pictures: str
     closed: bool
+    _written: dict[str, set[str]] = field(default_factory=dict)
     _places: dict[str, set[str]] = field(default_factory=dict)
 
     def slips(self, address: str, text: str, shown: str) -> Iterator[Slip]:
         """What leads nowhere on the page at an address; messages show it as `shown`."""
-        for link in self._links(text):
+        links, self._written[address] = self._read(get_data(text)[0])
+        for link in links:
             reason = self._dead_end(link, address)
             if reason:
                 for line in _lines(text, link.address):
@@ -85,26 +87,27 @@ class Reach:
             return "" if unknown else f"leads to a file that is not there{place}"
         if not parts.fragment or not target.endswith(".md"):
             return ""
-        if target not in self._places:
-            self._places[target] = self._read_places(read(), target)
-        there = parts.fragment in self._places[target]
+        there = self._has_place(target, parts.fragment, read)
         return "" if there else f'leads to a place that is not there: "#{parts.fragment}"'
 
-    def _links(self, text: str) -> list[Link]:
-        """The links of a page, as its author wrote them."""
+    def _has_place(self, page: str, place: str, read: Callable[[], str]) -> bool:
+        """Whether a page has a place: one that is written, or one in a section that comes to it."""
+        if page not in self._written:
+            self._written[page] = self._read(get_data(read())[0])[1]
+        if place in self._written[page]:
+            return True
+        if page not in self._places:
+            whole = whole_markdown(get_data(read())[0], page, Terms())
+            self._places[page] = self._read(whole)[1]
+        return place in self._places[page]
+
+    def _read(self, markdown: str) -> tuple[list[Link], set[str]]:
+        """The links of a page, and the places on it that links can lead to."""
+        parser = Markdown(extensions=self.extensions, extension_configs=self.configs)
         links: list[Link] = []
-        parser = self._parser()
         parser.treeprocessors.register(_Noting(links), "handout-links", BEHIND_ALL)
-        parser.convert(get_data(text)[0])
-        return links
-
-    def _read_places(self, text: str, address: str) -> set[str]:
-        """The places on a page that links can lead to, those of its usual sections among them."""
-        whole = read_handout(get_data(text)[0], address, Terms()).markdown
-        return {unescape(place) for place in _PLACE.findall(self._parser().convert(whole))}
-
-    def _parser(self) -> Markdown:
-        return Markdown(extensions=self.extensions, extension_configs=self.configs)
+        html = parser.convert(markdown)
+        return links, {unescape(place) for place in _PLACE.findall(html)}
 
 
 class _Noting(Treeprocessor):

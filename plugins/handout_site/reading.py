@@ -141,6 +141,11 @@ def read_handout(markdown: str, file: str, terms: Terms, first_line: int = 1) ->
     return handout
 
 
+def whole_markdown(markdown: str, file: str, terms: Terms) -> str:
+    """A page's text with all that its author leaves to the build: usual sections, closing parts."""
+    return with_closing_parts(_laid_out(Text.written(markdown), file, terms)).markdown
+
+
 def _laid_out(text: Text, file: str, terms: Terms) -> Text:
     """A page's text with the usual sections, if it has a block at its top that leaves them out.
 
