@@ -115,7 +115,7 @@ def _shown(blocks: Iterable[Block], top: str) -> frozenset[str]:
 
 
 class _Page:
-    """A page's lines, counted from 0, and what is put in before each."""
+    """A page's lines, counted from 0, its headings below the top, and what comes between them."""
 
     def __init__(self, text: Text, top: Top, shown: frozenset[str]) -> None:
         self.text = text
@@ -123,7 +123,8 @@ class _Page:
         self.shown = shown
         self.lines = text.markdown.split("\n")
         found = scan(text.markdown, range(len(self.lines)))
-        self.headings = [each for each in found.headings if each.level >= LEVEL]
+        start = text.numbers.index(top.block.line)
+        self.headings = [each for each in found.headings if each.line > start]
         self.fences = [each.line for each in found.fences]
         self.added: dict[int, list[str]] = {}
 
@@ -185,7 +186,7 @@ class _Page:
     def _written(self, section: Section) -> Heading | None:
         """The heading of a section, where its author wrote it; of one below others at any level."""
         for each in self.headings:
-            fits = each.level == LEVEL or section.level > LEVEL
+            fits = each.level == LEVEL or (each.level > LEVEL and section.level > LEVEL)
             if fits and each.words.casefold() == section.heading.casefold():
                 return each
         return None

@@ -21,7 +21,7 @@ from handout_engine.technique import make
 from handout_site.console import main
 from handout_site.fences import scan
 from handout_site.reading import MOST_BLOCKS, Handout, Terms, read_handout
-from handout_site.usual_sections import SECTIONS
+from handout_site.usual_sections import LEVEL, SECTIONS
 from small_sites import REPOSITORY, site_of, slips_of, small_site
 from written_pages import calc, page, ruffle, set_in
 
@@ -213,6 +213,7 @@ def test_steps_in_two_parts_are_the_steps():
          [*USUAL[:3], *USUAL[4:7], "Before you sew", "Cautions", *USUAL[7:]]),
         ("## Before you cut\n\n### The iron\n",
          [*USUAL[:3], "The iron", *USUAL[3:]]),
+        ("# Part two\n\n## Cut\n", [*USUAL[:4], "Part two", *USUAL[4:]]),
         ("## cut ##\n", [*USUAL[:4], "cut", *USUAL[5:]]),
         ("## Cut { #cutting }\n", USUAL),
         ("Cut\n---\n", USUAL),
@@ -312,6 +313,10 @@ MARKS = st.sampled_from(["\n", "# ", "## ", "### ", "Cut", "Sew", "Cautions", "S
                          "<!--", "-->", "> ", "    ", "- ", "{#x}", "\r\n"])  # fmt: skip
 
 
+def sections_of(markdown: str) -> list[str]:
+    return [each.words.casefold() for each in scan(markdown).headings if each.level == LEVEL]
+
+
 @given(st.lists(MARKS, max_size=40).map("".join))
 def test_whatever_stands_below_the_block_no_section_comes_twice_and_lines_stay(text):
     whole = page(ruffle("cuff"), text)
@@ -321,8 +326,7 @@ def test_whatever_stands_below_the_block_no_section_comes_twice_and_lines_stay(t
     assert all(line in kept for line in lines), "every line is there, in its order"
     assert all(1 <= fence.line <= len(lines) for fence in handout.fences)
     if not scan(whole).unclosed:
-        written = [each.words.casefold() for each in scan(whole).headings]
-        found = [each.words.casefold() for each in scan(handout.markdown).headings]
+        written, found = sections_of(whole), sections_of(handout.markdown)
         for section in SECTIONS:
             name = section.heading.casefold()
             assert found.count(name) <= max(1, written.count(name))
