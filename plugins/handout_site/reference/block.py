@@ -73,7 +73,8 @@ def _lines(families: Mapping[str, Sequence[str]]) -> Iterator[str]:
     yield from pairs("Part", {name: each[0] for name, each in PAGE_PARTS.items()})
     yield "\n## Usual sections"
     yield LAID_OUT
-    yield from rows("Section", ((each.heading, _shown(each)) for each in _sections()))
+    shown = ((each.heading, _shown(each)) for each in _sections())
+    yield from rows("Section", shown, "What it shows")
     yield "\n## Parts of the library (`of: library`)\n"
     yield from pairs("Part", {name: each[0] for name, each in LIBRARY_PARTS.items()})
     yield f"\n## {workable.SHARED_TITLE}\n"
