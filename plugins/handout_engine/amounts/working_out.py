@@ -161,8 +161,9 @@ class Holder:
 
     def find(self, name: str) -> Value | None:
         """A value by its whole name, worked out; None where there is none of that name."""
-        if name in self.declared:
-            return self.result(self.declared[name]).value
+        own = self.result(self.declared[name]).value if name in self.declared else None
+        if own is not None:
+            return own
         for held in self.made_groups():
             if name.startswith(held.prefix) and name.endswith(held.suffix):
                 inside = held.find(name.removeprefix(held.prefix).removesuffix(held.suffix))
