@@ -13,7 +13,7 @@ from typing import Any, ClassVar, cast
 
 from handout_engine.amounts.angles import Angle
 from handout_engine.amounts.declaring import DRAFT, Grouped, Refusing, Worked
-from handout_engine.amounts.expressions import Because, Expression, listening
+from handout_engine.amounts.expressions import Because, Expression, listening, unheard
 from handout_engine.amounts.naming import as_said, named, spoken
 from handout_engine.amounts.refusals import RefusalError
 from handout_engine.amounts.saying import Saying
@@ -111,7 +111,8 @@ class Holder:
             amount = asked.work(self)
         if amount is None or asked.told is DRAFT:
             return Result(None, amount, tuple(here.needs))
-        found = self._value(asked, amount, heard)
+        with unheard():
+            found = self._value(asked, amount, heard)
         return Result(found, named(found.amount, found), tuple(here.needs))
 
     def _value(self, asked: Worked[Any], amount: object, heard: list[Because]) -> Value:
