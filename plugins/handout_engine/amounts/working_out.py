@@ -201,7 +201,9 @@ class Grouped(Generic[G]):
         if holder is None:
             return self
         if self.name not in holder.groups_made:
-            holder.groups_made[self.name] = self.work(holder)
+            # Whoever asks first makes it, so what is compared on the way is nobody's reason.
+            with unheard():
+                holder.groups_made[self.name] = self.work(holder)
         return cast(G, holder.groups_made[self.name])
 
 
@@ -259,7 +261,7 @@ class AtWork:
     @property
     def title(self) -> str:
         """How a ring names it."""
-        return self.holder.prefix + self.name
+        return self.holder.whole_name(self.name)
 
 
 _at_work: list[AtWork] = []
@@ -284,6 +286,7 @@ class Holder:
     """What values are declared in: a technique, or a group of values."""
 
     prefix: str = ""
+    suffix: str = ""
     called: str = ""
     declared: ClassVar[Mapping[str, Worked[Any]]] = {}
     groups: ClassVar[tuple[Grouped[Any], ...]] = ()
@@ -336,7 +339,7 @@ class Holder:
             basis = made.only.basis
         since = [word for because in heard for word in (", and ", *because.words)][1:]
         return Value(
-            self.prefix + asked.name,
+            self.whole_name(asked.name),
             self.label_of(told.label),
             as_said(amount),
             basis,
@@ -345,6 +348,10 @@ class Holder:
             difference=told.difference,
             since=spoken(tuple(since)) if since and made else None,
         )
+
+    def whole_name(self, name: str) -> str:
+        """The whole name of one of its values."""
+        return self.prefix + name + self.suffix
 
     def label_of(self, label: str) -> str:
         """A label as this holder says it."""
@@ -367,9 +374,10 @@ class Holder:
         if name in self.declared:
             return self.result(self.declared[name]).value
         for held in self.made_groups():
-            inside = name.startswith(held.prefix) and held.find(name.removeprefix(held.prefix))
-            if inside:
-                return inside
+            if name.startswith(held.prefix) and name.endswith(held.suffix):
+                inside = held.find(name.removeprefix(held.prefix).removesuffix(held.suffix))
+                if inside is not None:
+                    return inside
         return None
 
     @property
@@ -424,13 +432,14 @@ def _several(made: Group | tuple[Group, ...]) -> tuple[Group, ...]:
 class Group(Holder):
     """Values that several techniques work out alike, under a prefix of each technique's own.
 
-    `prefix` opens their names (`front_` makes `front_strips` of `strips`), and opens the labels.
+    `prefix` opens their names (`front_` makes `front_strips` of `strips`), and opens the labels;
+    `suffix` closes the names of one of many (`_2` makes `fold_2` of `fold`).
     """
 
-    def __init__(self, prefix: str = "") -> None:
+    def __init__(self, prefix: str = "", suffix: str = "") -> None:
         """Begin with nothing worked out."""
         super().__init__()
-        self.prefix = prefix
+        self.prefix, self.suffix = prefix, suffix
 
     @property
     def words(self) -> str:
