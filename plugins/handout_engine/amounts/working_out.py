@@ -443,8 +443,8 @@ class Group(Holder):
 
     @property
     def words(self) -> str:
-        """The prefix as words."""
-        return self.prefix.replace("_", " ")
+        """The prefix as words, or the number that closes its names."""
+        return self.prefix.replace("_", " ") + self.suffix.replace("_", " ").strip()
 
     def label_of(self, label: str) -> str:
         """The label with the prefix as words in it or before it."""
