@@ -9,10 +9,12 @@ from __future__ import annotations
 from collections.abc import Sequence
 from itertools import accumulate
 
+from handout_engine.amounts.declaring import group, value
 from handout_engine.amounts.inputs import choice, length, lengths, optional_length
 from handout_engine.amounts.lengths import ZERO, Length, total
+from handout_engine.amounts.naming import constant
 from handout_engine.amounts.sources import GEOMETRY, GIVEN, PRACTICE, published
-from handout_engine.amounts.working_out import Group, constant, group, value
+from handout_engine.amounts.working_out import Group
 from handout_engine.families.tucks.tuck_rows import (
     AWAY,
     LEFT,

@@ -6,6 +6,7 @@ tucks is set free and the panel is as wide as it was cut.
 
 from __future__ import annotations
 
+from handout_engine.amounts.declaring import check, value
 from handout_engine.amounts.inputs import SEWING, choice, count, length, optional_length
 from handout_engine.amounts.lengths import ZERO, Length
 from handout_engine.amounts.numbers import Count, Ratio
@@ -13,7 +14,6 @@ from handout_engine.amounts.refusals import RefusalError
 from handout_engine.amounts.sources import published
 from handout_engine.amounts.values import sentence
 from handout_engine.amounts.ways_out import less_than, ways
-from handout_engine.amounts.working_out import check, value
 from handout_engine.families.tucks.tuck_rows import (
     AWAY,
     LEFT,

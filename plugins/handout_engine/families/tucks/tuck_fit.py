@@ -8,13 +8,14 @@ from __future__ import annotations
 
 from math import ceil
 
+from handout_engine.amounts.declaring import check, value
 from handout_engine.amounts.inputs import SEWING, choice, length, optional_count, optional_length
 from handout_engine.amounts.lengths import Length, inches
+from handout_engine.amounts.naming import constant
 from handout_engine.amounts.numbers import Count
 from handout_engine.amounts.refusals import RefusalError
 from handout_engine.amounts.sources import PRACTICE
 from handout_engine.amounts.ways_out import at_least, at_most, more_than, ways
-from handout_engine.amounts.working_out import check, constant, value
 from handout_engine.families.tucks.tuck_rows import (
     LEFT,
     RIGHT,

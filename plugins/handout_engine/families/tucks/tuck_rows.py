@@ -5,13 +5,14 @@ from __future__ import annotations
 from abc import abstractmethod
 from collections.abc import Sequence
 
+from handout_engine.amounts.declaring import Worked, check, drafted, value
 from handout_engine.amounts.inputs import SEWING, choice
 from handout_engine.amounts.lengths import ZERO, Length
+from handout_engine.amounts.naming import constant
 from handout_engine.amounts.numbers import Count, whole
 from handout_engine.amounts.refusals import RefusalError
 from handout_engine.amounts.sources import PRACTICE, published
 from handout_engine.amounts.ways_out import at_least, ways
-from handout_engine.amounts.working_out import Worked, check, constant, value
 from handout_engine.families.tucks.tucking import TAPE, SpareInputs, TuckedPanel, add_panel
 from handout_engine.shared.folds import Fold, FoldedPanel, Lie
 from handout_engine.shared.marking import marking_chart
@@ -41,7 +42,7 @@ class TuckInputs(TuckedPanel):
     def folds(self) -> Sequence[Fold]:
         """The tucks from left to right."""
 
-    @property
+    @drafted
     def folded(self) -> FoldedPanel:
         """The tucks on the panel as it is worked."""
         return FoldedPanel(self.worked, tuple(self.folds))

@@ -6,12 +6,13 @@ depend on how the tucks are pressed; whether the tucks have room does.
 
 from __future__ import annotations
 
+from handout_engine.amounts.declaring import check, value
 from handout_engine.amounts.inputs import choice, count, length, optional_length
 from handout_engine.amounts.lengths import Length, inches
+from handout_engine.amounts.naming import constant
 from handout_engine.amounts.numbers import Count
 from handout_engine.amounts.refusals import RefusalError
 from handout_engine.amounts.sources import PRACTICE, published
-from handout_engine.amounts.working_out import check, constant, value
 from handout_engine.families.tucks.tuck_rows import (
     AWAY,
     LEFT,

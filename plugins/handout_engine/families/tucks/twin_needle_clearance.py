@@ -6,6 +6,7 @@ measured. Where the one says yes and the other no, the smaller answer holds.
 
 from __future__ import annotations
 
+from handout_engine.amounts.declaring import check, value
 from handout_engine.amounts.inputs import SEWING, count, fine_length, optional_fine_length
 from handout_engine.amounts.lengths import Length, millimetres
 from handout_engine.amounts.refusals import RefusalError
@@ -13,7 +14,6 @@ from handout_engine.amounts.saying import Saying, Tape
 from handout_engine.amounts.sources import PRACTICE
 from handout_engine.amounts.values import sentence
 from handout_engine.amounts.ways_out import at_most
-from handout_engine.amounts.working_out import check, value
 from handout_engine.families.tucks.twin_needle_drawing import Slot, slot_scene, swing_scene
 from handout_engine.working.cautions import NEEDLE_BREAKS, PINS_AND_IRON
 from handout_engine.working.technique import Technique
