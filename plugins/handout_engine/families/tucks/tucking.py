@@ -44,17 +44,17 @@ class PanelInputs(ClothInputs):
     )
     make = count("how many", "How many such panels are made, two for a pair.", 1, 50)
 
+    @group
+    def bought(self) -> ClothBought:
+        """The cloth of the panels."""
+        return ClothBought(self, "cloth")
+
 
 class TuckedPanel(PanelInputs):
     """A panel that is narrowed by its tucks."""
 
     take_up: Worked[Length]
     tucked_width: Worked[Length]
-
-    @group
-    def bought(self) -> ClothBought:
-        """The cloth of the panels."""
-        return ClothBought(self, "cloth")
 
     @property
     def worked(self) -> Length:
