@@ -117,10 +117,11 @@ class Holder:
     def _value(self, asked: Worked[Any], amount: object, heard: list[Because]) -> Value:
         told, made = asked.told, cast("Expression | None", getattr(amount, "made", None))
         basis = told.basis
-        # What was chosen by the technique among several rests on the reason for choosing so.
-        chosen = bool(heard) and basis != GEOMETRY
-        if made is not None and isinstance(made.only, Value) and not chosen:
-            basis = made.only.basis
+        only = made.only if made is not None else None
+        # What was chosen among several, or set equal to what was worked out before, rests on the
+        # reason for doing so; what is handed on as it is rests on what that rests on.
+        if isinstance(only, Value) and (basis == GEOMETRY or not (heard or only.formula)):
+            basis = only.basis
         since = [word for because in heard for word in (", and ", *because.words)][1:]
         return Value(
             self.whole_name(asked.name),
