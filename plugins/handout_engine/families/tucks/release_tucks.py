@@ -95,12 +95,18 @@ class ReleaseTucks(EqualTucks, FinishedWidth):
                 "stitched",
             )
 
-    @value("from stitching to stitching", basis=published("home-school-sewing"))
+    @value("usual distance of such tucks", basis=published("home-school-sewing"))
+    def usual_spacing(self) -> Length | None:
+        """Half a depth shows; None where it is settled otherwise."""
+        settled = self.spacing is not None or self.press == TOWARDS
+        return None if settled else self.depth * 3 / 2
+
+    @value("from stitching to stitching")
     def tuck_spacing(self) -> Length:
-        """As asked for; else half a depth shows, and two that face the centre touch."""
+        """As asked for, or as is usual; two that face the centre just touch there."""
         if self.spacing is not None:
             return self.spacing
-        return 2 * self.depth if self.press == TOWARDS else self.depth * 3 / 2
+        return 2 * self.depth if self.usual_spacing is None else self.usual_spacing
 
     @value("margin from each seam to the nearest stitching")
     def margin(self) -> Length:

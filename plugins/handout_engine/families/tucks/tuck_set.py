@@ -100,14 +100,31 @@ class TuckSet(TucksSewnThrough, EqualTucks, FinishedWidth):
                 "spacing",
             )
 
-    @value("from stitching to stitching", basis=published("home-school-sewing"))
+    @value("usual distance of such tucks", basis=published("home-school-sewing"))
+    def usual_spacing(self) -> Length | None:
+        """Half a depth shows, and of pin tucks a whole; None where it is settled otherwise."""
+        if self.spacing is not None or self.kind == BLIND:
+            return None
+        return 2 * self.tuck_depth if self.kind == PIN else self.tuck_depth * 3 / 2
+
+    @value("from stitching to stitching")
     def tuck_spacing(self) -> Length:
-        """As asked for; else the space is half of the depth, and of pin tucks the whole."""
+        """As asked for, or as is usual; blind tucks touch."""
         if self.spacing is not None:
             return self.spacing
-        if self.kind == BLIND:
-            return self.tuck_depth
-        return 2 * self.tuck_depth if self.kind == PIN else self.tuck_depth * 3 / 2
+        return self.tuck_depth if self.usual_spacing is None else self.usual_spacing
+
+    @value("flat cloth for one touching tuck", basis=published("home-school-sewing"))
+    def blind_step(self) -> Length | None:
+        """Three times its depth; None for tucks of another kind."""
+        return 3 * self.tuck_depth if self.kind == BLIND else None
+
+    @value("from each tuck's first line to the next one's, flat")
+    def flat_step(self) -> Length:
+        """What every line of a tuck is moved by for the next."""
+        if self.blind_step is not None:
+            return self.blind_step
+        return self.tuck_spacing + 2 * self.tuck_depth
 
     @value("space that shows between two tucks")
     def space(self) -> Length | None:
