@@ -15,7 +15,7 @@ from handout_engine.amounts.numbers import Count, Ratio
 from handout_engine.amounts.refusals import RefusalError
 from handout_engine.amounts.sources import PRACTICE
 from handout_engine.amounts.ways_out import at_most, ways
-from handout_engine.families.pleats.pleating import TAPE, MarginInputs, add_marked_widths
+from handout_engine.families.pleats.pleating import TAPE, MarginInputs
 from handout_engine.families.pleats.pleating_steps import add_pleat_pictures, add_pleat_steps
 from handout_engine.shared.folds import Fold, Lie
 from handout_engine.working.worksheet import Worksheet
@@ -26,6 +26,7 @@ class BoxPleats(MarginInputs):
 
     title = "Box pleats"
     family = "pleats"
+    one_is = "box"
     summary = (
         "Pleats whose two folds turn away from each other, each taking four times its depth; boxes "
         "that meet, or stand apart."
@@ -67,6 +68,7 @@ class BoxPleats(MarginInputs):
     @check
     def the_boxes_fit_the_width(self) -> None:
         """Refuse boxes that would lie over one another."""
+        self.margins_leave_some_to_pleat()
         if self.box is not None and self.box > self.period:
             room = self.finished_width - 2 * self.pleat_margin
             way = ways(
@@ -131,10 +133,6 @@ class BoxPleats(MarginInputs):
             for at in starts
             for fold in (Fold(depth, at, Lie.RIGHT), Fold(depth, at + box, Lie.LEFT))
         ]
-
-    def cut(self, sheet: Worksheet) -> None:
-        """The widths of cloth, with the lines to mark."""
-        add_marked_widths(sheet, self, "box")
 
     def sew(self, sheet: Worksheet) -> None:
         """Joined, hemmed, folded and sewn into its seam."""

@@ -9,7 +9,7 @@ from handout_engine.amounts.inputs import count, length
 from handout_engine.amounts.lengths import Length
 from handout_engine.amounts.numbers import Count, Ratio
 from handout_engine.amounts.sources import PRACTICE
-from handout_engine.families.pleats.pleating import PleatInputs, add_marked_widths
+from handout_engine.families.pleats.pleating import PleatInputs
 from handout_engine.families.pleats.pleating_steps import add_pleat_pictures, add_pleat_steps
 from handout_engine.shared.folds import Fold, Lie
 from handout_engine.working.worksheet import Worksheet
@@ -83,10 +83,6 @@ class InvertedPleat(PleatInputs):
 
     def _meeting(self, at: Length) -> Sequence[Fold]:
         return Fold(self.pleat_depth, at, Lie.LEFT), Fold(self.pleat_depth, at, Lie.RIGHT)
-
-    def cut(self, sheet: Worksheet) -> None:
-        """The widths of cloth, with the lines to mark."""
-        add_marked_widths(sheet, self, "pleat")
 
     def sew(self, sheet: Worksheet) -> None:
         """Joined, hemmed, folded and sewn into its seam."""

@@ -10,11 +10,11 @@ from collections.abc import Sequence
 from handout_engine.amounts.declaring import check, value
 from handout_engine.amounts.inputs import choice, count, optional_length
 from handout_engine.amounts.lengths import ZERO, Length, most
-from handout_engine.amounts.numbers import Count, Ratio
+from handout_engine.amounts.numbers import Ratio
 from handout_engine.amounts.refusals import RefusalError
 from handout_engine.amounts.sources import published
 from handout_engine.amounts.ways_out import at_most, ways
-from handout_engine.families.pleats.pleating import TAPE, MarginInputs, add_marked_widths
+from handout_engine.families.pleats.pleating import TAPE, MarginInputs
 from handout_engine.families.pleats.pleating_steps import add_pleat_pictures, add_pleat_steps
 from handout_engine.shared.folds import Fold, Lie
 from handout_engine.working.worksheet import Worksheet
@@ -102,16 +102,14 @@ class KnifePleats(MarginInputs):
         return self.pleat_visible if self.depth is None else self.depth
 
     @value("twice what all pleats show", basis=published("butterick-1921"))
-    def twice_shown(self) -> Length | None:
-        """So they take three times their width; None for pleats of another depth."""
-        return 2 * self.pleat_visible * self.pleats if self.depth is None else None
+    def twice_shown(self) -> Length:
+        """Pleats as deep as they show take it, so that three widths of cloth make one."""
+        return 2 * self.pleat_visible * self.pleats
 
     @value("cloth taken by the pleats")
     def take_up(self) -> Length:
         """Each fold takes its depth forth and back."""
-        if self.twice_shown is not None:
-            return self.twice_shown
-        return 2 * self.pleat_depth * self.pleats
+        return self.twice_shown if self.depth is None else 2 * self.pleat_depth * self.pleats
 
     @value("from each pleat's fold to the next one's, flat")
     def flat_step(self) -> Length:
@@ -122,11 +120,6 @@ class KnifePleats(MarginInputs):
     def ratio(self) -> Ratio:
         """Three where the depth is what shows."""
         return self.flat_step / self.pleat_visible
-
-    @property
-    def doubled(self) -> Count:
-        """Once in each pleat."""
-        return self.pleats
 
     @property
     def shown(self) -> Length:
@@ -149,10 +142,6 @@ class KnifePleats(MarginInputs):
         shown, depth = self.pleat_visible, self.pleat_depth
         first = self.edge + self.pleat_margin + (shown if self.turned == RIGHT else ZERO)
         return [Fold(depth, first + shown * number, self.lies) for number in range(self.pleats)]
-
-    def cut(self, sheet: Worksheet) -> None:
-        """The widths of cloth, with the lines to mark."""
-        add_marked_widths(sheet, self, "pleat")
 
     def sew(self, sheet: Worksheet) -> None:
         """Joined, hemmed, folded and sewn into its seam."""

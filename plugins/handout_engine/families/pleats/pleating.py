@@ -117,12 +117,14 @@ class PleatInputs(PleatedInputs):
         ALLOWED,
         group=SEWING,
     )
+    pleats: Count
     pleat_depth: Worked[Length]
+    one_is = "pleat"
 
     @property
-    @abstractmethod
     def doubled(self) -> Count:
         """How often the cloth is doubled: once in a knife pleat, twice in a box pleat."""
+        return self.pleats
 
     @property
     @abstractmethod
@@ -240,6 +242,20 @@ class PleatInputs(PleatedInputs):
         """The cloth of the widths."""
         return ClothBought(self, "cloth")
 
+    def cut(self, sheet: Worksheet) -> None:
+        """The widths of cloth, their seams, and the marking chart."""
+        count, what = self.panels.number * self.make.number, self.one_is
+        width, length = sheet["panel_cut_width"], sheet["panel_cut_length"]
+        piece = Piece("width for pleats", "cloth", count, width, length, Grain.STRAIGHT)
+        sheet.pieces.append(piece)
+        sheet.seams.append(Seam("between widths of cloth", self.join_allowance))
+        sheet.seams.append(Seam("seam that holds the pleats", self.top_allowance))
+        names = [
+            [f"{what} {number // self.folds_each + 1}, {line}" for line in LINE_NAMES[fold.lies]]
+            for number, fold in enumerate(self.panel.folds)
+        ]
+        sheet.charts.append(marking_chart(self.panel, "Lines to mark on the joined cloth", names))
+
 
 class MarginInputs(PleatInputs):
     """Pleats with a plain margin at each side."""
@@ -262,24 +278,3 @@ class MarginInputs(PleatInputs):
                 f"{TAPE.no_more(self.finished_width / 2)}",
                 "margin",
             )
-
-
-def add_marked_widths(sheet: Worksheet, pleats: PleatInputs, what: str) -> None:
-    """The cut widths, their seams, and the marking chart; `what` names one pleat."""
-    sheet.pieces.append(
-        Piece(
-            "width for pleats",
-            "cloth",
-            pleats.panels.number * pleats.make.number,
-            sheet["panel_cut_width"],
-            sheet["panel_cut_length"],
-            Grain.STRAIGHT,
-        )
-    )
-    sheet.seams.append(Seam("between widths of cloth", pleats.join_allowance))
-    sheet.seams.append(Seam("seam that holds the pleats", pleats.top_allowance))
-    names = [
-        [f"{what} {number // pleats.folds_each + 1}, {line}" for line in LINE_NAMES[fold.lies]]
-        for number, fold in enumerate(pleats.panel.folds)
-    ]
-    sheet.charts.append(marking_chart(pleats.panel, "Lines to mark on the joined cloth", names))

@@ -9,7 +9,7 @@ from handout_engine.amounts.values import sentence
 from handout_engine.families.pleats.pleating import OPEN, RING, PleatInputs
 from handout_engine.families.pleats.pleating_drawing import PLEAT_LINES, pleat_scene
 from handout_engine.shared.folds import Fold, FoldedPanel
-from handout_engine.shared.folds_drawing import Drawn, chart_scene, finished_scene
+from handout_engine.shared.folds_drawing import Drawn, chart_picture, finished_picture
 from handout_engine.shared.gathering_steps import add_washing_step
 from handout_engine.shared.hems import hem_step
 from handout_engine.working.cautions import LONG_HEM, PINS_AND_IRON, THIN_COTTON
@@ -102,29 +102,14 @@ def add_pleat_pictures(
     words = sheet.sentence("{flat_width} of flat cloth become {pleated_width} once pleated.")
     twice = sheet.sentence("Each fold takes twice {pleat_depth}.")
     enlarged = FoldedPanel(width, tuple(one))
-    sheet.pictures.extend(
-        (
-            Picture(
-                "finished",
-                sentence(
-                    f"{what} from the right side, and cut through below; hidden folds dashed."
-                ),
-                finished_scene(drawn, sentence(f"{what}, finished"), words),
-                True,
-            ),
-            Picture(
-                "chart",
-                sentence(
-                    "The joined cloth turned a quarter, its left edge at the top. At the right "
-                    "each line's distance from that edge, at the left its distance from the "
-                    "centre; the table has every line."
-                ),
-                chart_scene(drawn, sentence("Marking chart"), words),
-            ),
-            Picture(
-                "pleat",
-                sentence("One pleat enlarged: flat with its lines, and folded, cut through."),
-                pleat_scene(enlarged, depth, sentence("One pleat"), twice),
-            ),
-        )
+    hidden = " from the right side, and cut through below; hidden folds dashed."
+    chart = (
+        "The joined cloth turned a quarter, its left edge at the top. At the right each line's "
+        "distance from that edge, at the left its distance from the centre; the table has every "
+        "line."
     )
+    folded = sentence("One pleat enlarged: flat with its lines, and folded, cut through.")
+    scene = pleat_scene(enlarged, depth, sentence("One pleat"), twice)
+    sheet.pictures.append(finished_picture(drawn, what, hidden, words))
+    sheet.pictures.append(chart_picture(drawn, chart, words))
+    sheet.pictures.append(Picture("pleat", folded, scene))

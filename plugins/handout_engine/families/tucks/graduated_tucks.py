@@ -21,7 +21,6 @@ from handout_engine.families.tucks.tuck_rows import (
     RIGHT,
     TOWARDS,
     TucksSewnThrough,
-    add_marked_panel,
     lies,
 )
 from handout_engine.families.tucks.tucking import FinishedWidth
@@ -223,7 +222,7 @@ class GraduatedTucks(TucksSewnThrough, FinishedWidth):
         )
         headings = ("Tuck", "Depth", "Stitching, finished, from left")
         sheet.charts.append(Chart("Depth of each tuck", headings, rows))
-        add_marked_panel(sheet, self)
+        super().cut(sheet)
 
     def sew(self, sheet: Worksheet) -> None:
         """Each tuck at its own depth, then pressed and trimmed."""

@@ -275,24 +275,15 @@ class PinTuckRows(SpareInputs, FinishedWidth):
         words = sheet.sentence(
             "{tucks} rows {spacing} apart; {panel_cut_width} of flat cloth become {tucked_width}."
         )
-        sheet.pictures.extend(
-            (
-                Picture(
-                    "finished",
-                    sentence("The finished panel; below it one ridge cut through, enlarged."),
-                    pin_tucks_scene(drawn, sentence("Pin tucks, finished"), words),
-                    True,
-                ),
-                Picture(
-                    "chart",
-                    sentence(
-                        "The centre of each row on the flat panel, turned a quarter: from the left "
-                        "edge at the right, from the centre at the left."
-                    ),
-                    row_chart_scene(drawn, sentence("Marking chart"), words),
-                ),
-            )
+        finished = sentence("The finished panel; below it one ridge cut through, enlarged.")
+        scene = pin_tucks_scene(drawn, sentence("Pin tucks, finished"), words)
+        sheet.pictures.append(Picture("finished", finished, scene, True))
+        chart = sentence(
+            "The centre of each row on the flat panel, turned a quarter: from the left edge at the "
+            "right, from the centre at the left."
         )
+        scene = row_chart_scene(drawn, sentence("Marking chart"), words)
+        sheet.pictures.append(Picture("chart", chart, scene))
 
 
 TECHNIQUE = PinTuckRows

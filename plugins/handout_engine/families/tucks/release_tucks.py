@@ -20,13 +20,12 @@ from handout_engine.families.tucks.tuck_rows import (
     RIGHT,
     TOWARDS,
     EqualTucks,
-    add_marked_panel,
 )
 from handout_engine.families.tucks.tucking import TAPE, FinishedWidth
-from handout_engine.families.tucks.tucking_drawing import Released, released_scene, tuck_scene
-from handout_engine.families.tucks.tucking_pictures import TUCK_LINES
+from handout_engine.families.tucks.tucking_drawing import Released, released_scene
+from handout_engine.families.tucks.tucking_pictures import TUCK_LINES, tuck_picture
 from handout_engine.families.tucks.tucking_steps import add_preparing, pressed
-from handout_engine.shared.folds_drawing import Drawn, chart_scene
+from handout_engine.shared.folds_drawing import Drawn, chart_picture
 from handout_engine.working.workings import Picture
 from handout_engine.working.worksheet import Worksheet
 
@@ -38,6 +37,7 @@ class ReleaseTucks(EqualTucks, FinishedWidth):
 
     title = "Release tucks"
     family = "tucks"
+    panel_name = "panel for release tucks"
     summary = (
         "Tucks stitched for part of the panel and then freed, so that it is narrow where they are "
         "sewn and full beyond."
@@ -97,13 +97,12 @@ class ReleaseTucks(EqualTucks, FinishedWidth):
 
     @value("usual distance of such tucks", basis=published("home-school-sewing"))
     def usual_spacing(self) -> Length | None:
-        """Half a depth shows; None where it is settled otherwise."""
-        settled = self.spacing is not None or self.press == TOWARDS
-        return None if settled else self.depth * 3 / 2
+        """Half a depth shows; None for two that face the centre, whose folds lie between them."""
+        return None if self.press == TOWARDS else self.depth * 3 / 2
 
     @value("from stitching to stitching")
     def tuck_spacing(self) -> Length:
-        """As asked for, or as is usual; two that face the centre just touch there."""
+        """As asked for, or as is usual; two that face the centre touch there."""
         if self.spacing is not None:
             return self.spacing
         return 2 * self.depth if self.usual_spacing is None else self.usual_spacing
@@ -138,10 +137,6 @@ class ReleaseTucks(EqualTucks, FinishedWidth):
     def tucks_and_depth(self) -> tuple[Count, Length]:
         """How many tucks, and how deep each."""
         return self.tucks, self.depth
-
-    def cut(self, sheet: Worksheet) -> None:
-        """The panel, with the lines to mark on it."""
-        add_marked_panel(sheet, self, "panel for release tucks")
 
     def sew(self, sheet: Worksheet) -> None:
         """Tucks stitched as far as they are marked, and pressed so far."""
@@ -199,30 +194,16 @@ class ReleaseTucks(EqualTucks, FinishedWidth):
             sheet["panel_length"],
             sheet["top"] if self.freed == BOTH else None,
         )
-        one = sheet.sentence("Stitched {depth} from its fold.")
-        sheet.pictures.extend(
-            (
-                Picture(
-                    "finished",
-                    sentence("The panel between its seams, tucks sewn and freed."),
-                    released_scene(released, sentence("Release tucks, finished"), words),
-                    True,
-                ),
-                Picture(
-                    "chart",
-                    sentence(
-                        "The flat panel turned a quarter, its left edge at the top: distances from "
-                        "that edge at the right, from the centre at the left."
-                    ),
-                    chart_scene(drawn, sentence("Marking chart"), words),
-                ),
-                Picture(
-                    "tuck",
-                    sentence("One tuck enlarged: flat, and stitched and pressed."),
-                    tuck_scene(sheet["depth"], panel.folds[0].lies, sentence("One tuck"), one),
-                ),
-            )
+        finished_scene = released_scene(released, sentence("Release tucks, finished"), words)
+        caption = sentence("The panel between its seams, tucks sewn and freed.")
+        chart = (
+            "The flat panel turned a quarter, its left edge at the top: distances from that edge "
+            "at the right, from the centre at the left."
         )
+        one = sheet.sentence("Stitched {depth} from its fold.")
+        sheet.pictures.append(Picture("finished", caption, finished_scene, True))
+        sheet.pictures.append(chart_picture(drawn, chart, words))
+        sheet.pictures.append(tuck_picture(panel, sheet["depth"], one))
 
 
 TECHNIQUE = ReleaseTucks

@@ -21,7 +21,6 @@ from handout_engine.families.tucks.tuck_rows import (
     RIGHT,
     EqualTucks,
     TucksSewnThrough,
-    add_marked_panel,
 )
 from handout_engine.families.tucks.tucking import TAPE
 from handout_engine.families.tucks.tucking_pictures import add_pictures
@@ -238,10 +237,6 @@ class TuckFit(TucksSewnThrough, EqualTucks):
     def tucks_and_depth(self) -> tuple[Count, Length]:
         """How many tucks, and how deep each."""
         return self.tuck_count, self.tuck_depth
-
-    def cut(self, sheet: Worksheet) -> None:
-        """The panel, with the lines to mark on it."""
-        add_marked_panel(sheet, self)
 
     def sew(self, sheet: Worksheet) -> None:
         """Tuck by tuck, then pressed and trimmed."""

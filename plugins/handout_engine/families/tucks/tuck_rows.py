@@ -36,6 +36,7 @@ class TuckInputs(TuckedPanel):
     )
     span: Worked[Length]
     margin: Worked[Length]
+    panel_name = "panel for tucks"
 
     @property
     @abstractmethod
@@ -135,6 +136,16 @@ class TuckInputs(TuckedPanel):
         """What is measured before the good cloth is cut."""
         return self.sample_before - 2 * SAMPLE_TUCKS * self.trial[0]
 
+    def cut(self, sheet: Worksheet) -> None:
+        """The panel, and its marking chart."""
+        add_panel(sheet, self, self.panel_name)
+        names = [
+            (f"{number}, left stitch", f"{number}, fold", f"{number}, right stitch")
+            for number in range(1, len(self.folded.folds) + 1)
+        ]
+        caption = "Lines to mark on the flat panel, tuck by tuck"
+        sheet.charts.append(marking_chart(self.folded, caption, names))
+
 
 class EqualTucks(TuckInputs):
     """Equal tucks side by side."""
@@ -204,16 +215,3 @@ def lies(press: str, number: int, count: int) -> Lie:
         return Lie.RIGHT if press == RIGHT else Lie.LEFT
     on_the_left = number < count // 2
     return Lie.LEFT if on_the_left == (press == AWAY) else Lie.RIGHT
-
-
-def add_marked_panel(sheet: Worksheet, tucks: TuckInputs, name: str = "panel for tucks") -> None:
-    """The cut panel, and its marking chart as a table."""
-    add_panel(sheet, tucks, name)
-    panel = tucks.folded
-    names = [
-        (f"{number}, left stitch", f"{number}, fold", f"{number}, right stitch")
-        for number in range(1, len(panel.folds) + 1)
-    ]
-    sheet.charts.append(
-        marking_chart(panel, "Lines to mark on the flat panel, tuck by tuck", names)
-    )

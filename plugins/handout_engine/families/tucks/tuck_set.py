@@ -20,7 +20,6 @@ from handout_engine.families.tucks.tuck_rows import (
     TOWARDS,
     EqualTucks,
     TucksSewnThrough,
-    add_marked_panel,
 )
 from handout_engine.families.tucks.tucking import TAPE, FinishedWidth
 from handout_engine.families.tucks.tucking_pictures import add_pictures
@@ -102,8 +101,8 @@ class TuckSet(TucksSewnThrough, EqualTucks, FinishedWidth):
 
     @value("usual distance of such tucks", basis=published("home-school-sewing"))
     def usual_spacing(self) -> Length | None:
-        """Half a depth shows, and of pin tucks a whole; None where it is settled otherwise."""
-        if self.spacing is not None or self.kind == BLIND:
+        """Half a depth shows, and of pin tucks a whole; None for those that touch."""
+        if self.kind == BLIND:
             return None
         return 2 * self.tuck_depth if self.kind == PIN else self.tuck_depth * 3 / 2
 
@@ -153,10 +152,6 @@ class TuckSet(TucksSewnThrough, EqualTucks, FinishedWidth):
     def centred(self) -> bool:
         """A set that starts from the left edge is not."""
         return self.first_margin is None
-
-    def cut(self, sheet: Worksheet) -> None:
-        """The panel, with the lines to mark on it."""
-        add_marked_panel(sheet, self)
 
     def sew(self, sheet: Worksheet) -> None:
         """Tuck by tuck, then pressed and trimmed."""

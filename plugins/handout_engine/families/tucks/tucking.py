@@ -138,16 +138,8 @@ class SpareInputs(TuckedPanel):
 
 def add_panel(sheet: Worksheet, panel: TuckedPanel, name: str) -> None:
     """Put the cut panel and its seams on the sheet."""
-    sheet.pieces.append(
-        Piece(
-            name,
-            "cloth",
-            panel.make.number,
-            sheet["panel_cut_width"],
-            sheet["panel_cut_length"],
-            Grain.STRAIGHT,
-        )
-    )
+    width, length = sheet["panel_cut_width"], sheet["panel_cut_length"]
+    sheet.pieces.append(Piece(name, "cloth", panel.make.number, width, length, Grain.STRAIGHT))
     sheet.seams.append(Seam("sides of the panel", panel.side_allowance))
     sheet.seams.append(Seam("ends of the panel", panel.end_allowance))
 
