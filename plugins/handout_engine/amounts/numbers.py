@@ -291,6 +291,8 @@ def expression_of(number: Plain) -> Expression | None:
 
 
 PI = Ratio(irrational(pi), Expression(("π",)))
+ROOT_OF_TWO = Ratio(Fraction(2), literal(2)).root()
+"""From the grain to the bias: the diagonal of a square, for each length of its side."""
 
 
 def sine(angle: Angle) -> Ratio:
