@@ -147,6 +147,10 @@ def _ended(result: Exact, ending: str, parts: dict[str, Exact]) -> Exact:
         if least.number:  # nothing is nothing, whatever it is measured in
             least.alike(result)
         return Exact(max(result.number, least.number), result.power, result.irrational)
+    if ending.startswith("at most "):
+        most = _node(ast.parse(ending.removeprefix("at most "), mode="eval").body, parts)
+        most.alike(result)
+        return Exact(min(result.number, most.number), result.power, result.irrational)
     if ending.startswith(ROUNDED_UP_TO):
         step = parts[ending.removeprefix(ROUNDED_UP_TO)]
         step.alike(result)
