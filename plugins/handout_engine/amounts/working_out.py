@@ -379,11 +379,18 @@ class Holder:
         Raises RefusalError.
         """
         found: dict[str, Value] = {}
+        own = {id(each) for each in self._holders()}
         for holder, name in self._in_order(set()):
             each = holder.result(holder.declared[name]).value
-            if each is not None:
+            if each is not None and id(holder) in own:
                 found[each.name] = each
         return found
+
+    def _holders(self) -> Iterator[Holder]:
+        """Itself and its groups; what is made on the way, for a chart, is none of them."""
+        yield self
+        for held in self.made_groups():
+            yield from held._holders()
 
     def _in_order(self, seen: set[tuple[int, str]]) -> Iterator[tuple[Holder, str]]:
         for name in self.declared:
