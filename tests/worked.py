@@ -18,6 +18,22 @@ def work(technique: str, **written: Raw) -> Working:
     return make(register.find(technique), written).work()
 
 
+class Changed:
+    """A technique with some of what it hands over replaced."""
+
+    def __init__(self, made: object, parts: dict[str, object]) -> None:
+        self.made = made
+        self.__dict__.update(parts)
+
+    def __getattr__(self, name: str) -> object:
+        return getattr(self.made, name)
+
+
+def changed(working: Working, **parts: object) -> Working:
+    """The same working with some of its parts replaced, such as `supplies`."""
+    return Working(Changed(working.made, parts))
+
+
 def said(working: Working, name: str) -> str:
     """One named value in inches, to the nearest 1/32."""
     value = working.named[name]

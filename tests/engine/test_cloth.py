@@ -74,7 +74,7 @@ def test_after_washing_and_straightening_the_bought_cloth_is_long_enough(cloth, 
 
 @given(cloths, lengths)
 def test_an_order_is_whole_steps(cloth, used):
-    assert (cloth.order.to_buy(used) / cloth.order_step).denominator == 1
+    assert (cloth.order.to_buy(used) / cloth.order_step).number.denominator == 1
 
 
 @given(cloths, lengths, lengths)

@@ -71,7 +71,7 @@ def test_every_number_is_shown_with_its_formula_and_its_basis():
         "2 in (51 mm) + 2 × 1/4 in (6 mm) + 0 in (0 mm) "
         "geometry: follows from folding and joining cloth",
     ]
-    assert made["distance between the gathering rows"][1].startswith("published: Utah State")
+    assert "published: Utah State" in made["distance between the gathering rows"][1]
 
 
 def test_every_step_is_an_item_and_every_checkpoint_stands_out():

@@ -15,7 +15,7 @@ from handout_engine.pages.blocks import read_block
 from handout_engine.pages.fragments.sizes import sizes
 from handout_engine.pages.page import work_page
 from handout_engine.working.workings import Working
-from worked import INCHES, work
+from worked import INCHES, changed, work
 
 SLIP = {"garment": "slip", "sizes": "50 to 62", "show": "sizes"}
 CASING = {"technique": "gathered-ruffle", "name": "ruffle", "edge": "garment.hem_edge"}
@@ -101,7 +101,7 @@ def test_where_every_size_is_impossible_each_still_says_why():
 def test_a_value_that_a_size_does_not_have_is_said_to_be_none():
     whole = work("slip", size="56")
     values = {name: value for name, value in whole.values.items() if name != "hem_edge"}
-    made = shown(graded(("50", work("slip", size="50")), ("56", replace(whole, values=values))))
+    made = shown(graded(("50", work("slip", size="50")), ("56", changed(whole, values=values))))
     (row,) = [row for row in cells(made) if row[0] == whole.values["hem_edge"].label]
     assert row[2] == "none"
 

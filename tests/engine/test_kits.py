@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-from dataclasses import replace
 from fractions import Fraction
 
 import pytest
@@ -16,7 +15,7 @@ from handout_engine.pages.fragments.shopping import shopping_list
 from handout_engine.pages.kits import Kit, Line, Need, Spares, kit, kit_of_pages, total
 from handout_engine.register import keys
 from handout_engine.working.workings import Supply
-from worked import work
+from worked import changed, work
 
 EIGHTH = inches(Fraction(9, 2))
 LACES = some.integers(2, 40).map(lambda edge: work("gathered-edging", edge=f"{edge} in"))
@@ -133,7 +132,7 @@ def test_what_is_bought_is_a_length_or_a_count(key: str):
 
 def test_what_another_block_makes_is_not_bought():
     binding = Supply("bias binding", unless=("single-binding",))
-    bare = replace(work("bib"), supplies=(binding,))
+    bare = changed(work("bib"), supplies=(binding,))
     assert [each.name for each in kit([bare], "inches").notions] == ["bias binding"]
     both = kit([bare, work("single-binding")], "inches")
     assert "bias binding" not in {each.name for each in both.notions}
@@ -147,6 +146,6 @@ def test_only_what_there_is_makes_a_supply_needless(key: str):
 def test_what_one_page_makes_is_still_bought_for_another():
     """A binding cut for the bib leaves the gown's binding to be bought."""
     binding = Supply("bias binding", unless=("single-binding",))
-    gown = replace(work("bib"), supplies=(binding,))
+    gown = changed(work("bib"), supplies=(binding,))
     own = kit_of_pages([[gown], [gown, work("single-binding")]], "inches")
     assert "bias binding" in {each.name for each in own.notions}

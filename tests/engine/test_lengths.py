@@ -4,7 +4,9 @@ import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
+from handout_engine.amounts.angles import Angle
 from handout_engine.amounts.lengths import ZERO, Length, from_float, inches, millimetres, total
+from handout_engine.amounts.numbers import Count, Ratio
 
 lengths = st.fractions(-(10**6), 10**6, max_denominator=10**4).map(Length)
 numbers = st.fractions(-1000, 1000, max_denominator=100)
@@ -41,7 +43,13 @@ def test_nothing_is_false_and_the_least_bit_is_true():
         lambda: inches(1) + 1,
         lambda: 1 + inches(1),
         lambda: inches(1) - Fraction(1, 2),
-        lambda: inches(1) * inches(1),
+        lambda: inches(1) * inches(1) + inches(1),
+        lambda: inches(1) + Ratio(Fraction(1)),
+        lambda: inches(1) + inches(1) * inches(1),
+        lambda: inches(1) * Angle(Fraction(1)),
+        lambda: Count(1) + Ratio(Fraction(1)),
+        lambda: Ratio(Fraction(1)) + Angle(Fraction(1)),
+        lambda: Count(1) < Angle(Fraction(1)),
         lambda: inches(1) * 0.5,
         lambda: 2 / inches(1),
         lambda: inches(1) < 1,

@@ -134,20 +134,48 @@ def test_what_depends_on_a_failed_block_says_nothing_of_its_own():
     assert made.inline("yoke.depth") == ""
 
 
-def test_a_circle_is_one_problem_of_its_first_block():
+def test_values_that_need_each_other_are_one_problem_with_the_way_round():
     found = problems({**SLEEVE, "edge": "hem.edge"}, {**HEM, "edge": "sleeve.edge"})
-    ((line, text),) = found
-    assert line == 10
-    assert text.startswith('banded-ruffle "sleeve": these blocks refer to each other in a circle:')
-    assert "sleeve" in text and "hem" in text
+    assert found == [
+        (
+            13,
+            'banded-ruffle "sleeve": sleeve.edge needs hem.edge, which needs sleeve.edge; write '
+            "one of them as a measure",
+        )
+    ]
 
 
-def test_a_block_that_refers_to_itself_is_a_circle():
+def test_the_way_round_goes_through_all_that_is_needed():
+    """The trim is as deep as what hangs of the ruffle, which is cut by the trim's own depth."""
+    trim = {"technique": "gathered-ruffle", "name": "trim", "edge": "9 in", "depth": "sleeve.hangs"}
+    ((line, text),) = problems({**SLEEVE, "shows": "trim.depth"}, trim)
+    assert line == 14
+    assert text == (
+        'banded-ruffle "sleeve": sleeve.shows needs trim.depth, which needs sleeve.hangs, which '
+        "needs sleeve.front_shows, which needs sleeve.shows; write one of them as a measure"
+    )
+
+
+def test_blocks_may_refer_to_each_other_where_their_values_do_not():
+    """A sleeve is cut shorter by what its ruffle hangs; the ruffle is as long as the sleeve's end.
+
+    Left alone the sleeve ends at the wrist; it is drawn back by 1 1/2 in of front and 1/4 in band.
+    """
+    gown = {"garment": "day-gown", "sleeve_trim": "sleeve.hangs"}
+    made = page(gown, {**SLEEVE, "edge": "garment.sleeve_edge", "band": "1/4 in"})
+    assert made.problems == []
+    assert amount(made, "garment.sleeve_trim") == inches("7/4")
+    assert amount(made, "sleeve.edge") == amount(made, "garment.sleeve_edge")
+    plain = page({"garment": "day-gown", "sleeve_trim": "1 3/4 in"})
+    assert amount(made, "sleeve.edge") == amount(plain, "garment.sleeve_edge")
+
+
+def test_a_block_that_refers_to_itself_is_a_ring():
     ((_, text),) = problems({**SLEEVE, "edge": "sleeve.edge"})
-    assert text.endswith("in a circle: sleeve, sleeve")
+    assert text.endswith("sleeve.edge needs sleeve.edge; write one of them as a measure")
 
 
-def test_two_circles_are_two_problems_and_the_rest_is_worked_out():
+def test_two_rings_are_two_problems_and_the_rest_is_worked_out():
     def tied(name, other):
         return {"technique": "gathered-ruffle", "name": name, "edge": f"{other}.edge"}
 
@@ -155,7 +183,7 @@ def test_two_circles_are_two_problems_and_the_rest_is_worked_out():
         tied("front", "back"), tied("cuff", "collar"), tied("needs-cuff", "cuff"),
         tied("back", "front"), tied("collar", "cuff"), YOKE, HEM, SLEEVE,
     )  # fmt: skip
-    assert [found.line for found in made.problems] == [10, 20]
+    assert [found.line for found in made.problems] == [13, 23]
     assert set(made.workings) == {"sleeve", "hem", "yoke"}
 
 

@@ -2,8 +2,9 @@
 
 from functools import cached_property
 
+from handout_engine.amounts.declaring import group, value
 from handout_engine.amounts.lengths import Length, inches
-from handout_engine.amounts.working_out import Group, group, value
+from handout_engine.amounts.working_out import Group
 
 
 class Row(Group):

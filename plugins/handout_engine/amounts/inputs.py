@@ -8,11 +8,13 @@ knows its name.
 
 from __future__ import annotations
 
+from collections.abc import Callable
 from dataclasses import dataclass
 from fractions import Fraction
 from functools import cache
 from typing import Any, Protocol, TypedDict, Unpack
 
+from handout_engine.amounts.angles import Angle
 from handout_engine.amounts.kinds import (
     AngleKind,
     ChoiceKind,
@@ -22,13 +24,14 @@ from handout_engine.amounts.kinds import (
     LengthKind,
     PercentageKind,
     RatioKind,
+    Raw,
     ReelKind,
     ThreadCountKind,
     YardageKind,
 )
 from handout_engine.amounts.lengths import Length, NamedLength, Place
 from handout_engine.amounts.list_kinds import ListKind, NamedLengthsKind, PlacesKind
-from handout_engine.amounts.numbers import Angle, Count, Ratio
+from handout_engine.amounts.numbers import Count, Ratio
 from handout_engine.amounts.reading import read_length
 from handout_engine.amounts.sources import GIVEN, USUAL, Basis
 from handout_engine.amounts.thread_counts import read_thread_count
@@ -44,6 +47,16 @@ MOST_NAMED = 15
 
 Within = tuple[str, str]
 """The least and the most that is accepted, both as text."""
+
+
+@dataclass(frozen=True, eq=False)
+class Later:
+    """An amount that another block works out: it is looked up when the input is first read.
+
+    `find` raises RefusalError where there is none.
+    """
+
+    find: Callable[[], Raw]
 
 
 class Asking(Protocol):

@@ -1,15 +1,14 @@
-"""Counts, ratios and angles: numbers of a kind, which do not mix with each other unnoticed.
+"""Counts and ratios: numbers of a kind, which do not mix with each other unnoticed.
 
 A plain Python number (the 2 in `2 * band`) goes with each of them. A count is whole and can be
-counted over with `range`; what is divided is a ratio; an angle is in degrees and becomes a ratio
-by `sine` and its like.
+counted over with `range`; what is divided is a ratio.
 """
 
 from __future__ import annotations
 
 from dataclasses import dataclass, field
 from fractions import Fraction
-from math import acos, asin, atan, ceil, cos, degrees, floor, pi, radians, sin, tan
+from math import ceil, floor
 from typing import ClassVar, Generic, Self, TypeVar, cast, overload
 
 from handout_engine.amounts.expressions import (
@@ -36,7 +35,7 @@ N = TypeVar("N", int, Fraction)
 
 
 @dataclass(frozen=True, slots=True, eq=False)
-class _Kind(Generic[N]):
+class Pure(Generic[N]):
     """What counts, ratios and angles have in common: they add and compare with their own kind."""
 
     number: N
@@ -145,7 +144,7 @@ class _Kind(Generic[N]):
         return self if self.number >= 0 else -self
 
 
-class Count(_Kind[int]):
+class Count(Pure[int]):
     """A whole number of things; `range` and lists take it as it is."""
 
     __slots__ = ()
@@ -190,7 +189,7 @@ class Count(_Kind[int]):
         return (self / other).rounded_down()
 
 
-class Ratio(_Kind[Fraction]):
+class Ratio(Pure[Fraction]):
     """A plain ratio or share, such as a fullness."""
 
     __slots__ = ()
@@ -233,45 +232,6 @@ class Ratio(_Kind[Fraction]):
         return Ratio(irrational(float(self.number) ** 0.5), called("√", self.made))
 
 
-class Angle(_Kind[Fraction]):
-    """An angle in degrees."""
-
-    __slots__ = ()
-
-    @property
-    def radians(self) -> float:
-        """The angle for the functions of `math`."""
-        return radians(float(self.number))
-
-    def __mul__(self, times: Plain) -> Angle:
-        """The angle so many times."""
-        if (number := plain(times)) is None:
-            return NotImplemented
-        made = joined(self.made, " × ", expression_of(times), Closeness.PRODUCT)
-        return Angle(self.number * number, made)
-
-    def __rmul__(self, times: Plain) -> Angle:
-        """So many times the angle."""
-        if (number := plain(times)) is None:
-            return NotImplemented
-        made = joined(expression_of(times), " × ", self.made, Closeness.PRODUCT)
-        return Angle(self.number * number, made)
-
-    @overload
-    def __truediv__(self, other: Angle) -> Ratio: ...
-    @overload
-    def __truediv__(self, other: Plain) -> Angle: ...
-    def __truediv__(self, other: Angle | Plain) -> Angle | Ratio:
-        """The angle shared out, or how often another goes into it."""
-        if isinstance(other, Angle):
-            made = joined(self.made, " / ", other.made, Closeness.PRODUCT)
-            return Ratio(self.number / other.number, made)
-        if (number := plain(other)) is None:
-            return NotImplemented
-        made = joined(self.made, " / ", expression_of(other), Closeness.PRODUCT)
-        return Angle(self.number / number, made)
-
-
 Plain = Number | Count | Ratio
 """What a length can be multiplied with or shared out by."""
 
@@ -288,41 +248,6 @@ def plain(number: object) -> Number | None:
 def expression_of(number: Plain) -> Expression | None:
     """The expression of a plain number, a count or a ratio."""
     return literal(number) if isinstance(number, int | Fraction) else number.made
-
-
-PI = Ratio(irrational(pi), Expression(("π",)))
-ROOT_OF_TWO = Ratio(Fraction(2), literal(2)).root()
-"""From the grain to the bias: the diagonal of a square, for each length of its side."""
-
-
-def sine(angle: Angle) -> Ratio:
-    """The sine of an angle."""
-    return Ratio(irrational(sin(angle.radians)), called("sin", angle.made))
-
-
-def cosine(angle: Angle) -> Ratio:
-    """The cosine of an angle."""
-    return Ratio(irrational(cos(angle.radians)), called("cos", angle.made))
-
-
-def tangent(angle: Angle) -> Ratio:
-    """The tangent of an angle."""
-    return Ratio(irrational(tan(angle.radians)), called("tan", angle.made))
-
-
-def angle_of_sine(ratio: Ratio) -> Angle:
-    """The angle with that sine."""
-    return Angle(irrational(degrees(asin(ratio.number))), called("arcsin", ratio.made))
-
-
-def angle_of_cosine(ratio: Ratio) -> Angle:
-    """The angle with that cosine."""
-    return Angle(irrational(degrees(acos(ratio.number))), called("arccos", ratio.made))
-
-
-def angle_of_tangent(ratio: Ratio) -> Angle:
-    """The angle with that tangent."""
-    return Angle(irrational(degrees(atan(ratio.number))), called("arctan", ratio.made))
 
 
 C = TypeVar("C", Count, Ratio)

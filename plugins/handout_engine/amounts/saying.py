@@ -13,8 +13,9 @@ from functools import lru_cache
 from math import ceil, floor
 from typing import Literal
 
+from handout_engine.amounts.angles import Angle
 from handout_engine.amounts.lengths import MILLIMETRES_PER_INCH, Length, NamedLength, Place
-from handout_engine.amounts.numbers import Angle, Count, Ratio
+from handout_engine.amounts.numbers import Count, Ratio
 
 Amount = (
     Length

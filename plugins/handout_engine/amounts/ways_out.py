@@ -14,10 +14,11 @@ from dataclasses import dataclass
 from fractions import Fraction
 from math import ceil, floor
 
+from handout_engine.amounts.angles import Angle
 from handout_engine.amounts.inputs import declared_inputs
 from handout_engine.amounts.kinds import CountKind, Kind, LengthKind, Quantity
 from handout_engine.amounts.lengths import MILLIMETRES_PER_INCH, Length
-from handout_engine.amounts.numbers import Angle, Count, Ratio
+from handout_engine.amounts.numbers import Count, Ratio
 from handout_engine.amounts.saying import Amount, Rounding, Saying, System, Tape, nearest
 
 Figure = Length | Fraction | int | Ratio | Count | Angle

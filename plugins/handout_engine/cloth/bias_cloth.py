@@ -7,14 +7,16 @@ from collections.abc import Sequence
 from functools import cached_property
 from typing import ClassVar
 
+from handout_engine.amounts.angles import ROOT_OF_TWO
+from handout_engine.amounts.declaring import check, group, value
 from handout_engine.amounts.expressions import unheard
 from handout_engine.amounts.inputs import CLOTH, SEWING, length
 from handout_engine.amounts.lengths import Length, total
-from handout_engine.amounts.numbers import ROOT_OF_TWO, Count
+from handout_engine.amounts.numbers import Count
 from handout_engine.amounts.refusals import RefusalError
 from handout_engine.amounts.saying import Tape
 from handout_engine.amounts.sources import LAYOUT, PRACTICE
-from handout_engine.amounts.working_out import Group, check, group, value
+from handout_engine.amounts.working_out import Group
 from handout_engine.cloth.bias import (
     Band,
     Enough,

@@ -6,6 +6,7 @@ from dataclasses import dataclass, replace
 from fractions import Fraction
 from functools import cached_property
 
+from handout_engine.amounts.declaring import value
 from handout_engine.amounts.expressions import unheard
 from handout_engine.amounts.inputs import CLOTH, length, percentage, yardage
 from handout_engine.amounts.lengths import Length
@@ -13,7 +14,6 @@ from handout_engine.amounts.refusals import RefusalError
 from handout_engine.amounts.saying import Saying
 from handout_engine.amounts.sources import GEOMETRY, LAYOUT, PRACTICE
 from handout_engine.amounts.values import Value, sentence
-from handout_engine.amounts.working_out import value
 from handout_engine.cloth.laying import lay
 from handout_engine.working.layouts import Item, Layout, Order
 from handout_engine.working.shortfalls import refuse_no_size

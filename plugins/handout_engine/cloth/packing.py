@@ -187,8 +187,12 @@ def _exchanged(  # noqa: PLR0913, PLR0917 - the state of one search
     height: int,
     least: int,
 ) -> tuple[dict[int, tuple[int, int]], int]:
-    """Exchange pairs of the order, keeping each exchange that does not make it worse."""
+    """Exchange pairs of the order, keeping each exchange that does not make it worse.
+
+    Few boxes have few orders, which come up again and again: each is set once.
+    """
     current, current_height = list(order), _in_order(boxes, order, width)[1]
+    tried: dict[tuple[int, ...], tuple[dict[int, tuple[int, int]], int]] = {}
     state = 12345
     for _ in range(min(EXCHANGES, EFFORT // len(boxes))):
         state = (1103515245 * state + 12345) % 2**31
@@ -197,7 +201,9 @@ def _exchanged(  # noqa: PLR0913, PLR0917 - the state of one search
             continue
         trial = list(current)
         trial[first], trial[second] = trial[second], trial[first]
-        found, found_height = _in_order(boxes, trial, width, current_height)
+        if tuple(trial) not in tried:
+            tried[tuple(trial)] = _in_order(boxes, trial, width, current_height)
+        found, found_height = tried[tuple(trial)]
         if found_height <= current_height:
             current, current_height = trial, found_height
             if found_height < height:

@@ -6,7 +6,7 @@ from collections.abc import Sequence
 from fractions import Fraction
 from math import cos, pi, sin
 
-from handout_engine.amounts.numbers import Angle
+from handout_engine.amounts.angles import Angle
 
 Point = tuple[float, float]
 """So far across and so far down, in mm."""

@@ -28,6 +28,12 @@ def working(technique: Technique) -> Working:
     return technique.work()
 
 
+@lru_cache(maxsize=1000)
+def valued(technique: Technique) -> Working:
+    """The working of a technique of which only values are asked for; raises RefusalError."""
+    return technique.valued()
+
+
 @lru_cache(maxsize=100)
 def fragment(  # noqa: PLR0913, PLR0917 - all that a fragment hangs on
     technique: Technique,
@@ -44,7 +50,7 @@ def fragment(  # noqa: PLR0913, PLR0917 - all that a fragment hangs on
     `data-place` tells the reader's browser which block's place it is.
     """
     graded = tuple(
-        (size, each if isinstance(each, str) else working(each)) for size, each in columns
+        (size, each if isinstance(each, str) else valued(each)) for size, each in columns
     )
     made = block(replace(working(technique), graded=graded), show, tape, f"b{number}-{name}", name)
     made.set("data-place", str(number))

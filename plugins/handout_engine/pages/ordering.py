@@ -4,7 +4,6 @@ from __future__ import annotations
 
 from collections.abc import Collection, Iterator, Mapping, Sequence
 from dataclasses import replace
-from graphlib import CycleError, TopologicalSorter
 from itertools import count
 
 from handout_engine.pages.blocks import GARMENT, Block
@@ -42,35 +41,26 @@ def twins(blocks: Sequence[Block]) -> Iterator[Problem]:
             yield Problem(block.lines.get("name", block.line), text, block.name)
 
 
-def in_order(blocks: Sequence[Block], problems: list[Problem]) -> list[Block]:
-    """Working blocks, each after those it refers to; a circle is a problem of its first block.
-
-    What refers into a circle waits for it in vain, and says nothing (`pages`).
-    """
+def in_order(blocks: Sequence[Block]) -> list[Block]:
+    """Working blocks, each after those it refers to as far as they do not refer back to it."""
     by_name: dict[str, Block] = {}
     for block in blocks:
         if block.technique:
             by_name.setdefault(block.name, block)
-    graph = {
-        name: [each for each in by_name if each in block.mentioned]
-        for name, block in by_name.items()
-    }  # lists, since a set of names has another order in every run
-    while True:
-        try:
-            return [by_name[name] for name in TopologicalSorter(graph).static_order()]
-        except CycleError as error:
-            circle = error.args[1]
-            first = min((by_name[name] for name in circle), key=lambda found: found.line)
-            text = f"{first.title}: these blocks refer to each other in a circle: "
-            problems.append(Problem(first.line, text + ", ".join(circle), first.name))
-            graph = _without(graph, set(circle))
-            by_name = {name: by_name[name] for name in graph}
+    every: list[Block] = []
+    seen: set[str] = set()
+    for name in by_name:
+        _after_mentioned(name, by_name, seen, every)
+    return every
 
 
-def _without(graph: Mapping[str, Sequence[str]], names: set[str]) -> dict[str, list[str]]:
-    """The graph without these names; references to them are dropped."""
-    return {
-        name: [each for each in mentioned if each not in names]
-        for name, mentioned in graph.items()
-        if name not in names
-    }
+def _after_mentioned(
+    name: str, by_name: Mapping[str, Block], seen: set[str], every: list[Block]
+) -> None:
+    if name in seen:
+        return
+    seen.add(name)
+    for each in by_name:
+        if each in by_name[name].mentioned:
+            _after_mentioned(each, by_name, seen, every)
+    every.append(by_name[name])

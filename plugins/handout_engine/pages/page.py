@@ -7,12 +7,14 @@ from __future__ import annotations
 
 from collections.abc import Mapping, Sequence
 from dataclasses import dataclass, field, replace
+from functools import partial
 from xml.etree.ElementTree import Element
 
-from handout_engine.amounts.inputs import declared_inputs
+from handout_engine.amounts.inputs import Later, declared_inputs
 from handout_engine.amounts.kinds import Raw
 from handout_engine.amounts.refusals import RefusalError, RefusalsError, nearest_name, quoted
 from handout_engine.amounts.saying import Amount, Tape
+from handout_engine.amounts.working_out import RingError
 from handout_engine.bodies.measures import LENGTHS
 from handout_engine.drawing.markup import element, html
 from handout_engine.pages import kept
@@ -38,6 +40,7 @@ class Page:
     workings: dict[str, Working] = field(default_factory=dict)
     problems: list[Problem] = field(default_factory=list)
     graded: Mapping[str, Page] = field(default_factory=dict)
+    rings: set[frozenset[str]] = field(default_factory=set)
 
     @property
     def garment(self) -> Block | None:
@@ -100,12 +103,20 @@ def work_page(
     tape: Tape,
     defaults: Mapping[str, str] | None = None,
     inlines: Sequence[Inline] = (),
+    *,
+    whole: bool = True,
 ) -> Page:
-    """Work out all blocks of a page; `defaults` replace the techniques' own where they apply."""
+    """Work out all blocks of a page; `defaults` replace the techniques' own where they apply.
+
+    A block that is not `whole` has its values worked out and checked, and nothing sewn with them.
+    """
     page = Page(following(named(blocks), _asked(blocks)), tape)
     page.problems.extend(twins(page.blocks))
-    for block in in_order(page.blocks, page.problems):
-        _work(page, block, defaults or {})
+    in_turn = in_order(page.blocks)
+    for block in in_turn:
+        _make(page, block, defaults or {})
+    for block in sorted(in_turn, key=lambda each: each.line):
+        _work(page, block, whole=whole)
     _check_mentions(page, inlines)
     page.problems.sort(key=lambda problem: problem.line)
     _grade(page, defaults or {})
@@ -129,27 +140,68 @@ def _grade(page: Page, defaults: Mapping[str, str]) -> None:
         return
     plain = [replace(block, show=()) for block in page.blocks]
     page.graded = {
-        size: work_page(sized(plain, size), page.tape, defaults)
+        size: work_page(sized(plain, size), page.tape, defaults, whole=False)
         for size in page.garment.sizes or LENGTHS
     }
 
 
-def _work(page: Page, block: Block, defaults: Mapping[str, str]) -> None:
-    """Work one block out, or note what is wrong with it."""
+class WaitingError(RefusalError):
+    """A reference to a block that cannot be worked out, of which its own problem tells."""
+
+
+def _make(page: Page, block: Block, defaults: Mapping[str, str]) -> None:
+    """Make the technique of a block, or note what is wrong with what is written for it."""
     try:
         technique = find_of_kind(block.technique, garment=block.is_garment)
         known = {each.name for each in declared_inputs(technique)}
         usual = {name: text for name, text in defaults.items() if name in known}
-        amounts = _looked_up(page, {**usual, **block.fields})
-        if amounts is not None:
-            made = make(technique, amounts)
-            page.workings[block.name] = kept.working(made)
-            page.techniques[block.name] = made
+        made = make(technique, _looked_up(page, {**usual, **block.fields}))
+    except WaitingError:
+        return
     except RefusalsError as several:
         for refusal in several.refusals:
             _note(page, block, refusal)
     except RefusalError as refusal:
         _note(page, block, refusal)
+    else:
+        made.called = block.name
+        page.techniques[block.name] = made
+
+
+def _work(page: Page, block: Block, *, whole: bool) -> None:
+    """Work one block out, or note what is wrong with it."""
+    if block.name not in page.techniques:
+        return
+    made = page.techniques[block.name]
+    waits = _refuse_references(page, block, made)
+    if not waits:
+        try:
+            page.workings[block.name] = kept.working(made) if whole else kept.valued(made)
+        except WaitingError:
+            waits = True
+        except RefusalError as refusal:
+            _note(page, block, refusal)
+    if block.name not in page.workings:
+        del page.techniques[block.name]
+
+
+def _refuse_references(page: Page, block: Block, made: Technique) -> bool:
+    """Look up what other blocks work out; whether one is waited for in vain, or is wrong."""
+    waits = False
+    for name in made.waiting:
+        try:
+            made.amount(name)
+        except WaitingError:
+            waits = True
+        except RingError as ring:
+            waits = True
+            if ring.ring not in page.rings:
+                page.rings.add(ring.ring)
+                _note(page, block, RefusalError(ring.message, name))
+        except RefusalError as refusal:
+            waits = True
+            _note(page, block, refusal.about(name))
+    return waits
 
 
 def _note(page: Page, block: Block, refusal: RefusalError) -> None:
@@ -158,37 +210,36 @@ def _note(page: Page, block: Block, refusal: RefusalError) -> None:
     page.problems.append(Problem(line, f"{block.title}: {refusal.message}", block.name, name))
 
 
-def _looked_up(page: Page, fields: Mapping[str, Written]) -> dict[str, Raw] | None:
-    """The fields with references replaced by amounts; None when a referred block has failed.
-
-    Raises RefusalsError for references to what does not exist.
-    """
-    refusals: list[RefusalError] = []
-    found: dict[str, Raw] = {}
-    waiting = False
-    for name, written in fields.items():
-        parts = [written] if isinstance(written, str) else list(written)
-        try:
-            raws = [_raw(page, part) for part in parts]
-        except RefusalError as refusal:
-            refusals.append(refusal.about(name))
-            continue
-        waiting = waiting or any(raw is None for raw in raws)
-        found[name] = raws[0] if isinstance(written, str) else raws
-    if refusals:
-        raise RefusalsError(refusals)
-    return None if waiting else found
+def _looked_up(page: Page, fields: Mapping[str, Written]) -> dict[str, Raw | Later]:
+    """The fields, each that refers to another block to be looked up when it is needed."""
+    return {
+        name: Later(partial(_raw, page, written)) if _refers(written) else written
+        for name, written in fields.items()
+    }
 
 
-def _raw(page: Page, written: str) -> Amount:
-    """Text as it is, or the amount a reference speaks of; None if that block has failed."""
+def _refers(written: Written) -> bool:
+    parts = [written] if isinstance(written, str) else written
+    return any(REFERENCE.fullmatch(part.strip()) for part in parts)
+
+
+def _raw(page: Page, written: Written) -> Raw:
+    """Text as it is, or the amounts that references speak of."""
+    if not isinstance(written, str):
+        return [_part(page, part) for part in written]
+    return _part(page, written)
+
+
+def _part(page: Page, written: str) -> Amount:
     match = REFERENCE.fullmatch(written.strip())
-    if match is None:
-        return written
-    return _mentioned(page, match["block"], match["value"])
+    return written if match is None else _mentioned(page, match["block"], match["value"])
 
 
 def _mentioned(page: Page, name: str, value: str) -> Amount:
+    """The amount of another block's value, nothing else of it being worked out.
+
+    Raises RefusalError for what there is not, WaitingError where the block has failed.
+    """
     names = {block.name for block in page.blocks if block.technique}
     if name == GARMENT and name not in names:
         raise RefusalError("this page names no garment to take it from")
@@ -196,14 +247,21 @@ def _mentioned(page: Page, name: str, value: str) -> Amount:
         raise RefusalError(
             f'there is no block "{quoted(name)}" on this page{nearest_name(name, names)}'
         )
-    if name not in page.workings:
-        return None
-    named = page.workings[name].named
-    if value not in named:
-        raise RefusalError(f'"{name}" has no value "{quoted(value)}"{nearest_name(value, named)}')
-    if named[value].amount is None:
+    if name not in page.techniques:
+        raise WaitingError(f'"{name}" could not be worked out')
+    technique = page.techniques[name]
+    try:
+        found = technique.found(value)
+        known = () if found else [*technique.inputs, *technique.values]
+    except RingError:
+        raise
+    except RefusalError as refusal:
+        raise WaitingError(refusal.message) from refusal
+    if found is None:
+        raise RefusalError(f'"{name}" has no value "{quoted(value)}"{nearest_name(value, known)}')
+    if found.amount is None:
         raise RefusalError(f'"{name}" was given no {value}')
-    return named[value].amount
+    return found.amount
 
 
 def _check_mentions(page: Page, inlines: Sequence[Inline]) -> None:
@@ -218,6 +276,8 @@ def _check_mentions(page: Page, inlines: Sequence[Inline]) -> None:
         name, _, value = inline.reference.partition(".")
         try:
             _mentioned(page, name, value)
+        except WaitingError:
+            continue
         except RefusalError as refusal:
             text = f"{{{{ {quoted(inline.reference)} }}}}: {refusal.message}"
             page.problems.append(Problem(inline.line, text))

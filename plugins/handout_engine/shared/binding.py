@@ -11,6 +11,7 @@ from collections.abc import Hashable
 from math import ceil
 from typing import ClassVar
 
+from handout_engine.amounts.declaring import Worked, check, group, value
 from handout_engine.amounts.inputs import (
     CLOTH,
     SEWING,
@@ -21,13 +22,14 @@ from handout_engine.amounts.inputs import (
     optional_length,
 )
 from handout_engine.amounts.lengths import ZERO, Length, most
+from handout_engine.amounts.naming import constant
 from handout_engine.amounts.numbers import Count
 from handout_engine.amounts.refusals import RefusalError
 from handout_engine.amounts.saying import Saying, Tape
 from handout_engine.amounts.sources import GEOMETRY, GIVEN, PRACTICE
 from handout_engine.amounts.values import Value
 from handout_engine.amounts.ways_out import at_least, at_most, ways
-from handout_engine.amounts.working_out import Group, Worked, check, constant, group, value
+from handout_engine.amounts.working_out import Group
 from handout_engine.cloth.bias_cloth import BiasInputs, StripsForLength
 from handout_engine.shared.strips import Joined, Strips
 from handout_engine.working.workings import Grain, Piece, Seam

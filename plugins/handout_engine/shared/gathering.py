@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from fractions import Fraction
 
+from handout_engine.amounts.declaring import check, value
 from handout_engine.amounts.inputs import (
     CLOTH,
     SEWING,
@@ -14,12 +15,13 @@ from handout_engine.amounts.inputs import (
     ratio,
 )
 from handout_engine.amounts.lengths import Length, inches, least
+from handout_engine.amounts.naming import constant
 from handout_engine.amounts.refusals import RefusalError
 from handout_engine.amounts.saying import Tape
 from handout_engine.amounts.sources import GIVEN, PRACTICE, published
 from handout_engine.amounts.values import Value
 from handout_engine.amounts.ways_out import less_than, ways
-from handout_engine.amounts.working_out import Group, check, constant, value
+from handout_engine.amounts.working_out import Group
 from handout_engine.cloth.cloth import Cloth, ClothInputs, note_usable_width
 from handout_engine.shared.strips import Joined, Strips, StripsWanted, note_strips
 from handout_engine.working.technique import Technique

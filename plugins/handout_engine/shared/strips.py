@@ -9,12 +9,13 @@ from __future__ import annotations
 from dataclasses import dataclass
 from math import ceil
 
+from handout_engine.amounts.declaring import check, value
 from handout_engine.amounts.lengths import ZERO, Length
 from handout_engine.amounts.numbers import Count, larger, whole
 from handout_engine.amounts.refusals import RefusalError
 from handout_engine.amounts.saying import Saying
 from handout_engine.amounts.values import Value
-from handout_engine.amounts.working_out import Group, check, value
+from handout_engine.amounts.working_out import Group
 from handout_engine.working.worksheet import Worksheet
 
 MOST_STRIPS = 400

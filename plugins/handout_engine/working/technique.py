@@ -14,13 +14,14 @@ from functools import cached_property
 from typing import ClassVar, Self, TypeVar
 
 from handout_engine.amounts.expressions import unheard
-from handout_engine.amounts.inputs import Input, declared_inputs
+from handout_engine.amounts.inputs import Input, Later, declared_inputs
 from handout_engine.amounts.kinds import Raw
+from handout_engine.amounts.naming import as_said, named
 from handout_engine.amounts.refusals import RefusalError, RefusalsError, nearest_name, quoted
 from handout_engine.amounts.saying import Amount
 from handout_engine.amounts.sources import GIVEN
 from handout_engine.amounts.values import Value
-from handout_engine.amounts.working_out import Group, Holder, as_said, named
+from handout_engine.amounts.working_out import AtWork, Group, Holder, at_work
 from handout_engine.working.layouts import Layout
 from handout_engine.working.shortfalls import (
     check_all_said,
@@ -57,14 +58,14 @@ class Technique(Holder, ABC):
             name: None if each.default is None else each.kind.read(each.default)
             for name, each in declared.items()
         }
-        self._amounts: dict[str, Amount] = {**self._defaults, **_plainly(written)}
+        self._amounts: dict[str, Amount | Later] = {**self._defaults, **_plainly(written)}
         self._inputs: dict[str, Value] = {}
         self._read: dict[str, object] = {}
         self._sheets: list[Worksheet] = []
-        for name, amount in _plainly(self.usual).items():
-            self._defaults[name] = amount
+        for name, amount in self.usual.items():
+            self._defaults[name] = as_said(amount)
             if self._amounts[name] is None:
-                self._amounts[name] = amount
+                self._amounts[name] = self._defaults[name]
         self._read.clear()
 
     @property
@@ -72,10 +73,27 @@ class Technique(Holder, ABC):
         """Inputs that hang on another input, with what each is when it is left out."""
         return {}
 
+    @property
+    def waiting(self) -> tuple[str, ...]:
+        """The names of its inputs that another block works out and that were not read yet."""
+        return tuple(name for name, held in self._amounts.items() if isinstance(held, Later))
+
+    def amount(self, name: str) -> Amount:
+        """The amount of one of its inputs; raises RefusalError where another block has none."""
+        held = self._amounts[name]
+        if not isinstance(held, Later):
+            return held
+        with at_work(AtWork(self, name)):
+            raw = held.find()
+        (kind,) = (each.kind for each in declared_inputs(type(self)) if each.name == name)
+        read = kind.read(raw)
+        self._amounts[name] = read
+        return read
+
     def given(self, asked: Input) -> object:
         """One of its inputs, named."""
         if asked.name not in self._read:
-            amount = self._amounts[asked.name]
+            amount = self.amount(asked.name)
             self._read[asked.name] = (
                 None if amount is None else named(amount, self._input(asked, amount))
             )
@@ -83,33 +101,34 @@ class Technique(Holder, ABC):
 
     def noted(self, name: str) -> Amount:
         """An input as its working says it and as references take it."""
-        return self._amounts[name]
+        return self.amount(name)
 
     def with_inputs(self, **written: object) -> Self:
         """The same technique with some of its inputs given anew."""
-        own = {name: self._amounts[name] for name in self.written}
+        own = {name: self.amount(name) for name in self.written}
         return type(self)(**{**own, **written})
 
-    @property
+    @cached_property
     def written(self) -> tuple[str, ...]:
         """The names of the inputs that are not left to their default."""
         return tuple(
             each.name
             for each in declared_inputs(type(self))
-            if self._amounts[each.name] != self._defaults[each.name]
+            if self.amount(each.name) != self._defaults[each.name]
         )
 
     @cached_property
     def inputs(self) -> Mapping[str, Value]:
         """Every declared input as a named value."""
-        return {
-            each.name: self._input(each, self.noted(each.name))
-            for each in declared_inputs(type(self))
-        }
+        return {each.name: self.input_value(each) for each in declared_inputs(type(self))}
+
+    def input_value(self, asked: Input) -> Value:
+        """One declared input as a named value."""
+        return self._input(asked, self.noted(asked.name))
 
     def _input(self, asked: Input, amount: Amount) -> Value:
         """An input as a value; a default rests on its own basis, what is written was given."""
-        usual = self._amounts[asked.name] == self._defaults[asked.name]
+        usual = self.amount(asked.name) == self._defaults[asked.name]
         return Value(
             asked.name,
             asked.label,
@@ -124,11 +143,14 @@ class Technique(Holder, ABC):
         if type(other) is not type(self):
             return NotImplemented
         assert isinstance(other, Technique)
-        return self._amounts == other._amounts
+        return self._every() == other._every()
 
     def __hash__(self) -> int:
         """By kind and inputs, so that what was worked out can be kept."""
-        return hash((type(self), *self._amounts.values()))
+        return hash((type(self), *self._every()))
+
+    def _every(self) -> list[Amount]:
+        return [self.amount(name) for name in self._amounts]
 
     @classmethod
     def key(cls) -> str:
@@ -183,6 +205,13 @@ class Technique(Holder, ABC):
         noted = (sheet.values[name] for sheet in self._sheets if name in sheet.values)
         return super().find(name) or next(noted, None)
 
+    def found(self, name: str) -> Value | None:
+        """An input or a value by its name, nothing else being worked out; None for neither."""
+        for asked in declared_inputs(type(self)):
+            if asked.name == name:
+                return self.input_value(asked)
+        return self.find(name) or self.values.get(name)
+
     @property
     def layouts(self) -> list[Layout]:
         """How the pieces lie on each cloth."""
@@ -211,11 +240,8 @@ class Technique(Holder, ABC):
         for strip, edge in sheet.finishing:
             refuse_too_short(strip, edge, self.written)
 
-    def work(self) -> Working:
-        """The working, checked as a whole; raises RefusalError when it cannot be sewn.
-
-        Its pictures are drawn when they are asked for.
-        """
+    def valued(self) -> Working:
+        """The working with its values checked, nothing being sewn or drawn; raises RefusalError."""
         self.look()
         for declared in self.declared.values():
             if (value := self.result(declared).value) is not None:
@@ -224,15 +250,25 @@ class Technique(Holder, ABC):
             refuse_too_short(strip, edge, self.written)
         for value in self.values.values():
             refuse_less_than_nothing(value, self.written)
+        return Working(self)
+
+    def work(self) -> Working:
+        """The working, checked as a whole; raises RefusalError when it cannot be sewn.
+
+        Its pictures are drawn when they are asked for.
+        """
+        working = self.valued()
         self.check_noted(self.cutting)
         self.check_noted(self.sewing)
-        working = Working(self)
         check_all_said(working, self.written)
         return working
 
 
-def _plainly(written: Mapping[str, object]) -> dict[str, Amount]:
-    return {name: as_said(amount) for name, amount in written.items()}
+def _plainly(written: Mapping[str, object]) -> dict[str, Amount | Later]:
+    return {
+        name: amount if isinstance(amount, Later) else as_said(amount)
+        for name, amount in written.items()
+    }
 
 
 class Bought(Group, ABC):
@@ -252,17 +288,20 @@ class Bought(Group, ABC):
 Made = TypeVar("Made", bound=Technique)
 
 
-def make(technique: type[Made], written: Mapping[str, Raw]) -> Made:
+def make(technique: type[Made], written: Mapping[str, Raw | Later]) -> Made:
     """Read the inputs that were written and make the technique with them.
+
+    What another block works out is read when it is first needed.
 
     Raises RefusalsError with every unknown, unreadable or out-of-bounds input at once.
     """
     known = {each.name: each for each in declared_inputs(technique)}
     refusals: list[RefusalError] = []
-    amounts = {}
+    amounts: dict[str, Amount | Later] = {}
     for name, raw in written.items():
         try:
-            amounts[name] = _declared(known, name).kind.read(raw)
+            kind = _declared(known, name).kind
+            amounts[name] = raw if isinstance(raw, Later) else kind.read(raw)
         except RefusalError as refusal:
             refusals.append(refusal if refusal.field else refusal.about(name))
     if refusals:

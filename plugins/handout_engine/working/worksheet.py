@@ -6,10 +6,10 @@ from collections.abc import Mapping
 from dataclasses import dataclass, field
 from typing import TYPE_CHECKING
 
+from handout_engine.amounts.naming import as_said
 from handout_engine.amounts.saying import Amount, Saying
 from handout_engine.amounts.sources import GEOMETRY, Basis
 from handout_engine.amounts.values import Sentence, Value, sentence, template_runs
-from handout_engine.amounts.working_out import as_said
 from handout_engine.working.workings import Collected, Step, Supply
 
 if TYPE_CHECKING:

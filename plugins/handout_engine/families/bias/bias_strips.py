@@ -5,12 +5,13 @@ from __future__ import annotations
 from collections.abc import Sequence
 from functools import cached_property
 
+from handout_engine.amounts.declaring import check, group, value
 from handout_engine.amounts.inputs import CLOTH, length, optional_length
 from handout_engine.amounts.lengths import Length, inches
+from handout_engine.amounts.naming import constant
 from handout_engine.amounts.refusals import RefusalError
 from handout_engine.amounts.sources import PRACTICE
 from handout_engine.amounts.values import sentence
-from handout_engine.amounts.working_out import check, constant, group, value
 from handout_engine.cloth.bias import Band, diagonal
 from handout_engine.cloth.bias_cloth import TAPE, BiasInputs, JoinedStrips, StripsForLength, useful
 from handout_engine.families.bias.bias_drawing import joined_strip

@@ -2,14 +2,15 @@
 
 from __future__ import annotations
 
+from handout_engine.amounts.declaring import check, group, value
 from handout_engine.amounts.inputs import SEWING, choice, count, length, optional_length
 from handout_engine.amounts.lengths import Length, inches, least
+from handout_engine.amounts.naming import constant
 from handout_engine.amounts.refusals import RefusalError
 from handout_engine.amounts.saying import Saying, Tape
 from handout_engine.amounts.sources import PRACTICE
 from handout_engine.amounts.values import sentence
 from handout_engine.amounts.ways_out import at_most
-from handout_engine.amounts.working_out import check, constant, group, value
 from handout_engine.cloth.bias import Pieces
 from handout_engine.cloth.bias_cloth import BiasClothInputs, StripsForPieces
 from handout_engine.drawing.scene import Line

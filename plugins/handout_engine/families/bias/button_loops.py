@@ -5,15 +5,16 @@ from __future__ import annotations
 from functools import cached_property
 from math import floor
 
+from handout_engine.amounts.angles import PI
+from handout_engine.amounts.declaring import check, group, value
 from handout_engine.amounts.inputs import CLOTH, SEWING, count, length, optional_length
 from handout_engine.amounts.lengths import Length
-from handout_engine.amounts.numbers import PI
 from handout_engine.amounts.refusals import RefusalError
 from handout_engine.amounts.saying import Saying, Tape
 from handout_engine.amounts.sources import PRACTICE
 from handout_engine.amounts.values import sentence
 from handout_engine.amounts.ways_out import at_least, at_most
-from handout_engine.amounts.working_out import Group, check, group, value
+from handout_engine.amounts.working_out import Group
 from handout_engine.cloth.bias import Pieces
 from handout_engine.cloth.bias_cloth import BiasClothInputs, StripsForPieces
 from handout_engine.drawing.scene import Line

@@ -2,13 +2,15 @@
 
 from __future__ import annotations
 
+from handout_engine.amounts.angles import ROOT_OF_TWO
+from handout_engine.amounts.declaring import check, group, value
 from handout_engine.amounts.lengths import Length
-from handout_engine.amounts.numbers import ROOT_OF_TWO, Count
+from handout_engine.amounts.numbers import Count
 from handout_engine.amounts.refusals import RefusalError
 from handout_engine.amounts.saying import Tape
 from handout_engine.amounts.values import Value, sentence
 from handout_engine.amounts.ways_out import at_most, more_than, ways
-from handout_engine.amounts.working_out import Group, check, group, value
+from handout_engine.amounts.working_out import Group
 from handout_engine.cloth.bias import SURE
 from handout_engine.families.bias.bias_drawing import joined_strip
 from handout_engine.families.bias.continuous_bias_cutting import MOST_ROWS

@@ -4,11 +4,12 @@ from __future__ import annotations
 
 from fractions import Fraction
 
+from handout_engine.amounts.angles import ROOT_OF_TWO
+from handout_engine.amounts.declaring import value
 from handout_engine.amounts.inputs import CLOTH, length, optional_length, percentage
 from handout_engine.amounts.lengths import Length, inches
-from handout_engine.amounts.numbers import ROOT_OF_TWO
+from handout_engine.amounts.naming import constant
 from handout_engine.amounts.sources import PRACTICE
-from handout_engine.amounts.working_out import constant, value
 from handout_engine.cloth.bias import LONGEST_CLOTH
 from handout_engine.cloth.bias_cloth import JoinInputs
 from handout_engine.families.bias.continuous_bias_cutting import RectangleWanted

@@ -6,11 +6,13 @@ from abc import abstractmethod
 from dataclasses import replace
 from typing import ClassVar
 
+from handout_engine.amounts.angles import ROOT_OF_TWO
+from handout_engine.amounts.declaring import Worked, value
 from handout_engine.amounts.lengths import Length, most
-from handout_engine.amounts.numbers import ROOT_OF_TWO, Count, Ratio, larger, whole
+from handout_engine.amounts.numbers import Count, Ratio, larger, whole
 from handout_engine.amounts.saying import Saying
 from handout_engine.amounts.sources import LAYOUT
-from handout_engine.amounts.working_out import Group, Worked, value
+from handout_engine.amounts.working_out import Group
 from handout_engine.families.bias.continuous_bias_cutting import (
     RectangleWanted,
     rows_of_smallest_square,

@@ -2,11 +2,11 @@
 
 from __future__ import annotations
 
+from handout_engine.amounts.declaring import value
 from handout_engine.amounts.inputs import SEWING, length
 from handout_engine.amounts.lengths import Length
 from handout_engine.amounts.saying import Saying
 from handout_engine.amounts.sources import PRACTICE
-from handout_engine.amounts.working_out import value
 from handout_engine.families.bias.binding_pictures import draw_binding
 from handout_engine.shared.binding import BindingInputs
 from handout_engine.shared.binding_steps import (

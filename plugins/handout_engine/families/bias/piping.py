@@ -2,13 +2,13 @@
 
 from __future__ import annotations
 
+from handout_engine.amounts.angles import PI
+from handout_engine.amounts.declaring import group, value
 from handout_engine.amounts.inputs import SEWING, count, length, optional_count
 from handout_engine.amounts.lengths import Length, inches
-from handout_engine.amounts.numbers import PI
 from handout_engine.amounts.saying import Saying
 from handout_engine.amounts.sources import PRACTICE, published
 from handout_engine.amounts.values import sentence
-from handout_engine.amounts.working_out import group, value
 from handout_engine.cloth.bias_cloth import BiasInputs, StripsForLength
 from handout_engine.drawing.scene import Line
 from handout_engine.families.bias.bias_pictures import cloth_picture, flat_picture

@@ -7,12 +7,13 @@ right side as a band; the seam allowance, pressed into the band, fills it.
 
 from __future__ import annotations
 
+from handout_engine.amounts.declaring import check, group, value
 from handout_engine.amounts.inputs import CLOTH, SEWING, choice, length, optional_length, ratio
 from handout_engine.amounts.lengths import Length, inches
+from handout_engine.amounts.naming import constant
 from handout_engine.amounts.refusals import RefusalError
 from handout_engine.amounts.saying import Saying, Tape
 from handout_engine.amounts.sources import PRACTICE
-from handout_engine.amounts.working_out import check, constant, group, value
 from handout_engine.cloth.cloth import ClothBought
 from handout_engine.families.ruffles.banded_ruffle_pictures import add_banded_pictures
 from handout_engine.families.ruffles.edge_seams import EdgeSeamInputs, add_edge_seam_steps

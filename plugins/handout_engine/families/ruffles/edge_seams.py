@@ -4,13 +4,13 @@ from __future__ import annotations
 
 from collections.abc import Mapping
 
+from handout_engine.amounts.declaring import check, value
 from handout_engine.amounts.inputs import SEWING, choice, length_by_choice
 from handout_engine.amounts.lengths import Length, millimetres
 from handout_engine.amounts.refusals import RefusalError
 from handout_engine.amounts.saying import Amount, Tape
 from handout_engine.amounts.sources import PRACTICE
 from handout_engine.amounts.values import Value
-from handout_engine.amounts.working_out import check, value
 from handout_engine.shared.seams import FLAT_FELL, FRENCH, ON_AN_EDGE, PIN_STITCH, PLAIN, ROLLED
 from handout_engine.working.cautions import WING_NEEDLE
 from handout_engine.working.technique import Technique
