@@ -78,6 +78,32 @@ def work_out(formula: Sentence) -> Exact:
     return result
 
 
+RELATIONS: dict[str, Callable[[Fraction, Fraction], bool]] = {
+    " is at most ": lambda left, right: left <= right + NEAR,
+    " is at least ": lambda left, right: left >= right - NEAR,
+    " is less than ": lambda left, right: left < right + NEAR,
+    " is more than ": lambda left, right: left > right - NEAR,
+}
+
+
+def is_true(since: Sentence) -> bool:
+    """Whether what is printed as the reason of a formula holds; raises ValueError where unread."""
+    return all(_clause(clause, since) for clause in since.template.split(", and "))
+
+
+def _clause(clause: str, since: Sentence) -> bool:
+    if clause.startswith("“"):
+        return clause.endswith("”") and "” is “" in clause
+    for relation, holds in RELATIONS.items():
+        left, found, right = clause.partition(relation)
+        if found:
+            sides = [work_out(Sentence(side, since.parts)) for side in (left, right)]
+            if sides[1].number:
+                sides[0].alike(sides[1])
+            return holds(sides[0].number, sides[1].number)
+    raise ValueError(f"{clause!r} is no reason")
+
+
 def _names(formula: Sentence) -> list[tuple[int, str]]:
     return list(enumerate(name for _, name in template_runs(formula.template) if name))
 

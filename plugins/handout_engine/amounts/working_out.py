@@ -13,12 +13,15 @@ from typing import Any, ClassVar, cast
 
 from handout_engine.amounts.angles import Angle
 from handout_engine.amounts.declaring import DRAFT, Grouped, Refusing, Worked
-from handout_engine.amounts.expressions import Because, Expression, listening
+from handout_engine.amounts.expressions import Because, Expression, listening, unheard
 from handout_engine.amounts.naming import as_said, named, spoken
 from handout_engine.amounts.refusals import RefusalError
 from handout_engine.amounts.saying import Saying
-from handout_engine.amounts.sources import GEOMETRY
+from handout_engine.amounts.sources import GEOMETRY, Ground
 from handout_engine.amounts.values import Value
+
+OF_NO_FORMULA = {Ground.GIVEN, Ground.LAYOUT, Ground.DRAWN}
+"""What a value rests on that has no formula; with one, it is that which it rests on."""
 
 
 @dataclass(frozen=True)
@@ -111,12 +114,15 @@ class Holder:
             amount = asked.work(self)
         if amount is None or asked.told is DRAFT:
             return Result(None, amount, tuple(here.needs))
-        found = self._value(asked, amount, heard)
+        with unheard():
+            found = self._value(asked, amount, heard)
         return Result(found, named(found.amount, found), tuple(here.needs))
 
     def _value(self, asked: Worked[Any], amount: object, heard: list[Because]) -> Value:
         told, made = asked.told, cast("Expression | None", getattr(amount, "made", None))
         basis = told.basis
+        if made is not None and basis.ground in OF_NO_FORMULA:
+            basis = GEOMETRY
         # What was chosen by the technique among several rests on the reason for choosing so.
         chosen = bool(heard) and basis != GEOMETRY
         if made is not None and isinstance(made.only, Value) and not chosen:
@@ -171,11 +177,18 @@ class Holder:
         Raises RefusalError.
         """
         found: dict[str, Value] = {}
+        own = {id(each) for each in self._holders()}
         for holder, name in self._in_order(set()):
             each = holder.result(holder.declared[name]).value
-            if each is not None:
+            if each is not None and id(holder) in own:
                 found[each.name] = each
         return found
+
+    def _holders(self) -> Iterator[Holder]:
+        """Itself and its groups; what is made on the way, for a chart, is none of them."""
+        yield self
+        for held in self.made_groups():
+            yield from held._holders()
 
     def _in_order(self, seen: set[tuple[int, str]]) -> Iterator[tuple[Holder, str]]:
         for name in self.declared:
@@ -227,8 +240,8 @@ class Group(Holder):
 
     @property
     def words(self) -> str:
-        """The prefix as words."""
-        return self.prefix.replace("_", " ")
+        """The prefix as words, or the number that closes its names."""
+        return self.prefix.replace("_", " ") + self.suffix.replace("_", " ").strip()
 
     def label_of(self, label: str) -> str:
         """The label with the prefix as words in it or before it."""

@@ -6,10 +6,10 @@ from collections.abc import Sequence
 from dataclasses import replace
 
 from handout_engine.amounts.values import Value, sentence
-from handout_engine.drawing.scene import Scene
+from handout_engine.drawing.scene import Line, Scene
 from handout_engine.shared.gathering_drawing import UPPER_EDGE, GatheredLayer, hanging, quarters
 from handout_engine.shared.hems import DOUBLE, SINGLE
-from handout_engine.shared.strips_drawing import FlatStrip, flat_strips
+from handout_engine.shared.strips_drawing import FlatStrip, Rule, flat_strips
 from handout_engine.working.workings import Picture
 from handout_engine.working.worksheet import Worksheet
 
@@ -33,8 +33,9 @@ def finished_picture(sheet: Worksheet, layers: Sequence[GatheredLayer]) -> Pictu
 
 def _with_hem(sheet: Worksheet, layer: GatheredLayer) -> GatheredLayer:
     """The layer with its row of hem stitching, where its hem is stitched."""
-    stitched = "hem_turn" in sheet.values and sheet["hem"].amount in (DOUBLE, SINGLE)
-    return replace(layer, hem=sheet["hem_turn"]) if stitched else layer
+    hem = sheet.values.get("hem_turn") or sheet.technique.find("hem_turn")
+    stitched = hem is not None and sheet["hem"].amount in (DOUBLE, SINGLE)
+    return replace(layer, hem=hem) if stitched else layer
 
 
 def quarters_picture(sheet: Worksheet, lines: Sequence[float] = (UPPER_EDGE,)) -> Picture:
@@ -53,6 +54,17 @@ def quarters_picture(sheet: Worksheet, lines: Sequence[float] = (UPPER_EDGE,)) -
         "quarter mark meets quarter mark."
     )
     return Picture("quarters", caption, scene)
+
+
+def row_rules(sheet: Worksheet) -> list[Rule]:
+    """The two gathering rows as they are ruled on a strip."""
+    return [Rule(Line.GATHER, sheet[row]) for row in ("first_row", "second_row")]
+
+
+def strip_picture(sheet: Worksheet, name: str, rules: Sequence[Rule], caption: str) -> Picture:
+    """The one kind of strip that a ruffle is cut in, with the lines to mark."""
+    strip = FlatStrip(sentence(name), sheet["cut_width"], sheet["strip_length"], rules)
+    return strips_picture([strip], caption)
 
 
 def strips_picture(strips: Sequence[FlatStrip], caption: str) -> Picture:

@@ -4,20 +4,26 @@ from __future__ import annotations
 
 from typing import Protocol
 
+from handout_engine.amounts.declaring import check, value
 from handout_engine.amounts.inputs import SEWING, choice, optional_length
 from handout_engine.amounts.lengths import ZERO, Length, inches
+from handout_engine.amounts.naming import constant
 from handout_engine.amounts.refusals import RefusalError
 from handout_engine.amounts.saying import Tape
-from handout_engine.amounts.sources import GIVEN, PRACTICE
+from handout_engine.amounts.sources import PRACTICE
 from handout_engine.amounts.values import Value
+from handout_engine.amounts.working_out import Group
+from handout_engine.working.technique import Technique
 from handout_engine.working.worksheet import Worksheet
 
 DOUBLE, SINGLE, ROLLED, FOLDED, FINISHED = "double", "single", "rolled", "folded", "finished"
-USUAL = {DOUBLE: inches("1/4"), SINGLE: inches("1/4"), ROLLED: inches("1/8")}
-TURNS = {DOUBLE: 2, SINGLE: 1, ROLLED: 1}
+USUAL_TURN = constant("usual turn", inches("1/4"), PRACTICE)
+USUAL_ROLL = constant("usual turn of a rolled hem", inches("1/8"), PRACTICE)
+USUAL = {DOUBLE: USUAL_TURN, SINGLE: USUAL_TURN, ROLLED: USUAL_ROLL}
+TURNS = {DOUBLE: 2, SINGLE: 1, ROLLED: 1, FINISHED: 0}
 
 
-class HemInputs:
+class HemInputs(Technique):
     """The inputs of a technique whose lower edge is hemmed."""
 
     hem = choice(
@@ -59,22 +65,43 @@ class Hemmed(Protocol):
         """The depth of one turn; None for the usual one."""
 
 
+class Hem(Group):
+    """What one hem takes: its turn, and the allowance of all its turns."""
+
+    def __init__(self, asked: Hemmed, depth: Length) -> None:
+        """Take what asks for it, and the named length that it is turned up on."""
+        super().__init__()
+        self.asked, self.depth = asked, depth
+
+    @value("one turn of the hem", basis=PRACTICE)
+    def hem_turn(self) -> Length:
+        """As asked for, or as is usual; an edge that is finished takes none."""
+        asked = self.asked.hem_depth
+        return USUAL.get(self.asked.hem, ZERO) if asked is None else asked
+
+    @check
+    def it_is_no_deeper_than_what_it_is_turned_up_on(self) -> None:
+        """Refuse a turn that would reach past what it hems."""
+        if self.hem_allowance and self.hem_turn > self.depth:
+            tape = Tape(finest=32)
+            raise RefusalError(
+                f"hem_depth {tape.say(self.hem_turn)} is deeper than {self.depth.label} "
+                f"{tape.say(self.depth)}; use at most {tape.no_more(self.depth)}",
+                "hem_depth",
+            )
+
+    @value("hem allowance")
+    def hem_allowance(self) -> Length:
+        """A double hem is turned twice."""
+        return TURNS[self.asked.hem] * self.hem_turn
+
+
 def note_hem(sheet: Worksheet, inputs: Hemmed, depth: Value) -> Value:
     """Note the allowance of one hem; raises RefusalError when it is deeper than the ruffle."""
-    turn = inputs.hem_depth or USUAL.get(inputs.hem, ZERO)
-    turns = TURNS.get(inputs.hem, 0)
-    if turns and turn > depth.length:
-        tape = Tape(finest=32)
-        raise RefusalError(
-            f"hem_depth {tape.say(turn)} is deeper than {depth.label} {tape.say(depth.amount)}; "
-            f"use at most {tape.no_more(depth.length)}",
-            "hem_depth",
-        )
-    basis = PRACTICE if inputs.hem_depth is None else GIVEN
-    sheet.note("hem_turn", "one turn of the hem", turn, "", basis=basis)
-    return sheet.note(
-        "hem_allowance", "hem allowance", turn * turns, "{turns} × {hem_turn}", turns=turns
-    )
+    hem = Hem(inputs, depth.length)
+    hem.look()
+    sheet.values.update(hem.values)
+    return sheet["hem_allowance"]
 
 
 def hem_step(kind: str) -> str:
