@@ -79,9 +79,9 @@ K = TypeVar("K", Length, Count, Ratio, Angle)
 
 def constant(label: str, amount: K, basis: Basis) -> K:
     """A figure of the trade that formulas speak of by its label."""
-    said, name = as_said(amount), label.replace(" ", "_")
+    said = as_said(amount)
     saying = Saying.DEGREES if isinstance(amount, Angle) else Saying.NEAREST
-    return cast(K, named(said, Value(name, label, said, basis, saying=saying)))
+    return cast(K, named(said, Value(label.replace(" ", "_"), label, said, basis, saying=saying)))
 
 
 def spoken(words: tuple[Word, ...]) -> Sentence:

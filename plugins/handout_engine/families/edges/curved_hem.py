@@ -2,17 +2,14 @@
 
 from __future__ import annotations
 
-from fractions import Fraction
-
-from handout_engine.amounts.angles import PI, Angle
+from handout_engine.amounts.angles import arc
 from handout_engine.amounts.declaring import check, group, value
 from handout_engine.amounts.inputs import SEWING, angle, choice, length, percentage
 from handout_engine.amounts.lengths import Length, inches
-from handout_engine.amounts.naming import constant
 from handout_engine.amounts.numbers import Ratio
 from handout_engine.amounts.refusals import RefusalError
 from handout_engine.amounts.saying import Saying, Tape
-from handout_engine.amounts.sources import GEOMETRY, PRACTICE, published
+from handout_engine.amounts.sources import PRACTICE, published
 from handout_engine.amounts.values import sentence
 from handout_engine.amounts.ways_out import at_most, ways
 from handout_engine.amounts.working_out import Group
@@ -28,7 +25,6 @@ from handout_engine.working.worksheet import Worksheet
 EASED, FACED = "eased", "faced"
 TAPE = Tape(finest=32)
 CHARTED = tuple(inches(depth) for depth in ("1/4", "1/2", "1", "3/2", "2"))
-HALF_TURN = constant("half a turn", Angle(Fraction(180)), GEOMETRY)
 
 
 class Eased(Group):
@@ -174,8 +170,8 @@ class CurvedHem(Technique):
 
     @value("edge for each length of its radius")
     def edge_of_radius(self) -> Ratio:
-        """A half turn of a circle is π times its radius long."""
-        return PI * self.turning / HALF_TURN
+        """That of an arc as wide as the edge turns."""
+        return arc(self.turning)
 
     @value("radius of the curve at the finished edge")
     def radius(self) -> Length:
