@@ -4,7 +4,8 @@ A formula is taken as it stands in the template. Every name in braces is replace
 amount with its dimension (0 for a plain number, 1 for a length in mm), so that a formula that adds
 a ratio to a length fails, and a small evaluator does the rest: + - × / ( ), √( ), π, sin, cos and
 tan of degrees and back, and the endings that the trade writes behind a comma. A result that went
-through one of the irrational functions is compared to a millionth of a millimetre.
+through one of the irrational functions, or is made of a ratio that did, is compared to a millionth
+of a millimetre.
 """
 
 from __future__ import annotations
@@ -16,6 +17,7 @@ from fractions import Fraction
 from math import acos, asin, atan, ceil, cos, degrees, floor, pi, radians, sin, sqrt, tan
 
 from handout_engine.amounts.lengths import Length
+from handout_engine.amounts.naming import LONGEST_PART
 from handout_engine.amounts.values import Sentence, Value, template_runs
 
 ROUNDED_UP_TO = "rounded up to the next "
@@ -62,7 +64,7 @@ def exact(amount: object) -> Exact:
     if isinstance(amount, Length):
         return Exact(amount.mm, 1)
     if isinstance(amount, int | Fraction) and not isinstance(amount, bool):
-        return Exact(Fraction(amount))
+        return Exact(Fraction(amount), irrational=amount.denominator > LONGEST_PART)
     raise ValueError(f"{amount!r} cannot stand in a formula")
 
 
@@ -74,6 +76,32 @@ def work_out(formula: Sentence) -> Exact:
     for ending in endings:
         result = _ended(result, ending, parts)
     return result
+
+
+RELATIONS: dict[str, Callable[[Fraction, Fraction], bool]] = {
+    " is at most ": lambda left, right: left <= right + NEAR,
+    " is at least ": lambda left, right: left >= right - NEAR,
+    " is less than ": lambda left, right: left < right + NEAR,
+    " is more than ": lambda left, right: left > right - NEAR,
+}
+
+
+def is_true(since: Sentence) -> bool:
+    """Whether what is printed as the reason of a formula holds; raises ValueError where unread."""
+    return all(_clause(clause, since) for clause in since.template.split(", and "))
+
+
+def _clause(clause: str, since: Sentence) -> bool:
+    if clause.startswith("“"):
+        return clause.endswith("”") and "” is “" in clause
+    for relation, holds in RELATIONS.items():
+        left, found, right = clause.partition(relation)
+        if found:
+            sides = [work_out(Sentence(side, since.parts)) for side in (left, right)]
+            if sides[1].number:
+                sides[0].alike(sides[1])
+            return holds(sides[0].number, sides[1].number)
+    raise ValueError(f"{clause!r} is no reason")
 
 
 def _names(formula: Sentence) -> list[tuple[int, str]]:

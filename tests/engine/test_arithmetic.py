@@ -4,7 +4,7 @@ from fractions import Fraction
 
 import pytest
 
-from arithmetic import Exact, work_out
+from arithmetic import Exact, is_true, work_out
 from handout_engine.amounts.lengths import inches
 from handout_engine.amounts.values import sentence
 
@@ -42,3 +42,12 @@ def test_roots_angles_and_pi_are_worked_out_to_a_millionth():
     assert work_out(sentence("{a} × π", a=inches(1))) != Exact(inches(3).mm, 1)
     with pytest.raises((ValueError, AssertionError)):
         work_out(sentence("√({a})", a=inches(4)))
+
+
+def test_a_reason_is_held_against_its_numbers():
+    parts = {"a": inches(1), "b": inches(2)}
+    assert is_true(sentence("{a} is at most {b}", **parts))
+    assert not is_true(sentence("{a} is more than {b}", **parts))
+    assert is_true(sentence("{a} × 2 is at least {b}, and “ends” is “open”", **parts))
+    with pytest.raises(ValueError, match="no reason"):
+        is_true(sentence("{a} may be {b}", **parts))

@@ -17,8 +17,11 @@ from handout_engine.amounts.expressions import Because, Expression, listening, u
 from handout_engine.amounts.naming import as_said, named, spoken
 from handout_engine.amounts.refusals import RefusalError
 from handout_engine.amounts.saying import Saying
-from handout_engine.amounts.sources import GEOMETRY
+from handout_engine.amounts.sources import GEOMETRY, Ground
 from handout_engine.amounts.values import Value
+
+OF_NO_FORMULA = {Ground.GIVEN, Ground.LAYOUT, Ground.DRAWN}
+"""What a value rests on that has no formula; with one, it is that which it rests on."""
 
 
 @dataclass(frozen=True)
@@ -118,10 +121,13 @@ class Holder:
     def _value(self, asked: Worked[Any], amount: object, heard: list[Because]) -> Value:
         told, made = asked.told, cast("Expression | None", getattr(amount, "made", None))
         basis = told.basis
-        # What was chosen by the technique among several rests on the reason for choosing so.
-        chosen = bool(heard) and basis != GEOMETRY
-        if made is not None and isinstance(made.only, Value) and not chosen:
-            basis = made.only.basis
+        if made is not None and basis.ground in OF_NO_FORMULA:
+            basis = GEOMETRY
+        only = made.only if made is not None else None
+        # What was chosen among several, or set equal to what was worked out before, rests on the
+        # reason for doing so; what is handed on as it is rests on what that rests on.
+        if isinstance(only, Value) and (basis == GEOMETRY or not (heard or only.formula)):
+            basis = only.basis
         since = [word for because in heard for word in (", and ", *because.words)][1:]
         return Value(
             self.whole_name(asked.name),
@@ -156,8 +162,9 @@ class Holder:
 
     def find(self, name: str) -> Value | None:
         """A value by its whole name, worked out; None where there is none of that name."""
-        if name in self.declared:
-            return self.result(self.declared[name]).value
+        own = self.result(self.declared[name]).value if name in self.declared else None
+        if own is not None:
+            return own
         for held in self.made_groups():
             if name.startswith(held.prefix) and name.endswith(held.suffix):
                 inside = held.find(name.removeprefix(held.prefix).removesuffix(held.suffix))
@@ -172,11 +179,18 @@ class Holder:
         Raises RefusalError.
         """
         found: dict[str, Value] = {}
+        own = {id(each) for each in self._holders()}
         for holder, name in self._in_order(set()):
             each = holder.result(holder.declared[name]).value
-            if each is not None:
+            if each is not None and id(holder) in own:
                 found[each.name] = each
         return found
+
+    def _holders(self) -> Iterator[Holder]:
+        """Itself and its groups; what is made on the way, for a chart, is none of them."""
+        yield self
+        for held in self.made_groups():
+            yield from held._holders()
 
     def _in_order(self, seen: set[tuple[int, str]]) -> Iterator[tuple[Holder, str]]:
         for name in self.declared:
@@ -228,8 +242,8 @@ class Group(Holder):
 
     @property
     def words(self) -> str:
-        """The prefix as words."""
-        return self.prefix.replace("_", " ")
+        """The prefix as words, or the number that closes its names."""
+        return self.prefix.replace("_", " ") + self.suffix.replace("_", " ").strip()
 
     def label_of(self, label: str) -> str:
         """The label with the prefix as words in it or before it."""

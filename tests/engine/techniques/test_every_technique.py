@@ -11,7 +11,7 @@ import pytest
 from hypothesis import Phase, given, settings
 from hypothesis import strategies as st
 
-from arithmetic import exact, work_out
+from arithmetic import exact, is_true, work_out
 from drawn import check_drawing, check_fragment
 from handout_engine import register
 from handout_engine.amounts.lengths import ZERO, Length
@@ -145,6 +145,7 @@ def every_printed_formula_is_true(working: Working) -> None:
         words = value.formula.words()
         assert "Length(" not in words and "Fraction(" not in words, words
         assert work_out(value.formula) == exact(value.amount), f"{value.name} = {words}"
+        assert value.since is None or is_true(value.since), value.how
 
 
 def every_sentence_can_be_said_on_every_tape(working: Working) -> None:

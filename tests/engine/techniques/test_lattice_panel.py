@@ -10,7 +10,7 @@ from hypothesis import strategies as st
 from handout_engine.amounts.lengths import inches
 from handout_engine.amounts.sources import DRAWN, GIVEN, PRACTICE
 from handout_engine.drawing.scene import Area, Line, Stroke, Tone
-from handout_engine.families.lattice.panels import PanelInputs, make_panel
+from handout_engine.families.lattice.panels import PanelInputs
 from shapely_lattice import lattice_by_shapely
 from worked import length, refusal, said, steps, work
 
@@ -198,10 +198,10 @@ def test_lengths_and_crossings_are_shapely_s(kind, width, depth, slope, spacing)
     except ValueError:
         assume(False)
         return
-    panel = make_panel(_Asked(outline=kind, width=width, depth=depth))
-    centre = float(panel.width) / 2, float(panel.depth) / 2
+    panel = _Asked(outline=kind, width=width, depth=depth)
+    centre = float(panel.panel_width) / 2, float(panel.panel_depth) / 2
     theirs = lattice_by_shapely(
-        panel.shape, centre, [int(each) for each in slope],
+        panel.panel_shape, centre, [int(each) for each in slope],
         width=float(tube), gap=float(gap), margin=12.7,
     )  # fmt: skip
     assert working.values["tubes"].amount == len(theirs.lengths)

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 from dataclasses import dataclass, field
+from itertools import groupby
 from math import ceil, floor
 
 from handout_engine.geometry.clipping import clip_turned
@@ -19,6 +20,8 @@ Stretch = tuple[float, float]
 """From where to where along a band, in mm."""
 
 RISING, FALLING = "rising", "falling"
+LETTERS = {RISING: "R", FALLING: "F"}
+"""What the names of their tubes begin with."""
 ON_OUTLINE = 1e-6
 """A crossing nearer to the outline than this lies on it, in mm."""
 
@@ -128,6 +131,17 @@ def _passes(piece: Polygon, middle: float) -> bool:
     """Whether a piece reaches over the centre line of its band."""
     asides = [aside for _, aside in piece]
     return min(asides) < middle < max(asides)
+
+
+def named(of_one_set: Sequence[Tube]) -> list[tuple[str, Tube]]:
+    """Each tube with its name: R or F, the number of its band, and a letter for several pieces."""
+    every = []
+    for place, (_, pieces) in enumerate(groupby(of_one_set, key=lambda tube: tube.number), 1):
+        parts = list(pieces)
+        for number, tube in enumerate(parts):
+            letter = chr(97 + number) if len(parts) > 1 else ""
+            every.append((f"{LETTERS[tube.set_name]}{place}{letter}", tube))
+    return every
 
 
 def crossings(outline: Sequence[Point], weave: Weave) -> list[Crossing]:
