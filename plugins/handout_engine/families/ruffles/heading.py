@@ -23,13 +23,7 @@ from handout_engine.shared.gathering_pictures import (
     row_rules,
     strip_picture,
 )
-from handout_engine.shared.gathering_steps import (
-    add_gathering_steps,
-    add_gathering_supplies,
-    add_joining_steps,
-    add_sample,
-    add_washing_step,
-)
+from handout_engine.shared.gathering_steps import add_gathering_steps, add_strip_steps
 from handout_engine.shared.hems import Hem, HemInputs, hem_step
 from handout_engine.shared.strips import Strips
 from handout_engine.shared.strips_drawing import Rule
@@ -158,11 +152,7 @@ class HeadingRuffle(HemInputs, GatherInputs):
 
     def sew(self, sheet: Worksheet) -> None:
         """Both edges finished, then gathered; sewing on is each ruffle's own."""
-        add_gathering_supplies(sheet)
-        add_sample(sheet, sheet["cut_width"], "a strip")
-        add_washing_step(sheet)
-        sheet.step("Cut the strips {cut_width} wide and {strip_length} long, across the cloth.")
-        add_joining_steps(sheet, "", "ruffle")
+        add_strip_steps(sheet, "ruffle")
         if self.folded:
             sheet.step(
                 "Fold the upper edge down by {above} and the lower edge up by {below}, wrong sides "

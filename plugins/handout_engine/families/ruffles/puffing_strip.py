@@ -15,12 +15,7 @@ from handout_engine.families.ruffles.seamed_ruffle import SeamedRuffle
 from handout_engine.shared.gathering import GatheringRows, strip_piece
 from handout_engine.shared.gathering_drawing import LOWER_EDGE, UPPER_EDGE
 from handout_engine.shared.gathering_pictures import quarters_picture, row_rules, strip_picture
-from handout_engine.shared.gathering_steps import (
-    add_gathering_supplies,
-    add_joining_steps,
-    add_sample,
-    add_washing_step,
-)
+from handout_engine.shared.gathering_steps import add_strip_steps
 from handout_engine.shared.strips import Strips
 from handout_engine.shared.strips_drawing import Rule
 from handout_engine.working.workings import Mark, Picture, Seam
@@ -102,11 +97,7 @@ class PuffingStrip(SeamedRuffle):
 
     def sew(self, sheet: Worksheet) -> None:
         """Gathered along both edges, and sewn in between two others, one after the other."""
-        add_gathering_supplies(sheet)
-        add_sample(sheet, sheet["cut_width"], "a strip")
-        add_washing_step(sheet)
-        sheet.step("Cut the strips {cut_width} wide and {strip_length} long, across the cloth.")
-        add_joining_steps(sheet, "", "puffing")
+        add_strip_steps(sheet, "puffing")
         sheet.step(
             "Along both long edges run two rows of long stitches, {first_row} and {second_row} "
             "from the raw edge, all in the same direction. Mark the quarters of the strip on both "
