@@ -172,7 +172,8 @@ class GrowthTuck(HemInputs, PanelInputs):
 
     @check
     def the_tucks_stand_on_the_panel(self) -> None:
-        """Refuse more tucks than the panel is long enough for."""
+        """Refuse more tucks than the panel is long enough for, but first too deep a hem."""
+        self.hemmed.look()
         if self.highest >= self.panel_length:
             longer = more_than(self, "panel_length", self.highest, "a panel_length of more than {}")
             raise RefusalError(
