@@ -71,7 +71,7 @@ class FrontBand(BandInputs):
         _add_steps(sheet, self.made, self.onto == OPENING)
 
     def draw(self, sheet: Worksheet) -> None:
-        """The lapped fronts, the strips or the cut edge with their lines, and the band's section."""
+        """The lapped fronts, the strips or the cut edge with their lines, and a section."""
         cut_on = self.made == CUT_ON
         drawn = Drawn(
             opening=sheet["opening"],
