@@ -8,6 +8,7 @@ from handout_engine.amounts.declaring import Worked, group, value
 from handout_engine.amounts.inputs import CLOTH, SEWING, count, length, percentage, yardage
 from handout_engine.amounts.lengths import ZERO, Length, NamedLength, inches
 from handout_engine.amounts.naming import constant
+from handout_engine.amounts.numbers import Count
 from handout_engine.amounts.saying import Saying
 from handout_engine.amounts.sources import PRACTICE
 from handout_engine.amounts.values import Value, sentence
@@ -106,7 +107,7 @@ class LaceInputs(TrimInputs):
         return LaceBought(self, self.lace_length, NamedLength("lace", self.lace_width))
 
 
-def marks(part: Length, number: int, first: Length = ZERO) -> tuple[Length, ...]:
+def marks(part: Length, number: Count | int, first: Length = ZERO) -> tuple[Length, ...]:
     """Where so many marks come, each a part from the one before it."""
     return tuple(first + part * each for each in range(number))
 
