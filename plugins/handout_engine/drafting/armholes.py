@@ -2,10 +2,10 @@
 
 from __future__ import annotations
 
+from handout_engine.amounts.declaring import value
 from handout_engine.amounts.inputs import length
 from handout_engine.amounts.lengths import Length, from_float
 from handout_engine.amounts.sources import DRAWN, PRACTICE
-from handout_engine.amounts.working_out import value
 from handout_engine.drafting.block import BlockInputs
 from handout_engine.drafting.curves import run
 

@@ -2,11 +2,11 @@
 
 from __future__ import annotations
 
+from handout_engine.amounts.declaring import check, value
 from handout_engine.amounts.inputs import length
 from handout_engine.amounts.lengths import Length, millimetres
 from handout_engine.amounts.refusals import RefusalError
 from handout_engine.amounts.saying import Saying, Tape
-from handout_engine.amounts.working_out import check, value
 from handout_engine.bodies.measures import measured
 from handout_engine.drafting.block import BlockInputs
 

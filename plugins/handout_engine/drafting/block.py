@@ -11,6 +11,7 @@ from fractions import Fraction
 from math import atan, pi
 from typing import ClassVar
 
+from handout_engine.amounts.declaring import check, drafted, value
 from handout_engine.amounts.inputs import SEWING, length, length_by_choice, ratio
 from handout_engine.amounts.lengths import Length, from_float, millimetres
 from handout_engine.amounts.numbers import Ratio, smaller
@@ -19,7 +20,6 @@ from handout_engine.amounts.refusals import RefusalError
 from handout_engine.amounts.saying import Amount, Tape
 from handout_engine.amounts.sources import DRAWN, PRACTICE
 from handout_engine.amounts.ways_out import at_most, more_than, ways, would_be
-from handout_engine.amounts.working_out import check, drafted, value
 from handout_engine.bodies.measures import LENGTHS, measured
 from handout_engine.drafting.body_block import TIGHTEST, BodyBlock
 from handout_engine.drafting.curves import radius, run, solved

@@ -4,12 +4,12 @@ from __future__ import annotations
 
 from math import ceil
 
+from handout_engine.amounts.declaring import check, value
 from handout_engine.amounts.inputs import length, length_by_choice
 from handout_engine.amounts.lengths import ZERO, Length, millimetres
 from handout_engine.amounts.refusals import RefusalError
 from handout_engine.amounts.saying import Saying, Tape
 from handout_engine.amounts.sources import PRACTICE
-from handout_engine.amounts.working_out import check, value
 from handout_engine.drafting.block import BlockInputs
 
 TAPE = Tape(finest=32)

@@ -7,6 +7,7 @@ from dataclasses import dataclass
 from fractions import Fraction
 from math import atan2, cos, hypot, sin
 
+from handout_engine.amounts.declaring import Worked, check, drafted, value
 from handout_engine.amounts.inputs import length, length_by_choice
 from handout_engine.amounts.lengths import Length, from_float, millimetres, most
 from handout_engine.amounts.numbers import Ratio
@@ -14,7 +15,6 @@ from handout_engine.amounts.refusals import RefusalError
 from handout_engine.amounts.saying import Amount, Tape
 from handout_engine.amounts.sources import DRAWN, PRACTICE
 from handout_engine.amounts.ways_out import at_most, ways
-from handout_engine.amounts.working_out import Worked, check, drafted, value
 from handout_engine.bodies.measures import LENGTHS
 from handout_engine.drafting.arms import ArmInputs, sleeve_trim
 from handout_engine.drafting.body_block import ROUND

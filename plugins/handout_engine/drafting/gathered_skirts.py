@@ -5,13 +5,14 @@ from __future__ import annotations
 from collections.abc import Mapping
 from dataclasses import dataclass, replace
 
+from handout_engine.amounts.declaring import Worked, check, drafted, group, value
 from handout_engine.amounts.inputs import choice, count, length, length_by_choice, ratio
 from handout_engine.amounts.lengths import Length, from_float, inches, millimetres
+from handout_engine.amounts.naming import constant
 from handout_engine.amounts.refusals import RefusalError
 from handout_engine.amounts.saying import Amount, Tape
 from handout_engine.amounts.sources import DRAWN, PRACTICE
 from handout_engine.amounts.ways_out import would_be
-from handout_engine.amounts.working_out import Worked, check, constant, drafted, group, value
 from handout_engine.drafting.curves import shifted
 from handout_engine.drafting.drafts import FOLD, Draft, Edge
 from handout_engine.drafting.pieces import HalfPiece

@@ -7,10 +7,11 @@ from collections.abc import Sequence
 from functools import cached_property
 from math import hypot
 
+from handout_engine.amounts.declaring import group, value
 from handout_engine.amounts.lengths import Length, from_float
 from handout_engine.amounts.sources import DRAWN
 from handout_engine.amounts.values import Value, sentence
-from handout_engine.amounts.working_out import Group, group, value
+from handout_engine.amounts.working_out import Group
 from handout_engine.cloth.cloth import ClothBought
 from handout_engine.drafting.drafts import FOLD, Draft
 from handout_engine.drafting.garment import Garment

@@ -10,12 +10,12 @@ from collections.abc import Mapping
 from dataclasses import dataclass
 from functools import cached_property
 
+from handout_engine.amounts.declaring import check, drafted, value
 from handout_engine.amounts.inputs import choice, length, length_by_choice, ratio
 from handout_engine.amounts.lengths import Length, from_float, millimetres
 from handout_engine.amounts.refusals import RefusalError
 from handout_engine.amounts.saying import Amount, Saying, Tape
 from handout_engine.amounts.sources import DRAWN, PRACTICE
-from handout_engine.amounts.working_out import check, drafted, value
 from handout_engine.bodies.measures import LENGTHS, measured
 from handout_engine.drafting.block import BlockInputs
 from handout_engine.drafting.curves import Line, bend, run, solved

@@ -9,6 +9,7 @@ from __future__ import annotations
 from collections.abc import Mapping
 from fractions import Fraction
 
+from handout_engine.amounts.declaring import check, drafted, group, value
 from handout_engine.amounts.inputs import choice, length, length_by_choice, optional_ratio, ratio
 from handout_engine.amounts.lengths import Length, from_float, least, most
 from handout_engine.amounts.reading import read_length
@@ -16,7 +17,6 @@ from handout_engine.amounts.refusals import RefusalError
 from handout_engine.amounts.saying import Amount, Tape
 from handout_engine.amounts.sources import DRAWN, PRACTICE
 from handout_engine.amounts.ways_out import at_least, at_most, ways, would_be
-from handout_engine.amounts.working_out import check, drafted, group, value
 from handout_engine.drafting.armholes import Armholes, FrenchSeams
 from handout_engine.drafting.arms import ArmInputs, sleeve_trim
 from handout_engine.drafting.curves import run

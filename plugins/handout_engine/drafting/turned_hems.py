@@ -13,13 +13,14 @@ from fractions import Fraction
 from math import ceil, floor, fsum
 from typing import ClassVar
 
+from handout_engine.amounts.declaring import Worked, check, drafted, group, value
 from handout_engine.amounts.inputs import SEWING, optional_length, percentage
 from handout_engine.amounts.lengths import ZERO, Length, from_float, inches, millimetres
 from handout_engine.amounts.refusals import RefusalError
 from handout_engine.amounts.saying import Tape
 from handout_engine.amounts.sources import DRAWN, PRACTICE
 from handout_engine.amounts.ways_out import at_most, ways
-from handout_engine.amounts.working_out import Group, Worked, check, drafted, group, value
+from handout_engine.amounts.working_out import Group
 from handout_engine.drafting.allowances import Segment, beside, cut_off, mirrored_in
 from handout_engine.drafting.block import BlockInputs
 from handout_engine.drafting.curves import Line, beyond, run

@@ -2,13 +2,14 @@
 
 from __future__ import annotations
 
+from handout_engine.amounts.declaring import check, drafted, group, value
 from handout_engine.amounts.inputs import SEWING, length, optional_length, ratio
 from handout_engine.amounts.lengths import Length, from_float, inches
+from handout_engine.amounts.naming import constant
 from handout_engine.amounts.refusals import RefusalError
 from handout_engine.amounts.saying import Tape
 from handout_engine.amounts.sources import DRAWN, PRACTICE
 from handout_engine.amounts.ways_out import at_least, at_most, ways
-from handout_engine.amounts.working_out import check, constant, drafted, group, value
 from handout_engine.bodies.measures import measured
 from handout_engine.drafting.curves import Line, run
 from handout_engine.drafting.cut_on_sleeves import CutOnSleeveInputs

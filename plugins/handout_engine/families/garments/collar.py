@@ -4,14 +4,15 @@ from __future__ import annotations
 
 from fractions import Fraction
 
+from handout_engine.amounts.declaring import check, drafted, group, value
 from handout_engine.amounts.inputs import SEWING, choice, length, optional_length, ratio
 from handout_engine.amounts.lengths import ZERO, Length, from_float, least, millimetres
+from handout_engine.amounts.naming import constant
 from handout_engine.amounts.numbers import Ratio
 from handout_engine.amounts.refusals import RefusalError
 from handout_engine.amounts.saying import Tape
 from handout_engine.amounts.sources import DRAWN, PRACTICE, published
 from handout_engine.amounts.ways_out import at_most, ways
-from handout_engine.amounts.working_out import check, constant, drafted, group, value
 from handout_engine.bodies.measures import LENGTHS
 from handout_engine.drafting.armholes import Armholes
 from handout_engine.drafting.body_block import BodyBlock

@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Mapping
 from fractions import Fraction
 
+from handout_engine.amounts.declaring import value
 from handout_engine.amounts.inputs import (
     choice,
     length_by_choice,
@@ -13,9 +14,9 @@ from handout_engine.amounts.inputs import (
     ratio,
 )
 from handout_engine.amounts.lengths import Length, millimetres
+from handout_engine.amounts.naming import constant
 from handout_engine.amounts.saying import Amount
 from handout_engine.amounts.sources import ESTIMATE, PRACTICE
-from handout_engine.amounts.working_out import constant, value
 from handout_engine.bodies.measures import LENGTHS
 from handout_engine.drafting.garment_steps import add_shoulder_step
 from handout_engine.drafting.gathered_skirts import SkirtInputs

@@ -6,12 +6,12 @@ from collections.abc import Mapping
 from dataclasses import replace
 from math import ceil
 
+from handout_engine.amounts.declaring import check, drafted, group, value
 from handout_engine.amounts.inputs import SEWING, choice, count, length, length_by_choice, ratio
 from handout_engine.amounts.lengths import Length, from_float, millimetres
 from handout_engine.amounts.refusals import RefusalError
 from handout_engine.amounts.saying import Amount, Tape
 from handout_engine.amounts.sources import DRAWN, PRACTICE, published
-from handout_engine.amounts.working_out import check, drafted, group, value
 from handout_engine.bodies.measures import measured
 from handout_engine.drafting.armholes import SleevelessInputs
 from handout_engine.drafting.clearances import STEP, HeadOpening, head_room, least_opening

@@ -5,14 +5,15 @@ from __future__ import annotations
 from collections.abc import Mapping
 from dataclasses import replace
 
+from handout_engine.amounts.declaring import check, drafted, group, value
 from handout_engine.amounts.inputs import SEWING, choice, length, optional_length, ratio
 from handout_engine.amounts.lengths import Length, from_float, inches, millimetres
+from handout_engine.amounts.naming import constant
 from handout_engine.amounts.refusals import RefusalError
 from handout_engine.amounts.saying import Amount, Tape
 from handout_engine.amounts.sources import DRAWN, PRACTICE
 from handout_engine.amounts.values import sentence
 from handout_engine.amounts.ways_out import at_least, ways
-from handout_engine.amounts.working_out import check, constant, drafted, group, value
 from handout_engine.bodies.measures import measured
 from handout_engine.drafting.armholes import SleevelessInputs
 from handout_engine.drafting.clearances import HeadOpening, head_room, least_opening, opening

@@ -2,10 +2,11 @@
 
 from __future__ import annotations
 
+from handout_engine.amounts.declaring import value
 from handout_engine.amounts.inputs import optional_length, ratio
 from handout_engine.amounts.lengths import ZERO, Length, most
+from handout_engine.amounts.naming import constant
 from handout_engine.amounts.sources import GEOMETRY, PRACTICE
-from handout_engine.amounts.working_out import constant, value
 from handout_engine.bodies.measures import measured
 from handout_engine.drafting.armholes import SleevelessInputs
 from handout_engine.drafting.garment_steps import add_shoulder_step, add_side_step
