@@ -36,9 +36,17 @@ def without_loops(outline: Sequence[Point]) -> Polygon:
 def _next_crossing(points: Sequence[Point], first: int) -> tuple[int, Point] | None:
     """The nearest later side that crosses a side, and where; neighbours only share a corner."""
     start, end = points[first], points[first + 1]
+    (left, right), (top, bottom) = sorted((start[0], end[0])), sorted((start[1], end[1]))
     last = len(points) - (2 if first == 0 else 1)
     for second in range(first + 2, last + 1):
-        at = _crossing(start, end, points[second], points[(second + 1) % len(points)])
+        other_start, other_end = points[second], points[(second + 1) % len(points)]
+        (cx, cy), (dx, dy) = other_start, other_end
+        # Most sides lie far apart: they are passed over before anything is worked out.
+        if (cx < left and dx < left) or (cx > right and dx > right):
+            continue
+        if (cy < top and dy < top) or (cy > bottom and dy > bottom):
+            continue
+        at = _crossing(start, end, other_start, other_end)
         if at is not None:
             return second, at
     return None
@@ -47,10 +55,6 @@ def _next_crossing(points: Sequence[Point], first: int) -> tuple[int, Point] | N
 def _crossing(start: Point, end: Point, other_start: Point, other_end: Point) -> Point | None:
     """The point in which two straight sides cross; None where they do not."""
     (ax, ay), (bx, by), (cx, cy), (dx, dy) = start, end, other_start, other_end
-    if max(ax, bx) < min(cx, dx) or max(cx, dx) < min(ax, bx):
-        return None
-    if max(ay, by) < min(cy, dy) or max(cy, dy) < min(ay, by):
-        return None
     across, down, other_across, other_down = bx - ax, by - ay, dx - cx, dy - cy
     turn = across * other_down - down * other_across
     if abs(turn) < PARALLEL:
