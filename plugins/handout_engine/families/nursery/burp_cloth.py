@@ -6,15 +6,15 @@ stands one band from the finished end, and its fold comes back to that end.
 
 from __future__ import annotations
 
-from typing import ClassVar
-
+from handout_engine.amounts.declaring import check, group, value
 from handout_engine.amounts.inputs import SEWING, choice, count, length
-from handout_engine.amounts.lengths import inches
+from handout_engine.amounts.lengths import Length, inches
+from handout_engine.amounts.naming import constant
 from handout_engine.amounts.refusals import RefusalError
 from handout_engine.amounts.saying import Saying, Tape
 from handout_engine.amounts.sources import PRACTICE
 from handout_engine.amounts.values import sentence
-from handout_engine.cloth.cloth import ClothInputs, note_cloth
+from handout_engine.cloth.cloth import ClothBought, ClothInputs
 from handout_engine.families.nursery.burp_cloth_drawing import BurpCloth as Drawn
 from handout_engine.families.nursery.burp_cloth_drawing import (
     band_section,
@@ -23,22 +23,22 @@ from handout_engine.families.nursery.burp_cloth_drawing import (
 )
 from handout_engine.shared.gathering_steps import add_washing_step
 from handout_engine.working.cautions import NOTHING_LOOSE_IN_THE_COT, PINS_AND_IRON
-from handout_engine.working.technique import Technique
-from handout_engine.working.workings import Chart, Grain, Mark, Picture, Piece, Seam, Step, Supply
+from handout_engine.working.workings import Chart, Grain, Picture, Piece, Seam, Step, Supply, marked
 from handout_engine.working.worksheet import Worksheet
 
 CUT, READY = "cut to size", "ready made"
 TRIM, PAD = "trim cloth", "pad cloth"
+PLEAT = ("pleat_seam", "pleat_fold", "pleat_back")
+SAMPLE_SIDE = constant("usual sample", inches(8), PRACTICE)
+TAPE = Tape(finest=32)
 
 
-class BurpCloth(ClothInputs, Technique):
+class BurpCloth(ClothInputs):
     """A pad with a trim cloth that has a stitched-down pleat at one end or both."""
 
-    title: ClassVar[str] = "Burp cloth with a pleat band"
-    family: ClassVar[str] = "nursery"
-    summary: ClassVar[str] = (
-        "A soft pad with a trim cloth on top, a pleat stitched down at its end as a band."
-    )
+    title = "Burp cloth with a pleat band"
+    family = "nursery"
+    summary = "A soft pad with a trim cloth on top, a pleat stitched down at its end as a band."
 
     pad = choice(
         "pad",
@@ -83,94 +83,115 @@ class BurpCloth(ClothInputs, Technique):
         basis=PRACTICE,
     )
 
-    def whole(self) -> Worksheet:
-        """Trim cloth, lines, cloth and steps; raises RefusalError."""
-        sheet = Worksheet(technique=self)
-        _check(self)
-        _note_trim(sheet, self)
-        _note_lines(sheet)
-        _add_pieces(sheet, self)
+    @check
+    def the_bands_lie_beside_each_other(self) -> None:
+        """Refuse bands that would cover more than the pad."""
+        if self.bands * self.band > self.pad_length:
+            which = "the two bands" if self.bands > 1 else "the band"
+            raise RefusalError(
+                f"{which} would cover more than the pad, {TAPE.both(self.pad_length)} long; use a "
+                f"band of at most {TAPE.no_more(self.pad_length / self.bands)}, or a longer pad",
+                "band",
+            )
+
+    @value("extra cloth for each band")
+    def extra_for_a_band(self) -> Length:
+        """A pleat takes twice its depth."""
+        return 2 * self.band
+
+    @value("trim cloth, cut width", saying=Saying.UP)
+    def trim_width(self) -> Length:
+        """As wide as the pad, with its seams."""
+        return self.pad_width + 2 * self.seam_allowance
+
+    @value("trim cloth, cut length", saying=Saying.UP)
+    def trim_length(self) -> Length:
+        """As long as the pad, with its seams and what the bands take."""
+        return self.pad_length + 2 * self.seam_allowance + self.bands * self.extra_for_a_band
+
+    @value("trim cloth that shows beside the bands")
+    def plain_length(self) -> Length:
+        """What the bands do not cover."""
+        return self.pad_length - self.bands * self.band
+
+    @value("pleat, first line of its seam")
+    def pleat_seam(self) -> Length:
+        """From the raw edge: one band from the finished end."""
+        return self.seam_allowance + self.band
+
+    @value("pleat, its fold")
+    def pleat_fold(self) -> Length:
+        """One band further on."""
+        return self.pleat_seam + self.band
+
+    @value("pleat, second line of its seam")
+    def pleat_back(self) -> Length:
+        """The cloth comes back to the first line."""
+        return self.pleat_fold + self.band
+
+    @value("trim cloth, with its pleats sewn")
+    def sewn_length(self) -> Length:
+        """What is measured before it is joined to the pad."""
+        return self.trim_length - 2 * self.bands * self.band
+
+    @value("pad, cut length", saying=Saying.UP)
+    def pad_cut_length(self) -> Length | None:
+        """With its seams; None where it is ready made."""
+        return self.pad_length + 2 * self.seam_allowance if self.pad == CUT else None
+
+    @value("pad, cut width", saying=Saying.UP)
+    def pad_cut_width(self) -> Length | None:
+        """As the trim."""
+        return self.trim_width if self.pad == CUT else None
+
+    @value("side of a sample square", basis=PRACTICE)
+    def sample_side(self) -> Length:
+        """Large enough to see how far it shrinks."""
+        return SAMPLE_SIDE
+
+    @group
+    def cloths(self) -> tuple[ClothBought, ...]:
+        """The trim, and the pad where it is cut."""
+        trim = ClothBought(self, TRIM)
+        return (trim,) if self.pad == READY else (trim, ClothBought(self, PAD, "pad_"))
+
+    def cut(self, sheet: Worksheet) -> None:
+        """Trim and pad, with the lines of the pleat."""
+        marks = marked(self.pleat_seam, self.pleat_fold, self.pleat_back)
+        size = sheet["trim_width"], sheet["trim_length"]
+        sheet.pieces.append(Piece("trim", TRIM, self.make.number, *size, Grain.STRAIGHT, marks))
+        if self.pad == CUT:
+            size = sheet["pad_cut_width"], sheet["pad_cut_length"]
+            sheet.pieces.append(Piece("pad", PAD, self.make.number, *size, Grain.STRAIGHT))
+        sheet.charts.append(
+            Chart(
+                "Lines on the trim cloth, from the raw edge at a banded end",
+                ("Line", "From the raw edge"),
+                tuple((line.label, line) for line in map(sheet.__getitem__, PLEAT)),
+            )
+        )
         sheet.seams.append(Seam("round the pad", self.seam_allowance))
+
+    def sew(self, sheet: Worksheet) -> None:
+        """The pleat, then the pad."""
         _add_supplies(sheet, self)
         _add_sample(sheet)
         _add_steps(sheet, self)
+
+    def draw(self, sheet: Worksheet) -> None:
+        """The cloth, its trim laid flat, and the band cut through."""
         _draw(sheet, self)
-        return sheet
-
-
-def _check(cloth: BurpCloth) -> None:
-    if cloth.band * cloth.bands > cloth.pad_length:
-        tape = Tape(finest=32)
-        which = "the two bands" if cloth.bands > 1 else "the band"
-        raise RefusalError(
-            f"{which} would cover more than the pad, {tape.both(cloth.pad_length)} long; use a "
-            f"band of at most {tape.no_more(cloth.pad_length / cloth.bands)}, or a longer pad",
-            "band",
-        )
-
-
-def _note_trim(sheet: Worksheet, cloth: BurpCloth) -> None:
-    """Note the trim cloth: as the pad, and twice the band longer for each band."""
-    around = 2 * cloth.seam_allowance
-    extra = sheet.note("extra_for_a_band", "extra cloth for each band", 2 * cloth.band,
-                       "2 × {band}")  # fmt: skip
-    sheet.note("trim_width", "trim cloth, cut width", cloth.pad_width + around,
-               "{pad_width} + 2 × {seam_allowance}", saying=Saying.UP)  # fmt: skip
-    sheet.note("trim_length", "trim cloth, cut length",
-               cloth.pad_length + around + extra.length * cloth.bands,
-               "{pad_length} + 2 × {seam_allowance} + {bands} × {extra_for_a_band}",
-               saying=Saying.UP)  # fmt: skip
-    sheet.note("plain_length", "trim cloth that shows beside the bands",
-               cloth.pad_length - cloth.band * cloth.bands,
-               "{pad_length} - {bands} × {band}")  # fmt: skip
-
-
-def _note_lines(sheet: Worksheet) -> None:
-    """Note the three lines of a pleat, each from the raw edge at its end."""
-    band = sheet["band"].length
-    seam = sheet.note("pleat_seam", "pleat, first line of its seam",
-                      sheet["seam_allowance"].length + band,
-                      "{seam_allowance} + {band}")  # fmt: skip
-    fold = sheet.note("pleat_fold", "pleat, its fold", seam.length + band,
-                      "{pleat_seam} + {band}")  # fmt: skip
-    sheet.note("pleat_back", "pleat, second line of its seam", fold.length + band,
-               "{pleat_fold} + {band}")  # fmt: skip
-    lines = tuple(sheet[name] for name in ("pleat_seam", "pleat_fold", "pleat_back"))
-    sheet.charts.append(
-        Chart(
-            "Lines on the trim cloth, from the raw edge at a banded end",
-            ("Line", "From the raw edge"),
-            tuple((line.label, line) for line in lines),
-        )
-    )
-
-
-def _add_pieces(sheet: Worksheet, cloth: BurpCloth) -> None:
-    names = ("pleat_seam", "pleat_fold", "pleat_back")
-    marks = tuple(Mark(sheet[name].label, sheet[name].length) for name in names)
-    sheet.pieces.append(
-        Piece("trim", TRIM, cloth.make.number, sheet["trim_width"], sheet["trim_length"],
-              Grain.STRAIGHT, marks)
-    )  # fmt: skip
-    note_cloth(sheet, TRIM, cloth.cloth())
-    if cloth.pad == READY:
-        return
-    long = sheet.note("pad_cut_length", "pad, cut length",
-                      cloth.pad_length + 2 * cloth.seam_allowance,
-                      "{pad_length} + 2 × {seam_allowance}", saying=Saying.UP)  # fmt: skip
-    wide = sheet.note("pad_cut_width", "pad, cut width", sheet["trim_width"].length,
-                      "{trim_width}", saying=Saying.UP)  # fmt: skip
-    sheet.pieces.append(Piece("pad", PAD, cloth.make.number, wide, long, Grain.STRAIGHT))
-    note_cloth(sheet, PAD, cloth.cloth(), "pad_")
 
 
 def _add_supplies(sheet: Worksheet, cloth: BurpCloth) -> None:
     if cloth.pad == READY:
         sheet.supplies.append(
-            Supply("ready-made pad, washed once", None,
-                   sentence("{make} of {width} by {length}", make=cloth.make,
-                            width=sheet["pad_width"], length=sheet["pad_length"]))
-        )  # fmt: skip
+            Supply(
+                "ready-made pad, washed once",
+                None,
+                sheet.sentence("{make} of {pad_width} by {pad_length}"),
+            )
+        )
     sheet.have("fine thread to match", "a needle for the thickness of the pad")
     sheet.have("a removable marker tried on a scrap", "a ruler", "pins or clips")
     sheet.cautions.extend((PINS_AND_IRON, NOTHING_LOOSE_IN_THE_COT))
@@ -179,10 +200,9 @@ def _add_supplies(sheet: Worksheet, cloth: BurpCloth) -> None:
 def _add_sample(sheet: Worksheet) -> None:
     sheet.sample.append(
         Step(
-            sentence(
-                "Wash and dry a scrap of trim cloth and one of the pad, each {square} square "
-                "before, and measure both again.",
-                square=inches(8),
+            sheet.sentence(
+                "Wash and dry a scrap of trim cloth and one of the pad, each {sample_side} square "
+                "before, and measure both again."
             ),
             sentence(
                 "they have shrunk alike. If not, wash both cloths before cutting, and again if the "
@@ -195,9 +215,14 @@ def _add_sample(sheet: Worksheet) -> None:
 def _add_steps(sheet: Worksheet, cloth: BurpCloth) -> None:
     ends = "one end" if cloth.bands == 1 else "both ends"
     add_washing_step(sheet)
-    sheet.step("For each cloth cut the trim {trim_width} wide and {trim_length} long"
-               + (", and the pad {pad_cut_width} wide and {pad_cut_length} long."
-                  if cloth.pad == CUT else "."))  # fmt: skip
+    sheet.step(
+        "For each cloth cut the trim {trim_width} wide and {trim_length} long"
+        + (
+            ", and the pad {pad_cut_width} wide and {pad_cut_length} long."
+            if cloth.pad == CUT
+            else "."
+        )
+    )
     sheet.step(
         f"Rule the three lines across the trim at {ends}: {{pleat_seam}}, {{pleat_fold}} and "
         "{pleat_back} from the raw edge."
@@ -205,8 +230,7 @@ def _add_steps(sheet: Worksheet, cloth: BurpCloth) -> None:
     sheet.step(
         "Fold the trim wrong sides together on the middle line, so that the outer two meet, and "
         "stitch on them, {band} from the fold.",
-        "the trim is {shorter} long now.",
-        shorter=sheet["trim_length"].length - 2 * cloth.band * cloth.bands,
+        "the trim is {sewn_length} long now.",
     )
     sheet.step(
         "Press the pleat toward the end of the cloth, and baste its two sides.",
@@ -242,23 +266,44 @@ def _add_bagging(sheet: Worksheet) -> None:
 
 def _draw(sheet: Worksheet, cloth: BurpCloth) -> None:
     drawn = Drawn(
-        {name: sheet[name] for name in ("pad_width", "pad_length", "band", "seam_allowance",
-                                        "edge_stitch", "trim_width", "trim_length", "pleat_seam",
-                                        "pleat_fold", "pleat_back")},
+        {
+            name: sheet[name]
+            for name in (
+                "pad_width",
+                "pad_length",
+                "band",
+                "seam_allowance",
+                "edge_stitch",
+                "trim_width",
+                "trim_length",
+                "pleat_seam",
+                "pleat_fold",
+                "pleat_back",
+            )
+        },
         cloth.bands.number,
-    )  # fmt: skip
+    )
     flat = sentence("The trim cloth laid flat, the lines of the pleat measured from its end.")
-    section = sentence("The banded end cut through, thickness enlarged: the pleat's seam at the "
-                       "left, its fold stitched down at the right.")  # fmt: skip
+    section = sentence(
+        "The banded end cut through, thickness enlarged: the pleat's seam at the "
+        "left, its fold stitched down at the right."
+    )
     sheet.pictures.extend(
         (
-            Picture("finished", sentence("The finished cloth, its band at the right." if (
-                cloth.bands == 1) else "The finished cloth, a band at each end."),
-                    finished_scene(drawn), finished=True),
+            Picture(
+                "finished",
+                sentence(
+                    "The finished cloth, its band at the right."
+                    if (cloth.bands == 1)
+                    else "The finished cloth, a band at each end."
+                ),
+                finished_scene(drawn),
+                finished=True,
+            ),
             Picture("trim", flat, flat_scene(drawn)),
             Picture("section", section, band_section(drawn)),
         )
-    )  # fmt: skip
+    )
 
 
 TECHNIQUE = BurpCloth

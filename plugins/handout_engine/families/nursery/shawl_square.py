@@ -6,17 +6,16 @@ each folded edge, twice the hem from the corner, to where the two hem folds cros
 
 from __future__ import annotations
 
-from math import sqrt
-from typing import ClassVar
-
+from handout_engine.amounts.angles import ROOT_OF_TWO
+from handout_engine.amounts.declaring import check, group, value
 from handout_engine.amounts.inputs import SEWING, count, length, optional_length
-from handout_engine.amounts.lengths import from_float
+from handout_engine.amounts.lengths import Length
 from handout_engine.amounts.refusals import RefusalError
 from handout_engine.amounts.saying import Saying, Tape
 from handout_engine.amounts.sources import PRACTICE
-from handout_engine.amounts.values import Value, sentence
+from handout_engine.amounts.values import sentence
 from handout_engine.amounts.ways_out import at_most, ways
-from handout_engine.cloth.cloth import ClothInputs, note_cloth, note_usable_width
+from handout_engine.cloth.cloth import ClothBought, ClothInputs
 from handout_engine.families.nursery.shawl_square_drawing import (
     Shawl,
     corner_scene,
@@ -30,7 +29,6 @@ from handout_engine.working.cautions import (
     NOTHING_UNDER_THE_HARNESS,
     PINS_AND_IRON,
 )
-from handout_engine.working.technique import Technique
 from handout_engine.working.workings import Chart, Grain, Picture, Piece, Seam, Step, Supply
 from handout_engine.working.worksheet import Worksheet
 
@@ -38,14 +36,12 @@ CLOTH = "shawl cloth"
 TAPE = Tape(finest=32)
 
 
-class ShawlSquare(ClothInputs, Technique):
+class ShawlSquare(ClothInputs):
     """A hemmed square with mitred corners."""
 
-    title: ClassVar[str] = "Shawl square"
-    family: ClassVar[str] = "nursery"
-    summary: ClassVar[str] = (
-        "A square to wrap a baby in, hemmed all round with mitred corners, plain or edged."
-    )
+    title = "Shawl square"
+    family = "nursery"
+    summary = "A square to wrap a baby in, hemmed all round with mitred corners, plain or edged."
 
     finished = length(
         "finished side",
@@ -94,116 +90,153 @@ class ShawlSquare(ClothInputs, Technique):
         basis=PRACTICE,
     )
 
-    def whole(self) -> Worksheet:
-        """Cut size, corner lines, cloth and steps; raises RefusalError."""
-        sheet = Worksheet(technique=self)
-        _check(self)
-        cut = _note_square(sheet, self)
-        _note_corner(sheet, self)
-        _note_lace(sheet, self)
-        sheet.pieces.append(Piece("square", CLOTH, self.make.number, cut, cut, Grain.STRAIGHT))
-        note_cloth(sheet, CLOTH, self.cloth())
+    @check
+    def the_turn_lies_in_the_hem(self) -> None:
+        """Refuse a first turn that would stick out under the hem."""
+        if self.turn > self.hem:
+            raise RefusalError(
+                f"turn {TAPE.say(self.turn)} is deeper than hem {TAPE.say(self.hem)} and would "
+                f"stick out under it; use at most {TAPE.no_more(self.hem)}",
+                "turn",
+            )
+
+    @check
+    def the_mitre_lies_in_the_hem(self) -> None:
+        """Refuse an allowance that cannot lie inside the hem."""
+        if self.mitre_allowance > self.hem:
+            raise RefusalError(
+                f"mitre_allowance {TAPE.say(self.mitre_allowance)} cannot lie inside a hem of "
+                f"{TAPE.say(self.hem)}; use at most {TAPE.no_more(self.hem)}",
+                "mitre_allowance",
+            )
+
+    @check
+    def two_mitres_fit_on_a_side(self) -> None:
+        """Refuse hems whose mitres would meet."""
+        if 4 * self.hem > self.finished:
+            most = at_most(self, "hem", self.finished / 4, "at most a quarter of the side, {}")
+            raise RefusalError(
+                f"hem {TAPE.say(self.hem)} leaves the mitres of a side no room beside each other; "
+                f"use {ways(most, 'a larger square')}",
+                "hem",
+            )
+
+    @value("hem and first turn, on each side")
+    def hem_takes(self) -> Length:
+        """What is folded in."""
+        return self.hem + self.turn
+
+    @value("square, cut side", saying=Saying.UP)
+    def cut_side(self) -> Length:
+        """With the hems of both sides."""
+        return self.finished + 2 * self.hem_takes
+
+    @check
+    def it_fits_the_cloth(self) -> None:
+        """Refuse a square wider than its cloth."""
+        if self.cut_side > self.usable_width:
+            largest = self.usable_width - 2 * self.hem_takes
+            smaller = at_most(self, "finished", largest, "a square of at most {}")
+            raise RefusalError(
+                f"the square is cut {TAPE.both(self.cut_side)} and the cloth is only "
+                f"{TAPE.both(self.usable_width)} wide between its selvages; use "
+                f"{ways(smaller, 'wider cloth')}",
+                "finished",
+            )
+
+    @value("diagonal of the cut square")
+    def cut_diagonal(self) -> Length:
+        """Measured both ways, it tells whether the square is one."""
+        return self.cut_side * ROOT_OF_TWO
+
+    @value("inside the hem, on the wrong side")
+    def inner_square(self) -> Length:
+        """What the hems leave."""
+        return self.finished - 2 * self.hem
+
+    @value("mitre seam, from the raw corner along each raw edge")
+    def mitre_at(self) -> Length:
+        """On the flat cloth."""
+        return 2 * self.hem_takes
+
+    @value("mitre mark, from the folded corner along each folded edge")
+    def mitre_mark(self) -> Length:
+        """With the first turn folded in."""
+        return 2 * self.hem
+
+    @value("length of the mitre seam")
+    def mitre_seam(self) -> Length:
+        """Across the diagonal."""
+        return self.hem * ROOT_OF_TWO
+
+    @value("trimming line, from the raw corner along each raw edge")
+    def mitre_trim(self) -> Length:
+        """The allowance is measured square to the seam, the edge runs slanting to it."""
+        return self.mitre_at - self.mitre_allowance * ROOT_OF_TWO
+
+    @value("side of a sample corner")
+    def sample_side(self) -> Length:
+        """Twice what the mitre takes."""
+        return 4 * self.hem_takes
+
+    @value("lace for one square, four mitres included", saying=Saying.UP)
+    def lace_length(self) -> Length | None:
+        """Each mitre takes the width of the lace twice; None without lace."""
+        if self.lace_width is None:
+            return None
+        return 4 * self.finished + 8 * self.lace_width + 2 * self.lace_join
+
+    @value("lace to buy", saying=Saying.YARDAGE)
+    def all_lace(self) -> Length | None:
+        """For every square."""
+        return None if self.lace_length is None else self.make * self.lace_length
+
+    @value("side with its lace")
+    def overall(self) -> Length | None:
+        """Lace beyond both edges."""
+        return None if self.lace_width is None else self.finished + 2 * self.lace_width
+
+    @group
+    def cloth_bought(self) -> ClothBought:
+        """One cloth."""
+        return ClothBought(self, CLOTH)
+
+    def cut(self, sheet: Worksheet) -> None:
+        """The square, and the lines at each of its corners."""
+        side = sheet["cut_side"]
+        sheet.pieces.append(Piece("square", CLOTH, self.make.number, side, side, Grain.STRAIGHT))
         sheet.seams.append(Seam("each mitre", self.mitre_allowance))
+        names = ("mitre_trim", "mitre_at", "mitre_mark", "hem_takes")
+        rows = tuple((sheet[name].label, sheet[name]) for name in names)
+        sheet.charts.append(Chart("Lines at each corner", ("Line", "Distance"), rows))
+
+    def sew(self, sheet: Worksheet) -> None:
+        """Hems, mitres, and the lace."""
+        if self.lace_width is not None:
+            wide = sheet.sentence("{lace_width} wide")
+            sheet.supplies.append(Supply("flat lace edging", sheet["all_lace"], wide))
+            sheet.cautions.append(LACE_CATCHES)
         _add_supplies(sheet)
         _add_sample(sheet)
         _add_steps(sheet, self)
+
+    def draw(self, sheet: Worksheet) -> None:
+        """The square, and one corner laid flat and sewn."""
         _draw(sheet, self)
-        return sheet
-
-
-def _check(shawl: ShawlSquare) -> None:
-    if shawl.turn > shawl.hem:
-        raise RefusalError(
-            f"turn {TAPE.say(shawl.turn)} is deeper than hem {TAPE.say(shawl.hem)} and would stick "
-            f"out under it; use at most {TAPE.no_more(shawl.hem)}",
-            "turn",
-        )
-    if shawl.mitre_allowance > shawl.hem:
-        raise RefusalError(
-            f"mitre_allowance {TAPE.say(shawl.mitre_allowance)} cannot lie inside a hem of "
-            f"{TAPE.say(shawl.hem)}; use at most {TAPE.no_more(shawl.hem)}",
-            "mitre_allowance",
-        )
-    if 4 * shawl.hem > shawl.finished:
-        most = at_most(shawl, "hem", shawl.finished / 4, "at most a quarter of the side, {}")
-        raise RefusalError(
-            f"hem {TAPE.say(shawl.hem)} leaves the mitres of a side no room beside each other; use "
-            f"{ways(most, 'a larger square')}",
-            "hem",
-        )
-
-
-def _note_square(sheet: Worksheet, shawl: ShawlSquare) -> Value:
-    """Note the cut side; refuse a square wider than its cloth."""
-    around = sheet.note("hem_takes", "hem and first turn, on each side", shawl.hem + shawl.turn,
-                        "{hem} + {turn}")  # fmt: skip
-    cut = sheet.note("cut_side", "square, cut side", shawl.finished + 2 * around.length,
-                     "{finished} + 2 × {hem_takes}", saying=Saying.UP)  # fmt: skip
-    usable = note_usable_width(sheet, shawl.cloth())
-    if cut.length > usable.length:
-        largest = usable.length - 2 * around.length
-        raise RefusalError(
-            f"the square is cut {TAPE.both(cut.length)} and the cloth is only "
-            f"{TAPE.both(usable.length)} wide between its selvages; use "
-            f"{ways(at_most(shawl, 'finished', largest, 'a square of at most {}'), 'wider cloth')}",
-            "finished",
-        )
-    sheet.note("cut_diagonal", "diagonal of the cut square",
-               from_float(sqrt(2) * float(cut.length)), "{cut_side} × √(2)")  # fmt: skip
-    sheet.note("inner_square", "inside the hem, on the wrong side",
-               shawl.finished - 2 * shawl.hem, "{finished} - 2 × {hem}")  # fmt: skip
-    return cut
-
-
-def _note_corner(sheet: Worksheet, shawl: ShawlSquare) -> None:
-    """Note the lines of a corner, from its raw edges and from the folded ones."""
-    sheet.note("mitre_at", "mitre seam, from the raw corner along each raw edge",
-               2 * sheet["hem_takes"].length, "2 × {hem_takes}")  # fmt: skip
-    sheet.note("mitre_mark", "mitre mark, from the folded corner along each folded edge",
-               2 * shawl.hem, "2 × {hem}")  # fmt: skip
-    sheet.note("mitre_seam", "length of the mitre seam", from_float(sqrt(2) * float(shawl.hem)),
-               "{hem} × √(2)")  # fmt: skip
-    slanted = from_float(sqrt(2) * float(shawl.mitre_allowance))
-    sheet.note("mitre_trim", "trimming line, from the raw corner along each raw edge",
-               sheet["mitre_at"].length - slanted,
-               "{mitre_at} - {mitre_allowance} × √(2)")  # fmt: skip
-    names = ("mitre_trim", "mitre_at", "mitre_mark", "hem_takes")
-    rows = tuple((sheet[name].label, sheet[name]) for name in names)
-    sheet.charts.append(Chart("Lines at each corner", ("Line", "Distance"), rows))
-
-
-def _note_lace(sheet: Worksheet, shawl: ShawlSquare) -> None:
-    if shawl.lace_width is None:
-        return
-    sheet.note("lace_length", "lace for one square, four mitres included",
-               4 * shawl.finished + 8 * shawl.lace_width + 2 * shawl.lace_join,
-               "4 × {finished} + 8 × {lace_width} + 2 × {lace_join}",
-               saying=Saying.UP)  # fmt: skip
-    all_lace = sheet.note("all_lace", "lace to buy", shawl.make * sheet["lace_length"].length,
-                          "{make} × {lace_length}", saying=Saying.YARDAGE)  # fmt: skip
-    sheet.note("overall", "side with its lace", shawl.finished + 2 * shawl.lace_width,
-               "{finished} + 2 × {lace_width}")  # fmt: skip
-    sheet.supplies.append(
-        Supply("flat lace edging", all_lace, sentence("{width} wide", width=sheet["lace_width"]))
-    )
-    sheet.cautions.append(LACE_CATCHES)
 
 
 def _add_supplies(sheet: Worksheet) -> None:
     sheet.have("fine thread to match", "a fine hand needle")
     sheet.have("a long ruler with a 45-degree line", "a removable marker tried on a scrap")
-    sheet.cautions.extend(
-        (PINS_AND_IRON, NOTHING_LOOSE_IN_THE_COT, NOTHING_UNDER_THE_HARNESS)
-    )  # fmt: skip
+    sheet.cautions.extend((PINS_AND_IRON, NOTHING_LOOSE_IN_THE_COT, NOTHING_UNDER_THE_HARNESS))
 
 
 def _add_sample(sheet: Worksheet) -> None:
     sheet.sample.append(
         Step(
-            sentence(
-                "Mitre one corner of paper or of a scrap {size} square, with the same hem and "
-                "turn.",
-                size=4 * sheet["hem_takes"].length,
+            sheet.sentence(
+                "Mitre one corner of paper or of a scrap {sample_side} square, with the same hem "
+                "and turn."
             ),
             sentence(
                 "the corner is square, and along both sides the hem is {hem} deep.",
@@ -261,12 +294,16 @@ def _draw(sheet: Worksheet, shawl: ShawlSquare) -> None:
     )
     sheet.pictures.extend(
         (
-            Picture("finished", sentence("The finished square from its right side."),
-                    finished_scene(drawn), finished=True),
+            Picture(
+                "finished",
+                sentence("The finished square from its right side."),
+                finished_scene(drawn),
+                finished=True,
+            ),
             Picture("corner", template, corner_scene(drawn), sheet=corner_scene(drawn)),
             Picture("sewn", sentence("The sewn corner from its wrong side."), sewn_scene(drawn)),
         )
-    )  # fmt: skip
+    )
 
 
 TECHNIQUE = ShawlSquare
