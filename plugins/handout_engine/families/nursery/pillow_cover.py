@@ -6,17 +6,17 @@ the part of the cover beyond a line of stitching round the pillow.
 
 from __future__ import annotations
 
-from math import pi
-from typing import ClassVar
-
+from handout_engine.amounts.angles import PI
+from handout_engine.amounts.declaring import check, group, value
 from handout_engine.amounts.inputs import SEWING, choice, count, length
-from handout_engine.amounts.lengths import ZERO, from_float
+from handout_engine.amounts.lengths import ZERO, Length
+from handout_engine.amounts.numbers import Count
 from handout_engine.amounts.refusals import RefusalError
 from handout_engine.amounts.saying import Saying, Tape
 from handout_engine.amounts.sources import GIVEN, PRACTICE
-from handout_engine.amounts.values import Value, sentence
+from handout_engine.amounts.values import sentence
 from handout_engine.amounts.ways_out import at_most, ways
-from handout_engine.cloth.cloth import ClothInputs, note_cloth, note_usable_width
+from handout_engine.cloth.cloth import ClothBought, ClothInputs
 from handout_engine.families.nursery.pillow_cover_drawing import (
     Pillow,
     back_scene,
@@ -31,7 +31,6 @@ from handout_engine.families.nursery.pillow_cover_steps import (
     add_steps,
     add_supplies,
 )
-from handout_engine.working.technique import Technique
 from handout_engine.working.workings import Grain, Picture, Piece, Seam
 from handout_engine.working.worksheet import Worksheet
 
@@ -39,14 +38,12 @@ CLOTH = "cover cloth"
 TAPE = Tape(finest=32)
 
 
-class PillowCover(ClothInputs, Technique):
+class PillowCover(ClothInputs):
     """A cover that is slipped off through the lapped back."""
 
-    title: ClassVar[str] = "Pillow cover"
-    family: ClassVar[str] = "nursery"
-    summary: ClassVar[str] = (
-        "A small pillow's cover with a lapped back: with a flange, with a ruffle, or plain."
-    )
+    title = "Pillow cover"
+    family = "nursery"
+    summary = "A small pillow's cover with a lapped back: with a flange, with a ruffle, or plain."
 
     edge = choice(
         "edge",
@@ -116,126 +113,188 @@ class PillowCover(ClothInputs, Technique):
         basis=PRACTICE,
     )
 
-    def whole(self) -> Worksheet:
-        """Front, back panels, cloth and steps; raises RefusalError."""
-        sheet = Worksheet(technique=self)
-        _note_cover(sheet, self)
-        _check(sheet, self)
-        _note_pieces(sheet, self)
-        if self.edge == RUFFLED:
-            _note_ruffle_edge(sheet, self)
-        note_cloth(sheet, CLOTH, self.cloth())
+    @value("cover over the pillow, top to bottom")
+    def inner_width(self) -> Length:
+        """The pillow and its ease."""
+        return self.pillow_width + self.ease
+
+    @value("cover over the pillow, side to side")
+    def inner_length(self) -> Length:
+        """The pillow and its ease."""
+        return self.pillow_length + self.ease
+
+    @value("flange of this cover", basis=GIVEN)
+    def no_flange(self) -> Length | None:
+        """Nothing, where there is none."""
+        return None if self.edge == FLANGED else ZERO
+
+    @property
+    def beyond(self) -> Length:
+        """What the cover has beyond the pillow."""
+        return self.flange if self.no_flange is None else self.no_flange
+
+    @value("whole cover, top to bottom")
+    def cover_width(self) -> Length:
+        """With its flange."""
+        return self.inner_width + 2 * self.beyond
+
+    @value("whole cover, side to side")
+    def cover_length(self) -> Length:
+        """With its flange."""
+        return self.inner_length + 2 * self.beyond
+
+    @check
+    def the_panels_lap_on_the_pillow(self) -> None:
+        """Refuse panels that lap further than the pillow is long."""
+        if self.overlap > self.inner_length:
+            less = at_most(self, "overlap", self.inner_length)
+            raise RefusalError(
+                f"overlap {TAPE.say(self.overlap)} is more than the pillow is long, "
+                f"{TAPE.say(self.inner_length)}; use {ways(less, 'a longer pillow')}",
+                "overlap",
+            )
+
+    @check
+    def the_hem_lies_in_the_lap(self) -> None:
+        """Refuse a hem that would show beyond the other panel."""
+        if self.back_hem > self.overlap:
+            raise RefusalError(
+                f"back_hem {TAPE.say(self.back_hem)} is deeper than the panels lap, "
+                f"{TAPE.say(self.overlap)}; use "
+                f"{ways(at_most(self, 'back_hem', self.overlap), 'more overlap')}",
+                "back_hem",
+            )
+
+    @check
+    def corners_leave_some_of_each_side(self) -> None:
+        """Refuse corners that are rounder than the pillow."""
+        short = min(self.inner_length, self.inner_width)
+        if self.edge == RUFFLED and 2 * self.corner > short:
+            raise RefusalError(
+                f"corner {TAPE.say(self.corner)} rounds more than a whole side of the pillow; use "
+                f"{ways(at_most(self, 'corner', short / 2), 'a larger pillow')}",
+                "corner",
+            )
+
+    @value("front and back panels, cut from top to bottom", saying=Saying.UP)
+    def cut_width(self) -> Length:
+        """With both seams."""
+        return self.cover_width + 2 * self.seam_allowance
+
+    @value("front, cut from side to side", saying=Saying.UP)
+    def front_cut_length(self) -> Length:
+        """With both seams."""
+        return self.cover_length + 2 * self.seam_allowance
+
+    @check
+    def the_front_fits_the_cloth(self) -> None:
+        """Refuse a front that no way of laying fits on the cloth."""
+        if self.front_cut_length > self.usable_width:
+            most = self.usable_width - (self.front_cut_length - self.pillow_length)
+            shorter = at_most(self, "pillow_length", most, "a pillow at most {} long")
+            raise RefusalError(
+                f"the front is cut {TAPE.both(self.front_cut_length)} and the cloth is only "
+                f"{TAPE.both(self.usable_width)} wide between its selvages; use "
+                f"{ways(shorter, 'wider cloth')}",
+                "pillow_length",
+            )
+
+    @value("back panel, finished")
+    def panel_length(self) -> Length:
+        """Both together are the cover and what they lap."""
+        return (self.cover_length + self.overlap) / 2
+
+    @value("back panel, cut from side to side", saying=Saying.UP)
+    def panel_cut_length(self) -> Length:
+        """With a seam at one end and a double hem at the other."""
+        return self.panel_length + self.seam_allowance + 2 * self.back_hem
+
+    @value("back panel, hemmed, from its raw edge")
+    def panel_hemmed(self) -> Length:
+        """What is measured before it is sewn on."""
+        return self.panel_length + self.seam_allowance
+
+    @value("back panels in all")
+    def panels(self) -> Count:
+        """Two to a cover."""
+        return 2 * self.make
+
+    @value("seam round the pillow, edge of the ruffle")
+    def ruffle_edge(self) -> Length | None:
+        """A rounded corner is shorter than a square one by (2 - π / 2) of its radius."""
+        if self.edge != RUFFLED:
+            return None
+        return 2 * (self.inner_width + self.inner_length) - (8 - 2 * PI) * self.corner
+
+    @value("rounding as it is cut")
+    def cut_corner(self) -> Length | None:
+        """The cut runs a seam outside the seam."""
+        return self.corner + self.seam_allowance if self.edge == RUFFLED else None
+
+    @group
+    def cloth_bought(self) -> ClothBought:
+        """One cloth."""
+        return ClothBought(self, CLOTH)
+
+    def cut(self, sheet: Worksheet) -> None:
+        """The front, and two panels for the back."""
+        wide = sheet["cut_width"]
+        front, panel = sheet["front_cut_length"], sheet["panel_cut_length"]
+        sheet.pieces.append(Piece("front", CLOTH, self.make.number, wide, front, Grain.CROSS))
+        sheet.pieces.append(
+            Piece("back panel", CLOTH, self.panels.number, wide, panel, Grain.CROSS)
+        )
         sheet.seams.append(Seam("round the cover", self.seam_allowance))
+
+    def sew(self, sheet: Worksheet) -> None:
+        """From the cut pieces to the filled cover."""
         add_supplies(sheet)
         add_sample(sheet)
         add_steps(sheet)
+
+    def draw(self, sheet: Worksheet) -> None:
+        """The cover, its back, and the lap cut through."""
         _draw(sheet, self)
-        return sheet
-
-
-def _note_cover(sheet: Worksheet, cover: PillowCover) -> None:
-    """Note the pillow's place in the cover, and the whole cover with its flange."""
-    wide = sheet.note("inner_width", "cover over the pillow, top to bottom",
-                      cover.pillow_width + cover.ease, "{pillow_width} + {ease}")  # fmt: skip
-    long = sheet.note("inner_length", "cover over the pillow, side to side",
-                      cover.pillow_length + cover.ease, "{pillow_length} + {ease}")  # fmt: skip
-    flange = cover.flange if cover.edge == FLANGED else ZERO
-    if cover.edge == FLANGED:
-        around = sheet["flange"]
-    else:
-        around = sheet.note("no_flange", "flange of this cover", ZERO, "", basis=GIVEN)
-    sheet.note("cover_width", "whole cover, top to bottom", wide.length + 2 * flange,
-               "{inner_width} + 2 × {around}", around=around)  # fmt: skip
-    sheet.note("cover_length", "whole cover, side to side", long.length + 2 * flange,
-               "{inner_length} + 2 × {around}", around=around)  # fmt: skip
-
-
-def _check(sheet: Worksheet, cover: PillowCover) -> None:
-    long, wide = sheet["inner_length"].length, sheet["inner_width"].length
-    if cover.overlap > long:
-        raise RefusalError(
-            f"overlap {TAPE.say(cover.overlap)} is more than the pillow is long, "
-            f"{TAPE.say(long)}; use {ways(at_most(cover, 'overlap', long), 'a longer pillow')}",
-            "overlap",
-        )
-    if cover.back_hem > cover.overlap:
-        raise RefusalError(
-            f"back_hem {TAPE.say(cover.back_hem)} is deeper than the panels lap, "
-            f"{TAPE.say(cover.overlap)}; use "
-            f"{ways(at_most(cover, 'back_hem', cover.overlap), 'more overlap')}",
-            "back_hem",
-        )
-    if cover.edge == RUFFLED and 2 * cover.corner > min(long, wide):
-        most = min(long, wide) / 2
-        raise RefusalError(
-            f"corner {TAPE.say(cover.corner)} rounds more than a whole side of the pillow; use "
-            f"{ways(at_most(cover, 'corner', most), 'a larger pillow')}",
-            "corner",
-        )
-
-
-def _note_pieces(sheet: Worksheet, cover: PillowCover) -> None:
-    around = 2 * cover.seam_allowance
-    wide = sheet.note("cut_width", "front and back panels, cut from top to bottom",
-                      sheet["cover_width"].length + around,
-                      "{cover_width} + 2 × {seam_allowance}", saying=Saying.UP)  # fmt: skip
-    long = sheet.note("front_cut_length", "front, cut from side to side",
-                      sheet["cover_length"].length + around,
-                      "{cover_length} + 2 × {seam_allowance}", saying=Saying.UP)  # fmt: skip
-    sheet.note("panel_length", "back panel, finished",
-               (sheet["cover_length"].length + cover.overlap) / 2,
-               "({cover_length} + {overlap}) / 2")  # fmt: skip
-    panel = sheet.note("panel_cut_length", "back panel, cut from side to side",
-                       sheet["panel_length"].length + cover.seam_allowance + 2 * cover.back_hem,
-                       "{panel_length} + {seam_allowance} + 2 × {back_hem}",
-                       saying=Saying.UP)  # fmt: skip
-    _refuse_wide(sheet, cover, long)
-    sheet.pieces.append(Piece("front", CLOTH, cover.make.number, wide, long, Grain.CROSS))
-    backs = sheet.note("panels", "back panels in all", 2 * cover.make, "2 × {make}")
-    sheet.pieces.append(Piece("back panel", CLOTH, backs.whole, wide, panel, Grain.CROSS))
-
-
-def _refuse_wide(sheet: Worksheet, cover: PillowCover, long: Value) -> None:
-    """Refuse a front that no way of laying fits on the cloth."""
-    usable = note_usable_width(sheet, cover.cloth())
-    if long.length > usable.length:
-        beyond = long.length - sheet["pillow_length"].length
-        most = usable.length - beyond
-        shorter = at_most(cover, "pillow_length", most, "a pillow at most {} long")
-        raise RefusalError(
-            f"the front is cut {TAPE.both(long.length)} and the cloth is only "
-            f"{TAPE.both(usable.length)} wide between its selvages; use "
-            f"{ways(shorter, 'wider cloth')}",
-            "pillow_length",
-        )
-
-
-def _note_ruffle_edge(sheet: Worksheet, cover: PillowCover) -> None:
-    """Note the seam round the pillow, corners rounded: the edge that a ruffle is gathered to."""
-    straight = 2 * (sheet["inner_width"].length + sheet["inner_length"].length)
-    saved = from_float((8 - 2 * pi) * float(cover.corner))
-    sheet.note("ruffle_edge", "seam round the pillow, edge of the ruffle", straight - saved,
-               "2 × ({inner_width} + {inner_length}) - (8 - 2 × π) × {corner}")  # fmt: skip
 
 
 def _draw(sheet: Worksheet, cover: PillowCover) -> None:
-    names = ("inner_width", "inner_length", "cover_width", "cover_length", "flange", "overlap",
-             "panel_length", "back_hem", "corner")  # fmt: skip
-    drawn = Pillow({name: sheet[name] for name in names}, cover.edge == FLANGED,
-                   cover.edge == RUFFLED)  # fmt: skip
-    caption = {FLANGED: "The finished cover, its flange beyond the stitching.",
-               RUFFLED: "The finished cover; its ruffle has a page of its own.",
-               PLAIN: "The finished cover."}[cover.edge]  # fmt: skip
+    names = (
+        "inner_width",
+        "inner_length",
+        "cover_width",
+        "cover_length",
+        "flange",
+        "overlap",
+        "panel_length",
+        "back_hem",
+        "corner",
+    )
+    drawn = Pillow(
+        {name: sheet[name] for name in names}, cover.edge == FLANGED, cover.edge == RUFFLED
+    )
+    caption = {
+        FLANGED: "The finished cover, its flange beyond the stitching.",
+        RUFFLED: "The finished cover; its ruffle has a page of its own.",
+        PLAIN: "The finished cover.",
+    }[cover.edge]
     sheet.pictures.extend(
         (
             Picture("finished", sentence(caption), front_scene(drawn), finished=True),
-            Picture("back", sentence("The back: the right panel lies over the left one."),
-                    back_scene(drawn)),
-            Picture("section", sentence("The back cut through from side to side, thickness "
-                                        "enlarged: both panels end in a double hem."),
-                    section_scene(drawn)),
+            Picture(
+                "back",
+                sentence("The back: the right panel lies over the left one."),
+                back_scene(drawn),
+            ),
+            Picture(
+                "section",
+                sentence(
+                    "The back cut through from side to side, thickness "
+                    "enlarged: both panels end in a double hem."
+                ),
+                section_scene(drawn),
+            ),
         )
-    )  # fmt: skip
+    )
 
 
 TECHNIQUE = PillowCover

@@ -14,15 +14,12 @@ FLANGED, RUFFLED, PLAIN = "flanged", "ruffled", "plain"
 def add_supplies(sheet: Worksheet) -> None:
     """The pillow, its ruffle where it has one, notions and cautions."""
     sheet.supplies.append(
-        Supply("firm pillow", None,
-               sentence("{make} of {width} by {length}", make=sheet["make"],
-                        width=sheet["pillow_width"], length=sheet["pillow_length"]))
-    )  # fmt: skip
+        Supply("firm pillow", None, sheet.sentence("{make} of {pillow_width} by {pillow_length}"))
+    )
     if sheet["edge"].amount == RUFFLED:
         sheet.supplies.append(
-            Supply("ruffle, made first", None,
-                   sentence("to an edge of {edge}", edge=sheet["ruffle_edge"]))
-        )  # fmt: skip
+            Supply("ruffle, made first", None, sheet.sentence("to an edge of {ruffle_edge}"))
+        )
     sheet.have("fine thread to match", "a removable marker tried on a scrap")
     sheet.cautions.extend((PINS_AND_IRON, NOTHING_LOOSE_IN_THE_COT))
 
@@ -35,13 +32,15 @@ def add_sample(sheet: Worksheet) -> None:
         RUFFLED: "sew one rounded corner with its ruffle between two layers",
         PLAIN: "turn one corner out",
     }
-    wanted = {FLANGED: "the two layers have not crept apart: if they have, baste the line first",
-              RUFFLED: "the hem of the ruffle lies round the corner without cupping: if it does "
-              "not, gather more of it into the corner",
-              PLAIN: "it is square, and no allowance shows through"}  # fmt: skip
+    wanted = {
+        FLANGED: "the two layers have not crept apart: if they have, baste the line first",
+        RUFFLED: "the hem of the ruffle lies round the corner without cupping: if it does "
+        "not, gather more of it into the corner",
+        PLAIN: "it is square, and no allowance shows through",
+    }
     sheet.sample.append(
         Step(
-            sentence(f"From scraps of the cloth {what[edge]}.", flange=sheet["flange"]),
+            sheet.sentence(f"From scraps of the cloth {what[edge]}."),
             sentence(wanted[edge] + "."),
         )
     )
@@ -56,19 +55,22 @@ def add_steps(sheet: Worksheet) -> None:
         "{cut_width} by {panel_cut_length}."
     )
     if edge == RUFFLED:
-        sheet.step("Round the four corners: draw an arc of radius {outer} at each corner of the "
-                   "front, and cut on it. Cut the outer corners of the back panels to it.",
-                   outer=sheet["corner"].length + sheet["seam_allowance"].length)  # fmt: skip
+        sheet.step(
+            "Round the four corners: draw an arc of radius {cut_corner} at each corner "
+            "of the front, and cut on it. Cut the outer corners of the back panels to it."
+        )
     sheet.step(
         "Hem one edge of each back panel, top to bottom: turn {back_hem} under, then {back_hem} "
         "again, and stitch close to the inner fold.",
-        "each panel measures {hemmed} from its raw edge to the hem.",
-        hemmed=sheet["panel_length"].length + sheet["seam_allowance"].length,
+        "each panel measures {panel_hemmed} from its raw edge to the hem.",
     )
     if edge == RUFFLED:
-        sheet.step("Gather the ruffle to the edge of the front, {ruffle_edge} along its seam, "
-                   "right sides together, more of it in the corners than along the sides, and "
-                   "baste it.", "it lies inward everywhere, clear of the seam.")  # fmt: skip
+        sheet.step(
+            "Gather the ruffle to the edge of the front, {ruffle_edge} along its seam, "
+            "right sides together, more of it in the corners than along the sides, and "
+            "baste it.",
+            "it lies inward everywhere, clear of the seam.",
+        )
     sheet.step(
         "Lay the back panels on the front, right sides together, raw edges level, so that they lap "
         "in the middle. Pin.",
