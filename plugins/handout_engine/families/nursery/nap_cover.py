@@ -2,12 +2,12 @@
 
 from __future__ import annotations
 
-from typing import ClassVar
-
-from handout_engine.amounts.lengths import inches
-from handout_engine.amounts.sources import published
+from handout_engine.amounts.declaring import check, group, value
+from handout_engine.amounts.lengths import Length, inches
+from handout_engine.amounts.naming import constant
+from handout_engine.amounts.sources import PRACTICE, published
 from handout_engine.amounts.values import sentence
-from handout_engine.cloth.cloth import note_cloth, note_usable_width
+from handout_engine.cloth.cloth import ClothBought
 from handout_engine.families.nursery.nap_cover_cloth import (
     BACKING,
     BATTING,
@@ -15,12 +15,9 @@ from handout_engine.families.nursery.nap_cover_cloth import (
     BLOCKS,
     FRAME,
     QuiltInputs,
-    note_blocks,
-    note_frame,
-    note_layers,
-    note_sizes,
 )
 from handout_engine.families.nursery.nap_cover_drawing import Quilt, corner_scene, top_scene
+from handout_engine.shared.binding import check_tail
 from handout_engine.shared.binding_drawing import BoundEdge, brought_round
 from handout_engine.shared.binding_steps import bound_sample
 from handout_engine.shared.gathering_steps import add_washing_step
@@ -29,78 +26,107 @@ from handout_engine.working.cautions import (
     NOTHING_UNDER_THE_HARNESS,
     PINS_AND_IRON,
 )
-from handout_engine.working.technique import Technique
-from handout_engine.working.workings import Picture, Seam, Step, Supply
+from handout_engine.working.workings import Grain, Picture, Piece, Seam, Step, Supply
 from handout_engine.working.worksheet import Worksheet
 
+_COT = published("cfr-1241")
+MATTRESS_WIDTH = constant("width of the mattress", inches("109/4"), _COT)
+MATTRESS_LENGTH = constant("length of the mattress", inches("413/8"), _COT)
+SAMPLE_STRIP = constant("usual strip", inches(1), PRACTICE)
 
-class NapCover(QuiltInputs, Technique):
+
+class NapCover(QuiltInputs):
     """A small quilt of equal blocks."""
 
-    title: ClassVar[str] = "Quilted nap cover"
-    family: ClassVar[str] = "nursery"
-    summary: ClassVar[str] = (
-        "A small quilt of square blocks with sashing and border, bound with a double binding."
-    )
+    title = "Quilted nap cover"
+    family = "nursery"
+    summary = "A small quilt of square blocks with sashing and border, bound with a double binding."
 
-    def whole(self) -> Worksheet:
-        """Blocks, strips, layers, cloths and steps; raises RefusalError."""
-        sheet = Worksheet(technique=self)
-        usable = note_usable_width(sheet, self.cloth())
-        note_sizes(sheet, self)
-        note_blocks(sheet, self, usable)
-        note_frame(sheet, self, usable)
-        note_layers(sheet, self, usable)
-        _note_mattress(sheet)
-        _add_cloths(sheet, self)
+    @check
+    def the_tail_joins_the_ends(self) -> None:
+        """Refuse a tail that is used up where the ends of the binding are joined."""
+        check_tail(self, self.inputs["tail"], self.binding_cut)
+
+    @value("mattress of a full-size cot, width")
+    def mattress_width(self) -> Length:
+        """To compare with."""
+        return MATTRESS_WIDTH
+
+    @value("mattress of a full-size cot, length")
+    def mattress_length(self) -> Length:
+        """To compare with."""
+        return MATTRESS_LENGTH
+
+    @value("middle strip of the sample", basis=PRACTICE)
+    def sample_strip(self) -> Length:
+        """Narrow, so that an error shows."""
+        return SAMPLE_STRIP
+
+    @value("strips of the sample, cut width")
+    def sample_cut(self) -> Length:
+        """With both seams."""
+        return self.sample_strip + 2 * self.seam_allowance
+
+    @group
+    def cloths(self) -> tuple[ClothBought, ...]:
+        """Every cloth that is cut from."""
+        frame = (ClothBought(self, FRAME, "frame_"),) if self.bars else ()
+        backing, binding = (
+            ClothBought(self, name, prefix)
+            for name, prefix in ((BACKING, "backing_"), (BINDING, "binding_"))
+        )
+        return ClothBought(self, BLOCKS), *frame, backing, binding
+
+    def cut(self, sheet: Worksheet) -> None:
+        """Blocks and strips, the two layers below them, and the binding."""
+        block = sheet["block_cut"]
+        sheet.pieces.append(
+            Piece("block", BLOCKS, self.blocks.number, block, block, Grain.STRAIGHT)
+        )
+        for bar in self.bars:
+            size = sheet[bar.width], sheet[f"{bar.prefix}strip_length"]
+            sheet.pieces.append(Piece(bar.name, FRAME, bar.pieces.number, *size, Grain.CROSS))
+        size = sheet["batting_width"], sheet["batting_length"]
+        sheet.pieces.append(Piece("batting", BATTING, 1, *size, Grain.STRAIGHT))
+        size = sheet["backing_strip_length"], sheet[self.backing_panel[1]]
+        panels = self.backing_strips.strips.number
+        sheet.pieces.append(Piece("backing panel", BACKING, panels, *size, Grain.STRAIGHT))
+        size = sheet["binding_cut"], sheet["binding_strip_length"]
+        strips = self.binding_strips.strips.number
+        sheet.pieces.append(Piece("binding strip", BINDING, strips, *size, Grain.CROSS))
         sheet.seams.append(Seam("in the top", self.seam_allowance))
         sheet.seams.append(Seam("binding to edge", self.binding))
+
+    def sew(self, sheet: Worksheet) -> None:
+        """The top pieced, the layers basted and quilted, the edge bound."""
+        size = sheet.sentence(
+            "one piece {batting_width} by {batting_length}, thin cotton, washable"
+        )
+        sheet.supplies.append(Supply(BATTING, None, size))
+        threads = "piecing thread, quilting thread, basting thread or curved pins"
+        sheet.supplies.append(Supply(threads))
+        sheet.have("a long ruler", "a square with right angles")
+        sheet.have("a removable marker tried on a scrap")
         sheet.cautions.extend((PINS_AND_IRON, NOTHING_LOOSE_IN_THE_COT, NOTHING_UNDER_THE_HARNESS))
         _add_sample(sheet)
         _add_piecing_steps(sheet, self)
         _add_layering_steps(sheet)
+
+    def draw(self, sheet: Worksheet) -> None:
+        """The cover, one of its corners, and its bound edge."""
         _draw(sheet)
-        return sheet
-
-
-def _note_mattress(sheet: Worksheet) -> None:
-    """Note the published size of a cot's mattress, to compare with."""
-    basis = published("cfr-1241")
-    sheet.note("mattress_width", "mattress of a full-size cot, width", inches("109/4"), "",
-               basis=basis)  # fmt: skip
-    sheet.note("mattress_length", "mattress of a full-size cot, length", inches("413/8"), "",
-               basis=basis)  # fmt: skip
-
-
-def _add_cloths(sheet: Worksheet, quilt: NapCover) -> None:
-    """Lay out every cloth that is cut from, and name the batting by its size."""
-    framed = bool(quilt.border or any(piece.cloth == FRAME for piece in sheet.pieces))
-    cloths = [(BLOCKS, ""), (BACKING, "backing_"), (BINDING, "binding_")]
-    if framed:
-        cloths.insert(1, (FRAME, "frame_"))
-    for name, prefix in cloths:
-        note_cloth(sheet, name, quilt.cloth(), prefix)
-    sheet.supplies.append(
-        Supply(BATTING, None,
-               sentence("one piece {width} by {length}, thin cotton, washable",
-                        width=sheet["batting_width"], length=sheet["batting_length"]))
-    )  # fmt: skip
-    sheet.supplies.append(Supply("piecing thread, quilting thread, basting thread or curved pins"))
-    sheet.have("a long ruler", "a square with right angles", "a removable marker tried on a scrap")
 
 
 def _add_sample(sheet: Worksheet) -> None:
     sheet.sample.append(
         Step(
-            sentence(
-                "Cut three strips {wide} wide and a hand long, sew them side by side with the "
-                "allowance you mean to use, and press.",
-                wide=inches(1) + 2 * sheet["seam_allowance"].length,
+            sheet.sentence(
+                "Cut three strips {sample_cut} wide and a hand long, sew them side by side with "
+                "the allowance you mean to use, and press."
             ),
-            sentence(
-                "the middle strip is {inch} wide. If it is narrower, sew nearer to the edge: an "
-                "error of a thread stands in every seam of the top.",
-                inch=inches(1),
+            sheet.sentence(
+                "the middle strip is {sample_strip} wide. If it is narrower, sew nearer to the "
+                "edge: an error of a thread stands in every seam of the top."
             ),
         )
     )
@@ -115,8 +141,6 @@ def _add_sample(sheet: Worksheet) -> None:
 
 
 def _add_piecing_steps(sheet: Worksheet, quilt: NapCover) -> None:
-    row = sheet["inner_width"].length + 2 * quilt.seam_allowance
-    high = sheet["inner_length"].length + 2 * quilt.seam_allowance
     add_washing_step(sheet)
     sheet.step(
         "Cut {blocks} blocks, {block_cut} square, embroidered or pieced first if they are to be, "
@@ -128,15 +152,12 @@ def _add_piecing_steps(sheet: Worksheet, quilt: NapCover) -> None:
     sheet.step(
         f"Lay the blocks out and sew each row of {{blocks_across}}, {sashed}. Press toward the "
         + ("sashes." if quilt.sashing else "same side in a row, by turns from row to row."),
-        "each row is {row} long and {block_cut} high.",
-        row=row,
+        "each row is {row_sewn} long and {block_cut} high.",
     )
     sashed = ", a long sash between every two" if quilt.sashing else ""
     sheet.step(
         f"Sew the {{blocks_down}} rows together{sashed}, pinned so that block stands over block.",
-        "it measures {row} by {high}.",
-        row=row,
-        high=high,
+        "it measures {row_sewn} by {rows_sewn}.",
     )
     if quilt.border:
         sheet.step(
@@ -181,23 +202,45 @@ def _add_layering_steps(sheet: Worksheet) -> None:
 
 
 def _draw(sheet: Worksheet) -> None:
-    names = ("blocks_across", "blocks_down", "block", "sashing", "border", "binding",
-             "seam_allowance", "top_width", "top_length")  # fmt: skip
+    names = (
+        "blocks_across",
+        "blocks_down",
+        "block",
+        "sashing",
+        "border",
+        "binding",
+        "seam_allowance",
+        "top_width",
+        "top_length",
+    )
     drawn = Quilt({name: sheet[name] for name in names})
     edge = BoundEdge(sheet["binding"], sheet["binding"], None, corner=True)
     sheet.pictures.extend(
         (
-            Picture("finished", sentence("The finished cover. The figures drawn are those of "
-                                         "the top without the allowance round its border; over its "
-                                         "binding the cover is {wide} by {long}.",
-                                         wide=sheet["raw_width"], long=sheet["raw_length"]),
-                    top_scene(drawn), finished=True),
-            Picture("corner", sentence("One corner of the top, finished measures."),
-                    corner_scene(drawn)),
-            Picture("edge", sentence("The bound edge cut through, its three layers drawn as one, "
-                                     "thickness enlarged."), brought_round(edge)),
+            Picture(
+                "finished",
+                sentence(
+                    "The finished cover. The figures drawn are those of "
+                    "the top without the allowance round its border; over its "
+                    "binding the cover is {wide} by {long}.",
+                    wide=sheet["raw_width"],
+                    long=sheet["raw_length"],
+                ),
+                top_scene(drawn),
+                finished=True,
+            ),
+            Picture(
+                "corner", sentence("One corner of the top, finished measures."), corner_scene(drawn)
+            ),
+            Picture(
+                "edge",
+                sentence(
+                    "The bound edge cut through, its three layers drawn as one, thickness enlarged."
+                ),
+                brought_round(edge),
+            ),
         )
-    )  # fmt: skip
+    )
 
 
 TECHNIQUE = NapCover

@@ -6,25 +6,24 @@ the cloth is wide is cut in equal parts and joined with straight seams.
 
 from __future__ import annotations
 
-from dataclasses import dataclass
-
+from handout_engine.amounts.declaring import check, group, value
 from handout_engine.amounts.inputs import CLOTH, SEWING, choice, count, length
-from handout_engine.amounts.lengths import inches
+from handout_engine.amounts.lengths import Length, inches
+from handout_engine.amounts.naming import constant
+from handout_engine.amounts.numbers import Count, whole
 from handout_engine.amounts.refusals import RefusalError
 from handout_engine.amounts.saying import Saying, Tape
 from handout_engine.amounts.sources import PRACTICE, published
-from handout_engine.amounts.values import Value
 from handout_engine.amounts.ways_out import at_most, ways
 from handout_engine.cloth.cloth import ClothInputs
-from handout_engine.shared.binding import check_tail
-from handout_engine.shared.strips import StripsWanted, note_strips
-from handout_engine.working.workings import Grain, Piece
-from handout_engine.working.worksheet import Worksheet
+from handout_engine.families.nursery.nap_cover_parts import Bar, Layer
+from handout_engine.shared.strips import Joined, Strips
 
 BLOCKS, FRAME, BACKING, BATTING, BINDING = (
     "block cloth", "sashing and border cloth", "backing cloth", "batting", "binding cloth",
 )  # fmt: skip
 DOWN, ACROSS = "down the back", "across the back"
+YARD = constant("yard", inches(36), published("yard"))
 TAPE = Tape(finest=32)
 
 
@@ -114,157 +113,177 @@ class QuiltInputs(ClothInputs):
         group=CLOTH,
     )
 
+    @value("blocks and sashing, across")
+    def inner_width(self) -> Length:
+        """A sash between every two blocks."""
+        return self.blocks_across * self.block + (self.blocks_across - 1) * self.sashing
 
-def note_sizes(sheet: Worksheet, quilt: QuiltInputs) -> None:
-    """Note what the top measures; refuses a binding that would cover more than the border."""
-    spaces = (quilt.blocks_across - 1, quilt.blocks_down - 1)
-    across = sheet.note(
-        "inner_width", "blocks and sashing, across",
-        quilt.block * quilt.blocks_across + quilt.sashing * spaces[0],
-        "{blocks_across} × {block} + ({blocks_across} - 1) × {sashing}",
-    )  # fmt: skip
-    down = sheet.note("inner_length", "blocks and sashing, down",
-                      quilt.block * quilt.blocks_down + quilt.sashing * spaces[1],
-                      "{blocks_down} × {block} + ({blocks_down} - 1) × {sashing}")  # fmt: skip
-    for name, which, inner in (("width", "across", across), ("length", "down", down)):
-        top = sheet.note(f"top_{name}", f"top with its border, finished, {which}",
-                         inner.length + 2 * quilt.border, "{inner} + 2 × {border}",
-                         inner=inner)  # fmt: skip
-        sheet.note(f"raw_{name}", f"top from raw edge to raw edge, {which}",
-                   top.length + 2 * quilt.seam_allowance, "{top} + 2 × {seam_allowance}",
-                   top=top)  # fmt: skip
-    _note_shown(sheet, quilt)
+    @value("blocks and sashing, down")
+    def inner_length(self) -> Length:
+        """A sash between every two rows."""
+        return self.blocks_down * self.block + (self.blocks_down - 1) * self.sashing
 
+    @value("top with its border, finished, across")
+    def top_width(self) -> Length:
+        """Border at both sides."""
+        return self.inner_width + 2 * self.border
 
-def _note_shown(sheet: Worksheet, quilt: QuiltInputs) -> None:
-    most = quilt.border + quilt.seam_allowance
-    if quilt.binding > most:
-        raise RefusalError(
-            f"binding {TAPE.say(quilt.binding)} would cover the border and some of the blocks; use "
-            f"{ways(at_most(quilt, 'binding', most), 'a wider border')}",
-            "binding",
+    @value("top from raw edge to raw edge, across")
+    def raw_width(self) -> Length:
+        """What the binding is sewn to."""
+        return self.top_width + 2 * self.seam_allowance
+
+    @value("top with its border, finished, down")
+    def top_length(self) -> Length:
+        """Border at both ends."""
+        return self.inner_length + 2 * self.border
+
+    @value("top from raw edge to raw edge, down")
+    def raw_length(self) -> Length:
+        """What the binding is sewn to."""
+        return self.top_length + 2 * self.seam_allowance
+
+    @check
+    def the_binding_leaves_the_blocks_alone(self) -> None:
+        """Refuse a binding that would cover more than the border."""
+        most = self.border + self.seam_allowance
+        if self.binding > most:
+            raise RefusalError(
+                f"binding {TAPE.say(self.binding)} would cover the border and some of the blocks; "
+                f"use {ways(at_most(self, 'binding', most), 'a wider border')}",
+                "binding",
+            )
+
+    @value("border that shows beside the binding")
+    def border_shown(self) -> Length:
+        """The binding covers the seam allowance and then the border."""
+        return self.border + self.seam_allowance - self.binding
+
+    @value("a row of blocks, raw edge to raw edge")
+    def row_sewn(self) -> Length:
+        """What is measured when the row is sewn."""
+        return self.inner_width + 2 * self.seam_allowance
+
+    @value("all rows, raw edge to raw edge")
+    def rows_sewn(self) -> Length:
+        """What is measured when the rows are sewn together."""
+        return self.inner_length + 2 * self.seam_allowance
+
+    @value("blocks")
+    def blocks(self) -> Count:
+        """All rows."""
+        return self.blocks_across * self.blocks_down
+
+    @value("block, cut side")
+    def block_cut(self) -> Length:
+        """With its seams."""
+        return self.block + 2 * self.seam_allowance
+
+    @value("blocks side by side on the cloth")
+    def squares_in_a_row(self) -> Count:
+        """Whole ones."""
+        return (self.usable_width / self.block_cut).rounded_down()
+
+    @value("one yard")
+    def yard(self) -> Length:
+        """As cloth is sold."""
+        return YARD
+
+    @value("rows of blocks in a yard")
+    def rows_in_a_yard(self) -> Count:
+        """Whole ones."""
+        return (self.yard / self.block_cut).rounded_down()
+
+    @value("blocks from one yard of the cloth")
+    def squares_in_a_yard(self) -> Count:
+        """To buy by, where every block is of another cloth."""
+        return self.squares_in_a_row * self.rows_in_a_yard
+
+    @value("sashing, cut width")
+    def sashing_cut(self) -> Length | None:
+        """With its seams; None without sashing."""
+        return self.sashing + 2 * self.seam_allowance if self.sashing else None
+
+    @value("short sashes, between the blocks of a row")
+    def short_sashes(self) -> Count | None:
+        """None in a row of one block."""
+        if not self.sashing or self.blocks_across.number == 1:
+            return None
+        return (self.blocks_across - 1) * self.blocks_down
+
+    @value("long sashes, between the rows")
+    def long_sashes(self) -> Count | None:
+        """None of one row."""
+        return self.blocks_down - 1 if self.sashing and self.blocks_down.number > 1 else None
+
+    @value("border, cut width")
+    def border_cut(self) -> Length | None:
+        """With its seams; None without a border."""
+        return self.border + 2 * self.seam_allowance if self.border else None
+
+    @group
+    def bars(self) -> tuple[Bar, ...]:
+        """The strips of the top: sashes, then borders."""
+        found = []
+        if self.sashing_cut is not None and self.short_sashes is not None:
+            found.append(Bar(self, "short_sash_", self.block, self.short_sashes))
+        if self.sashing_cut is not None and self.long_sashes is not None:
+            found.append(Bar(self, "long_sash_", self.inner_width, self.long_sashes))
+        if self.border_cut is not None:
+            found.append(Bar(self, "side_border_", self.inner_length, whole(2)))
+            found.append(Bar(self, "end_border_", self.top_width, whole(2)))
+        return tuple(found)
+
+    @group
+    def bar_strips(self) -> tuple[Strips, ...]:
+        """The parts that those strips are joined from."""
+        return tuple(bar.parts for bar in self.bars)
+
+    @group
+    def layers(self) -> tuple[Layer, ...]:
+        """Backing and batting, larger than the top."""
+        return (
+            Layer(self, "backing_", self.backing_margin),
+            Layer(self, "batting_", self.batting_margin),
         )
-    sheet.note("border_shown", "border that shows beside the binding", most - quilt.binding,
-               "{border} + {seam_allowance} - {binding}")  # fmt: skip
 
+    @property
+    def backing_panel(self) -> tuple[str, str]:
+        """The side that is joined of panels, and the side along them."""
+        sides = "backing_width", "backing_length"
+        return sides if self.backing_seams == DOWN else sides[::-1]
 
-def note_blocks(sheet: Worksheet, quilt: QuiltInputs, usable: Value) -> None:
-    """Note the blocks, and how many squares of their size a yard of the cloth gives."""
-    number = sheet.note("blocks", "blocks", quilt.blocks_across * quilt.blocks_down,
-                        "{blocks_across} × {blocks_down}")  # fmt: skip
-    cut = sheet.note("block_cut", "block, cut side", quilt.block + 2 * quilt.seam_allowance,
-                     "{block} + 2 × {seam_allowance}")  # fmt: skip
-    row = sheet.note("squares_in_a_row", "blocks side by side on the cloth",
-                     int(usable.length / cut.length),
-                     "{usable} / {block_cut}, rounded down", usable=usable)  # fmt: skip
-    yard = sheet.note("yard", "one yard", inches(36), "", basis=published("yard"))
-    rows = sheet.note("rows_in_a_yard", "rows of blocks in a yard", int(yard.length / cut.length),
-                      "{yard} / {block_cut}, rounded down")  # fmt: skip
-    sheet.note("squares_in_a_yard", "blocks from one yard of the cloth",
-               row.whole * rows.whole, "{squares_in_a_row} × {rows_in_a_yard}")  # fmt: skip
-    sheet.pieces.append(Piece("block", BLOCKS, number.whole, cut, cut, Grain.STRAIGHT))
+    @group
+    def backing_strips(self) -> Strips:
+        """Panels of the backing run along the cloth; their seams run down or across the back."""
+        backing = self.layers[0]
+        joined, along = backing.width, backing.length
+        if self.backing_seams != DOWN:
+            joined, along = along, joined
+        return Strips(joined, along, self.usable_width, Joined(self.strip_allowance), "backing_")
 
+    @value("binding, folded in half", saying=Saying.UP)
+    def binding_folded(self) -> Length:
+        """The allowance, the front, the way round the thickness of the layers, and the back."""
+        return 3 * self.binding + self.turn_of_cloth
 
-@dataclass(frozen=True)
-class Bar:
-    """A kind of strip in the top: its prefix, width, finished length, and how many there are."""
+    @value("binding, cut width", saying=Saying.UP)
+    def binding_cut(self) -> Length:
+        """Double."""
+        return 2 * self.binding_folded
 
-    prefix: str
-    width: Value
-    along: Value
-    number: Value | int
+    @value("once round the raw edge")
+    def around(self) -> Length:
+        """All four sides."""
+        return 2 * (self.raw_width + self.raw_length)
 
+    @value("binding needed", finishes="around")
+    def binding_length(self) -> Length:
+        """With what the join of its ends needs."""
+        return self.around + self.tail
 
-def note_frame(sheet: Worksheet, quilt: QuiltInputs, usable: Value) -> None:
-    """Note the sashing and border strips, each with its parts where it is joined."""
-    if quilt.sashing:
-        wide = sheet.note("sashing_cut", "sashing, cut width",
-                          quilt.sashing + 2 * quilt.seam_allowance,
-                          "{sashing} + 2 × {seam_allowance}")  # fmt: skip
-        if quilt.blocks_across > 1:
-            number = sheet.note("short_sashes", "short sashes, between the blocks of a row",
-                                (quilt.blocks_across - 1) * quilt.blocks_down,
-                                "({blocks_across} - 1) × {blocks_down}")  # fmt: skip
-            _add_bar(sheet, usable, Bar("short_sash_", wide, sheet["block"], number))
-        if quilt.blocks_down > 1:
-            number = sheet.note("long_sashes", "long sashes, between the rows",
-                                quilt.blocks_down - 1, "{blocks_down} - 1")  # fmt: skip
-            _add_bar(sheet, usable, Bar("long_sash_", wide, sheet["inner_width"], number))
-    if quilt.border:
-        wide = sheet.note("border_cut", "border, cut width",
-                          quilt.border + 2 * quilt.seam_allowance,
-                          "{border} + 2 × {seam_allowance}")  # fmt: skip
-        _add_bar(sheet, usable, Bar("side_border_", wide, sheet["inner_length"], 2))
-        _add_bar(sheet, usable, Bar("end_border_", wide, sheet["top_width"], 2))
-
-
-def _add_bar(sheet: Worksheet, usable: Value, bar: Bar) -> None:
-    """Note one kind of strip: its cut length, the parts it is joined from, and its pieces."""
-    name = bar.prefix.rstrip("_").replace("_", " ")
-    whole = sheet.note(f"{bar.prefix}whole", f"{name}, cut length in one piece",
-                       bar.along.length + 2 * sheet["seam_allowance"].length,
-                       "{along} + 2 × {seam_allowance}", along=bar.along,
-                       saying=Saying.UP)  # fmt: skip
-    parts = note_strips(sheet, StripsWanted(usable, whole, bar.width, False, False, bar.prefix))
-    wanted = bar.number if isinstance(bar.number, int) else bar.number.whole
-    number = sheet.note(f"{bar.prefix}pieces", f"{name}, pieces to cut",
-                        wanted * parts.whole, "{number} × {parts}",
-                        number=bar.number, parts=parts)  # fmt: skip
-    each = sheet[f"{bar.prefix}strip_length"]
-    sheet.pieces.append(Piece(name, FRAME, number.whole, bar.width, each, Grain.CROSS))
-
-
-def note_layers(sheet: Worksheet, quilt: QuiltInputs, usable: Value) -> None:
-    """Note backing, batting and binding."""
-    for layer, margin in (("backing", "backing_margin"), ("batting", "batting_margin")):
-        for side in ("width", "length"):
-            sheet.note(f"{layer}_{side}", f"{layer}, {side}",
-                       sheet[f"raw_{side}"].length + 2 * sheet[margin].length,
-                       "{raw} + 2 × {margin}", raw=sheet[f"raw_{side}"],
-                       margin=sheet[margin], saying=Saying.UP)  # fmt: skip
-    sheet.pieces.append(
-        Piece("batting", BATTING, 1, sheet["batting_width"], sheet["batting_length"],
-              Grain.STRAIGHT)
-    )  # fmt: skip
-    _note_backing(sheet, quilt, usable)
-    _note_binding(sheet, quilt, usable)
-
-
-def _note_backing(sheet: Worksheet, quilt: QuiltInputs, usable: Value) -> None:
-    """Panels of the backing run along the cloth; their seams run down or across the back."""
-    sides = sheet["backing_width"], sheet["backing_length"]
-    joined, along = sides if quilt.backing_seams == DOWN else sides[::-1]
-    panels = note_strips(sheet, StripsWanted(usable, joined, along, False, False, "backing_"))
-    each = sheet["backing_strip_length"]
-    sheet.pieces.append(
-        Piece("backing panel", BACKING, panels.whole, each, along, Grain.STRAIGHT)
-    )  # fmt: skip
-
-
-def _note_binding(sheet: Worksheet, quilt: QuiltInputs, usable: Value) -> None:
-    """A double binding, once round the raw edge, and its tail.
-
-    Folded it holds the allowance, the binding at the front, the way round the thickness of the
-    layers, and the binding at the back.
-    """
-    folded = sheet.note("binding_folded", "binding, folded in half",
-                        3 * quilt.binding + quilt.turn_of_cloth,
-                        "3 × {binding} + {turn_of_cloth}", saying=Saying.UP)  # fmt: skip
-    wide = sheet.note(
-        "binding_cut",
-        "binding, cut width",
-        2 * folded.length,
-        "2 × {binding_folded}",
-        saying=Saying.UP,
-    )
-    around = sheet.note("around", "once round the raw edge",
-                        2 * (sheet["raw_width"].length + sheet["raw_length"].length),
-                        "2 × ({raw_width} + {raw_length})")  # fmt: skip
-    check_tail(quilt, sheet["tail"], wide.length)
-    wanted = sheet.note("binding_length", "binding needed", around.length + quilt.tail,
-                        "{around} + {tail}", finishes="around")  # fmt: skip
-    strips = note_strips(sheet, StripsWanted(usable, wanted, wide, False, True, "binding_"))
-    sheet.pieces.append(
-        Piece("binding strip", BINDING, strips.whole, wide, sheet["binding_strip_length"],
-              Grain.CROSS)
-    )  # fmt: skip
+    @group
+    def binding_strips(self) -> Strips:
+        """Strips of the binding, joined on the diagonal."""
+        joined = Joined(self.strip_allowance, diagonal=True)
+        return Strips(self.binding_length, self.binding_cut, self.usable_width, joined, "binding_")
