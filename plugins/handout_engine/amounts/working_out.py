@@ -13,12 +13,15 @@ from typing import Any, ClassVar, cast
 
 from handout_engine.amounts.angles import Angle
 from handout_engine.amounts.declaring import DRAFT, Grouped, Refusing, Worked
-from handout_engine.amounts.expressions import Because, Expression, listening
+from handout_engine.amounts.expressions import Because, Expression, listening, unheard
 from handout_engine.amounts.naming import as_said, named, spoken
 from handout_engine.amounts.refusals import RefusalError
 from handout_engine.amounts.saying import Saying
-from handout_engine.amounts.sources import GEOMETRY
+from handout_engine.amounts.sources import GEOMETRY, Ground
 from handout_engine.amounts.values import Value
+
+OF_NO_FORMULA = {Ground.GIVEN, Ground.LAYOUT, Ground.DRAWN}
+"""What a value rests on that has no formula; with one, it is that which it rests on."""
 
 
 @dataclass(frozen=True)
@@ -111,12 +114,15 @@ class Holder:
             amount = asked.work(self)
         if amount is None or asked.told is DRAFT:
             return Result(None, amount, tuple(here.needs))
-        found = self._value(asked, amount, heard)
+        with unheard():
+            found = self._value(asked, amount, heard)
         return Result(found, named(found.amount, found), tuple(here.needs))
 
     def _value(self, asked: Worked[Any], amount: object, heard: list[Because]) -> Value:
         told, made = asked.told, cast("Expression | None", getattr(amount, "made", None))
         basis = told.basis
+        if made is not None and basis.ground in OF_NO_FORMULA:
+            basis = GEOMETRY
         only = made.only if made is not None else None
         # What was chosen among several, or set equal to what was worked out before, rests on the
         # reason for doing so; what is handed on as it is rests on what that rests on.
@@ -156,8 +162,9 @@ class Holder:
 
     def find(self, name: str) -> Value | None:
         """A value by its whole name, worked out; None where there is none of that name."""
-        if name in self.declared:
-            return self.result(self.declared[name]).value
+        own = self.result(self.declared[name]).value if name in self.declared else None
+        if own is not None:
+            return own
         for held in self.made_groups():
             if name.startswith(held.prefix) and name.endswith(held.suffix):
                 inside = held.find(name.removeprefix(held.prefix).removesuffix(held.suffix))

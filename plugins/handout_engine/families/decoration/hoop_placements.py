@@ -2,16 +2,16 @@
 
 from __future__ import annotations
 
-from typing import ClassVar
+from functools import cached_property
 
+from handout_engine.amounts.declaring import check, group, value
 from handout_engine.amounts.inputs import SEWING, length
-from handout_engine.amounts.lengths import Length
+from handout_engine.amounts.numbers import Count
 from handout_engine.amounts.refusals import RefusalError
 from handout_engine.amounts.saying import Tape
 from handout_engine.amounts.sources import PRACTICE
 from handout_engine.amounts.values import Value, sentence
-from handout_engine.amounts.ways_out import less_than, ways
-from handout_engine.cloth.cloth import ClothInputs, note_cloth, note_usable_width
+from handout_engine.cloth.cloth import ClothBought, ClothInputs
 from handout_engine.drawing.scene import Scene
 from handout_engine.families.decoration.hoop_placements_drawing import (
     Hooping,
@@ -20,10 +20,10 @@ from handout_engine.families.decoration.hoop_placements_drawing import (
     one_field,
     placements,
 )
+from handout_engine.families.decoration.one_way import OneWay
 from handout_engine.shared.gathering_steps import add_washing_step
 from handout_engine.shared.marking import from_centre
 from handout_engine.working.cautions import LONG_FLOATS, PINS_AND_IRON
-from handout_engine.working.technique import Technique
 from handout_engine.working.workings import Cell, Chart, Grain, Picture, Piece, Step, Supply
 from handout_engine.working.worksheet import Worksheet
 
@@ -32,12 +32,12 @@ ACROSS, ALONG = "across", "along"
 TAPE = Tape(finest=32)
 
 
-class HoopPlacements(ClothInputs, Technique):
+class HoopPlacements(ClothInputs):
     """Fields of a hoop laid over a design, overlapping."""
 
-    title: ClassVar[str] = "Hoop placements"
-    family: ClassVar[str] = "decoration"
-    summary: ClassVar[str] = (
+    title = "Hoop placements"
+    family = "decoration"
+    summary = (
         "A design wider than the hoop in as few placements as its field allows, with their centre "
         "marks, their basting frames, and the cloth to hold them."
     )
@@ -90,78 +90,70 @@ class HoopPlacements(ClothInputs, Technique):
         basis=PRACTICE,
     )
 
-    def whole(self) -> Worksheet:
-        """Placements, centres, cloth, steps and templates; raises RefusalError."""
-        sheet = Worksheet(technique=self)
-        for way in (ACROSS, ALONG):
-            _note_placements(sheet, self, way)
-        _note_total(sheet)
-        for way in (ACROSS, ALONG):
-            _note_cloth_size(sheet, self, way)
-        cloth = self.cloth()
-        note_usable_width(sheet, cloth)
+    @group
+    def ways(self) -> tuple[OneWay, ...]:
+        """Across the cloth, and along it."""
+        return self.way_across, self.way_along
+
+    @cached_property
+    def way_across(self) -> OneWay:
+        """The placements across."""
+        return OneWay(self, ACROSS, self.across, self.field_across)
+
+    @cached_property
+    def way_along(self) -> OneWay:
+        """The placements along."""
+        return OneWay(self, ALONG, self.along, self.field_along)
+
+    @check
+    def they_can_be_counted(self) -> None:
+        """Refuse more placements than anyone hoops."""
+        across, along = self.way_across.placements, self.way_along.placements
+        if across * along > MOST_PLACEMENTS:
+            raise RefusalError(
+                f"{across} × {along} placements are more than {MOST_PLACEMENTS}; use a larger "
+                "hoop, a smaller overlap or a smaller design",
+                "across",
+            )
+
+    @value("placements in all")
+    def placements(self) -> Count:
+        """Every one across with every one along."""
+        return self.way_across.placements * self.way_along.placements
+
+    @group
+    def cloth_bought(self) -> ClothBought:
+        """The ground that is embroidered."""
+        return ClothBought(self, "cloth to embroider")
+
+    def cut(self, sheet: Worksheet) -> None:
+        """The ground, and where each placement is centred."""
         sheet.pieces.append(_piece(sheet))
-        note_cloth(sheet, "cloth to embroider", cloth)
+        sheet.charts.append(self._chart())
+
+    def sew(self, sheet: Worksheet) -> None:
+        """From placement to placement."""
         _add_supplies(sheet)
         _add_sample(sheet)
-        sheet.charts.append(_chart(sheet))
-        _add_steps(sheet)
-        _draw(sheet)
-        return sheet
+        _add_steps(sheet, several_across=self.way_across.step is not None)
 
+    def draw(self, sheet: Worksheet) -> None:
+        """The placements on the cloth, and one of them."""
+        _draw(sheet, self)
 
-def _note_placements(sheet: Worksheet, hoop: HoopPlacements, way: str) -> None:
-    """How many placements one way, how far apart, and what they overlap in the end."""
-    field, design = sheet[f"field_{way}"].length, sheet[way].length
-    used = field - 2 * hoop.frame
-    if used <= hoop.overlap:
-        least = min(hoop.field_across, hoop.field_along) - 2 * hoop.frame
-        smaller = less_than(hoop, "overlap", least, "an overlap of less than {}")
-        raise RefusalError(
-            f"overlap {TAPE.both(hoop.overlap)} and a frame {TAPE.both(hoop.frame)} inside both "
-            f"edges leave nothing of a field of {TAPE.both(field)}; use "
-            f"{ways(smaller, 'a smaller frame distance or a larger hoop')}",
-            "overlap",
+    def _chart(self) -> Chart:
+        """Every placement's centre from the raw edges, row by row, and from the centre line."""
+        across, along = self.way_across, self.way_along
+        rows: list[tuple[Cell, ...]] = []
+        for down in along.centres:
+            for right in across.centres:
+                place = right + across.before, down + along.before
+                rows.append((str(len(rows) + 1), *place, from_centre(right - self.across / 2)))
+        return Chart(
+            "Centres of the placements, measured from the raw edges",
+            ("No.", "Left raw edge", "Upper raw edge", "From the centre"),
+            tuple(rows),
         )
-    usable = sheet.note(f"used_{way}", f"field that is used, {way}", used,
-                        f"{{field_{way}}} - 2 × {{frame}}")  # fmt: skip
-    number = max(1, -int(-(design - hoop.overlap).mm // (used - hoop.overlap).mm))
-    count = sheet.note(
-        f"placements_{way}", f"placements {way}", number,
-        f"({{{way}}} - {{overlap}}) / ({{used_{way}}} - {{overlap}}), rounded up, at least 1",
-    )  # fmt: skip
-    if number == 1:
-        return
-    step = sheet.note(f"step_{way}", f"from centre to centre, {way}",
-                      (design - usable.length) / (number - 1),
-                      f"({{{way}}} - {{used_{way}}}) / ({{count}} - 1)", count=count)  # fmt: skip
-    sheet.note(f"true_overlap_{way}", f"overlap that comes out, {way}", usable.length - step.length,
-               f"{{used_{way}}} - {{step_{way}}}")  # fmt: skip
-
-
-def _note_total(sheet: Worksheet) -> None:
-    across, along = sheet["placements_across"].whole, sheet["placements_along"].whole
-    if across * along > MOST_PLACEMENTS:
-        raise RefusalError(
-            f"{across} × {along} placements are more than {MOST_PLACEMENTS}; use a larger hoop, a "
-            "smaller overlap or a smaller design",
-            "across",
-        )
-    sheet.note("placements", "placements in all", across * along,
-               "{placements_across} × {placements_along}")  # fmt: skip
-
-
-def _note_cloth_size(sheet: Worksheet, hoop: HoopPlacements, way: str) -> None:
-    """The cloth reaches as far as the outermost hoop, even where the design is smaller."""
-    reach = sheet.note(f"reach_{way}", f"what the placements cover, {way}",
-                       max(sheet[way].length, sheet[f"used_{way}"].length),
-                       f"{{{way}}}, at least {{used_{way}}}")  # fmt: skip
-    sheet.note(f"cut_{way}", f"cloth, cut {way}",
-               reach.length + 2 * hoop.frame + 2 * hoop.border,
-               f"{{reach_{way}}} + 2 × {{frame}} + 2 × {{border}}")  # fmt: skip
-    sheet.note(f"backing_{way}", f"stabiliser for one placement, {way}",
-               sheet[f"field_{way}"].length + 2 * hoop.border,
-               f"{{field_{way}}} + 2 × {{border}}")  # fmt: skip
 
 
 def _piece(sheet: Worksheet) -> Piece:
@@ -171,37 +163,19 @@ def _piece(sheet: Worksheet) -> Piece:
     return Piece("ground", "cloth to embroider", 1, along, across, Grain.CROSS)
 
 
-def _centres(sheet: Worksheet, way: str) -> list[Length]:
-    """The centres one way, from the first edge of the design."""
-    count = sheet[f"placements_{way}"].whole
-    if count == 1:
-        return [sheet[way].length / 2]
-    first, step = sheet[f"used_{way}"].length / 2, sheet[f"step_{way}"].length
-    return [first + step * place for place in range(count)]
-
-
-def _chart(sheet: Worksheet) -> Chart:
-    """Every placement's centre from the raw edges, row by row, and from the centre line."""
-    shift = {way: (sheet[f"cut_{way}"].length - sheet[way].length) / 2 for way in (ACROSS, ALONG)}
-    rows: list[tuple[Cell, ...]] = []
-    half = sheet["across"].length / 2
-    for down in _centres(sheet, ALONG):
-        for right in _centres(sheet, ACROSS):
-            rows.append((str(len(rows) + 1), right + shift[ACROSS], down + shift[ALONG],
-                         from_centre(right - half)))  # fmt: skip
-    return Chart(
-        "Centres of the placements, measured from the raw edges",
-        ("No.", "Left raw edge", "Upper raw edge", "From the centre"),
-        tuple(rows),
-    )
-
-
 def _add_supplies(sheet: Worksheet) -> None:
     sheet.supplies.append(
-        Supply("stabiliser", None, sentence("{count} pieces of {across} by {along}",
-               count=sheet["placements"], across=sheet["backing_across"],
-               along=sheet["backing_along"]))
-    )  # fmt: skip
+        Supply(
+            "stabiliser",
+            None,
+            sentence(
+                "{count} pieces of {across} by {along}",
+                count=sheet["placements"],
+                across=sheet["backing_across"],
+                along=sheet["backing_along"],
+            ),
+        )
+    )
     sheet.have("embroidery thread", "a fine needle with a large eye")
     sheet.supplies.append(Supply("a marker that washes out, tried on a scrap"))
     sheet.cautions.extend((PINS_AND_IRON, LONG_FLOATS))
@@ -210,17 +184,23 @@ def _add_supplies(sheet: Worksheet) -> None:
 def _add_sample(sheet: Worksheet) -> None:
     sheet.sample.append(
         Step(
-            sentence("On a hooped scrap with the same stabiliser stitch one frame, {across} by "
-                     "{along}, and a cross at its centre. Take it out of the hoop.",
-                     across=sheet["field_across"], along=sheet["field_along"]),
-            sentence("off the hoop the frame still measures {across} by {along}. Smaller: the "
-                     "cloth was stretched in the hoop; lay it in flat, or use a firmer stabiliser.",
-                     across=sheet["field_across"], along=sheet["field_along"]),
+            sentence(
+                "On a hooped scrap with the same stabiliser stitch one frame, {across} by "
+                "{along}, and a cross at its centre. Take it out of the hoop.",
+                across=sheet["field_across"],
+                along=sheet["field_along"],
+            ),
+            sentence(
+                "off the hoop the frame still measures {across} by {along}. Smaller: the "
+                "cloth was stretched in the hoop; lay it in flat, or use a firmer stabiliser.",
+                across=sheet["field_across"],
+                along=sheet["field_along"],
+            ),
         )
-    )  # fmt: skip
+    )
 
 
-def _add_steps(sheet: Worksheet) -> None:
+def _add_steps(sheet: Worksheet, *, several_across: bool) -> None:
     add_washing_step(sheet)
     sheet.step(
         "Cut the cloth {cut_across} across and {cut_along} along the selvage, and overcast its "
@@ -230,7 +210,7 @@ def _add_steps(sheet: Worksheet) -> None:
         "Mark the centre of each of the {placements} placements from the chart with a cross as "
         "long as a finger, square to the thread.",
         "from one cross to the next it is {step_across} across."
-        if "step_across" in sheet.values
+        if several_across
         else "the cross lies on the centre line.",
     )
     sheet.step(
@@ -254,35 +234,52 @@ def _add_steps(sheet: Worksheet) -> None:
     sheet.step("Trim the stabiliser, press face down on a towel, and cut the piece to its size.")
 
 
-def _draw(sheet: Worksheet) -> None:
+def _draw(sheet: Worksheet, hoop: HoopPlacements) -> None:
     def pair(name: str) -> Pair:
         return Pair(sheet[name.format(ACROSS)], sheet[name.format(ALONG)])
 
     def step(way: str) -> Value | None:
-        return sheet.values.get(f"step_{way}")
+        return hoop.find(f"step_{way}")
 
     centres = [
-        (float(x), float(y)) for y in _centres(sheet, ALONG) for x in _centres(sheet, ACROSS)
+        (float(x), float(y)) for y in hoop.way_along.centres for x in hoop.way_across.centres
     ]
-    plan = Placements(pair("cut_{}"), pair("{}"), pair("used_{}"), centres, step(ACROSS),
-                      step(ALONG))  # fmt: skip
+    plan = Placements(
+        pair("cut_{}"), pair("{}"), pair("used_{}"), centres, step(ACROSS), step(ALONG)
+    )
     finished = Scene(
         sentence("Hoop placements on the cloth"),
-        sentence("{count} placements for a design {across} by {along}.", count=sheet["placements"],
-                 across=sheet["across"], along=sheet["along"]),
+        sentence(
+            "{count} placements for a design {across} by {along}.",
+            count=sheet["placements"],
+            across=sheet["across"],
+            along=sheet["along"],
+        ),
         placements(plan),
-    )  # fmt: skip
-    hoop = Hooping(pair("field_{}"), pair("used_{}"), sheet["frame"], sheet["border"])
+    )
+    field = Hooping(pair("field_{}"), pair("used_{}"), sheet["frame"], sheet["border"])
     sheet.pictures.extend(
         (
-            Picture("finished", sentence("The cloth: the design dashed, the used fields thin, the "
-                                         "first one tinted, a cross at every centre."),
-                    finished, True),
-            Picture("hoop", sentence("One placement: the basting frame dashed, what may be "
-                                     "stitched inside it, the hoop round it."),
-                    one_field(hoop, at_scale=False), sheet=one_field(hoop, at_scale=True)),
+            Picture(
+                "finished",
+                sentence(
+                    "The cloth: the design dashed, the used fields thin, the "
+                    "first one tinted, a cross at every centre."
+                ),
+                finished,
+                True,
+            ),
+            Picture(
+                "hoop",
+                sentence(
+                    "One placement: the basting frame dashed, what may be "
+                    "stitched inside it, the hoop round it."
+                ),
+                one_field(field, at_scale=False),
+                sheet=one_field(field, at_scale=True),
+            ),
         )
-    )  # fmt: skip
+    )
 
 
 TECHNIQUE = HoopPlacements

@@ -2,20 +2,20 @@
 
 from __future__ import annotations
 
-from typing import ClassVar
-
+from handout_engine.amounts.angles import PI
+from handout_engine.amounts.declaring import check, value
 from handout_engine.amounts.inputs import (
     SEWING,
-    choice,
     count,
-    fine_length,
     length,
-    optional_count,
-    optional_length,
-    optional_places,
 )
+from handout_engine.amounts.lengths import Length
+from handout_engine.amounts.numbers import Count
+from handout_engine.amounts.refusals import RefusalError
+from handout_engine.amounts.saying import Saying
 from handout_engine.amounts.sources import PRACTICE
 from handout_engine.amounts.values import sentence
+from handout_engine.amounts.ways_out import at_least, ways
 from handout_engine.drawing.scene import Scene
 from handout_engine.families.decoration.knots_drawing import (
     KnotPlan,
@@ -24,83 +24,32 @@ from handout_engine.families.decoration.knots_drawing import (
     numbered,
     wraps_round_needle,
 )
-from handout_engine.families.decoration.knots_measures import (
+from handout_engine.families.decoration.placed_knots import (
     BULLIONS,
     GRID,
-    KNOTS,
     LINE,
     POINTS,
     STAGGERED,
-    Laid,
-    lay_knots,
-    note_size,
-    note_thread,
-    note_wraps,
+    TAPE,
+    PlacedKnots,
 )
 from handout_engine.working.cautions import LONG_FLOATS, PINS_AND_IRON, WORKED_KNOTS
-from handout_engine.working.technique import Technique
 from handout_engine.working.workings import Chart, Picture, Step, Supply
 from handout_engine.working.worksheet import Worksheet
 
-MOST_POINTS, MOST_NUMBERED = 60, 12
+MOST_NUMBERED = 12
 
 
-class Knots(Technique):
+class Knots(PlacedKnots):
     """Worked knots in their places."""
 
-    title: ClassVar[str] = "Knots and bullions"
-    family: ClassVar[str] = "decoration"
-    summary: ClassVar[str] = (
+    title = "Knots and bullions"
+    family = "decoration"
+    summary = (
         "Knots or bullions on a line, a grid or at points of your own: how many, where, and how "
         "much thread."
     )
 
-    kind = choice("kind", "Round knots, or longer bullions.", KNOTS, BULLIONS)
-    arrangement = choice("arrangement", "How they lie.", LINE, GRID, STAGGERED, POINTS)
-    run = length(
-        "length", "From the first knot of a line to its last.", "6 in", ("1/4 in", "60 in")
-    )
-    height = length(
-        "height", "On a grid, from the first line to the last.", "2 in", ("1/4 in", "60 in")
-    )
-    spacing = length(
-        "spacing",
-        "From knot to knot; changed a little so that it comes out whole.",
-        "1/2 in",
-        ("1/16 in", "20 in"),
-        basis=PRACTICE,
-    )
-    points = optional_places(
-        "points",
-        "Chosen points, each as across, down, in the order of working.",
-        "a line or a grid is worked",
-        ("0 in", "30 in"),
-        (1, MOST_POINTS),
-    )
-    wraps = optional_count(
-        "wraps",
-        "How often the thread goes round the needle.",
-        "2 for a knot, 7 for a bullion, common practice",
-        40,
-        group=SEWING,
-        in_use="turns",
-    )
-    needle = fine_length(
-        "needle",
-        "Its thickness where the thread is wrapped.",
-        "0.8 mm",
-        ("0.3 mm", "3 mm"),
-        group=SEWING,
-        basis=PRACTICE,
-    )
-    thread = fine_length(
-        "thread",
-        "Its thickness as it is worked, all strands together.",
-        "0.5 mm",
-        ("0.1 mm", "3 mm"),
-        group=SEWING,
-        basis=PRACTICE,
-    )
     passing = length(
         "through the cloth",
         "Thread that each takes to go down and come up again.",
@@ -111,13 +60,6 @@ class Knots(Technique):
     )
     sample_knots = count(
         "sample, knots", "How many you worked as a sample.", 10, 100, group=SEWING, basis=PRACTICE
-    )
-    sample_thread = optional_length(
-        "sample, thread",
-        "How much thread the sample took, with the way between.",
-        "the thread is reckoned from the wraps",
-        ("1/2 in", "10 yd"),
-        group=SEWING,
     )
     needleful = length(
         "needleful",
@@ -136,23 +78,67 @@ class Knots(Technique):
         basis=PRACTICE,
     )
 
-    def whole(self) -> Worksheet:
-        """Count, places, thread, steps and placement sheet; raises RefusalError."""
-        sheet = Worksheet(technique=self)
-        note_wraps(sheet, self.kind, self.wraps.number if self.wraps else None)
-        note_size(sheet, self.kind)
-        laid = lay_knots(sheet, self.arrangement, self.points)
-        thread = note_thread(sheet, laid.count, laid.travel, self.sample_thread is not None)
+    @value("thread for one, {found}")
+    def knot_thread(self) -> Length:
+        """By the sample, or an estimate by the way of the thread round the needle."""
+        if self.sample_thread is not None:
+            return self.sample_thread / self.sample_knots
+        return self.turns * PI * (self.needle + self.thread) + self.passing
+
+    @value("thread worked up")
+    def thread_used(self) -> Length:
+        """A sample was measured with the way between; else that is added."""
+        used = self.knots * self.knot_thread
+        return used if self.sample_thread is not None else used + self.travel
+
+    @value("of each needleful, worked up")
+    def useful(self) -> Length:
+        """Both ends are fastened."""
+        return self.needleful - self.fastening
+
+    @check
+    def a_needleful_lasts_for_one(self) -> None:
+        """Refuse a needleful that is used up before the first is worked."""
+        if self.useful < self.knot_thread:
+            least = self.knot_thread + self.fastening
+            raise RefusalError(
+                f"needleful {TAPE.both(self.needleful)} does not last for one; use "
+                f"{ways(at_least(self, 'needleful', least), 'fewer wraps')}",
+                "needleful",
+            )
+
+    @value("needlefuls")
+    def needlefuls(self) -> Count:
+        """Whole ones."""
+        return (self.thread_used / self.useful).rounded_up()
+
+    @value("thread to have ready", saying=Saying.UP)
+    def thread_total(self) -> Length:
+        """Whole needlefuls."""
+        return self.needlefuls * self.needleful
+
+    def cut(self, sheet: Worksheet) -> None:
+        """Nothing is cut; chosen points have their chart."""
+        if self.arrangement == POINTS:
+            rows = tuple(
+                (f"point {number}", place.across, place.down)
+                for number, place in enumerate(self.laid, 1)
+            )
+            sheet.charts.append(Chart("Chosen points", ("Point", "Across", "Down"), rows))
+
+    def sew(self, sheet: Worksheet) -> None:
+        """A sample, then from point to point."""
+        thread = sheet["thread_total"]
         sheet.supplies.append(Supply("stranded cotton or silk for the knots", thread))
         sheet.supplies.append(Supply("a needle no thicker at its eye than along its shaft"))
         sheet.supplies.append(Supply("a marker that washes out, tried on a scrap"))
         sheet.cautions.extend((WORKED_KNOTS, LONG_FLOATS, PINS_AND_IRON))
         _add_sample(sheet)
-        if self.arrangement == POINTS:
-            sheet.charts.append(_chart(laid))
         _add_steps(sheet, self)
-        _draw(sheet, self, laid)
-        return sheet
+
+    def draw(self, sheet: Worksheet) -> None:
+        """Where they lie, at true scale as well, and the needle with its wraps."""
+        _draw(sheet, self)
 
 
 def _add_sample(sheet: Worksheet) -> None:
@@ -171,24 +157,27 @@ def _add_sample(sheet: Worksheet) -> None:
     )
 
 
-def _chart(laid: Laid) -> Chart:
-    rows = tuple((f"point {number}", place.across, place.down)
-                 for number, place in enumerate(laid.places, 1))  # fmt: skip
-    return Chart("Chosen points", ("Point", "Across", "Down"), rows)
-
-
 def _add_steps(sheet: Worksheet, asked: Knots) -> None:
     where = {
-        LINE: ("Mark {knots} points along the line, {true_spacing} from one to the next.",
-               "the last one lies {run} from the first."),
-        GRID: ("Mark {rows} lines, {true_row_spacing} apart, and on each {columns} points "
-               "{true_spacing} apart, exactly below each other.", "{knots} points in all."),
-        STAGGERED: ("Mark {rows} lines, {true_row_spacing} apart: {columns} points {true_spacing} "
-                    "apart on the first, on every second line one fewer, halfway between.",
-                    "{knots} points in all."),
-        POINTS: ("Trace the {knots} points from the printed sheet, or mark them from the chart.",
-                 "each lies on its dot."),
-    }  # fmt: skip
+        LINE: (
+            "Mark {knots} points along the line, {true_spacing} from one to the next.",
+            "the last one lies {run} from the first.",
+        ),
+        GRID: (
+            "Mark {rows} lines, {true_row_spacing} apart, and on each {columns} points "
+            "{true_spacing} apart, exactly below each other.",
+            "{knots} points in all.",
+        ),
+        STAGGERED: (
+            "Mark {rows} lines, {true_row_spacing} apart: {columns} points {true_spacing} "
+            "apart on the first, on every second line one fewer, halfway between.",
+            "{knots} points in all.",
+        ),
+        POINTS: (
+            "Trace the {knots} points from the printed sheet, or mark them from the chart.",
+            "each lies on its dot.",
+        ),
+    }
     sheet.step(*where[asked.arrangement])
     sheet.step("Back thin cloth with a second layer of itself, and stretch both in a hoop.")
     sheet.step(
@@ -215,30 +204,43 @@ def _add_steps(sheet: Worksheet, asked: Knots) -> None:
     )
 
 
-def _draw(sheet: Worksheet, asked: Knots, laid: Laid) -> None:
+def _draw(sheet: Worksheet, asked: Knots) -> None:
     chosen = asked.arrangement == POINTS
-    places = [(float(place.across), float(place.down)) for place in laid.places]
+    places = [(float(place.across), float(place.down)) for place in asked.laid]
     bullion = sheet["size"].mm if asked.kind == BULLIONS else 0.0
     tall = sheet["height"] if asked.arrangement in {GRID, STAGGERED} else None
-    plan = KnotPlan(places, None if chosen else sheet["true_spacing"],
-                    None if chosen else sheet["run"], tall, bullion,
-                    0.0 if bullion else sheet["size"].mm)  # fmt: skip
-    words = sentence("{knots} in their places; bullions stand upright." if bullion
-                     else "{knots} knots in their places.", knots=laid.count)  # fmt: skip
+    plan = KnotPlan(
+        places,
+        None if chosen else sheet["true_spacing"],
+        None if chosen else sheet["run"],
+        tall,
+        bullion,
+        0.0 if bullion else sheet["size"].mm,
+    )
+    words = sentence(
+        "{knots} in their places; bullions stand upright."
+        if bullion
+        else "{knots} knots in their places.",
+        knots=sheet["knots"],
+    )
     shown = numbered(plan) if chosen and len(places) <= MOST_NUMBERED else knots_placed(plan)
     finished = Scene(sentence("Where they lie"), words, shown, tallest=220.0)
-    at_scale = Scene(sentence("Placement sheet"), words, numbered(plan, True) if chosen
-                     else knots_placed(plan, True))  # fmt: skip
+    at_scale = Scene(
+        sentence("Placement sheet"),
+        words,
+        numbered(plan, True) if chosen else knots_placed(plan, True),
+    )
     long = sheet["size"] if bullion else None
     wrapped = Wrapped(sheet["needle"], sheet["thread"], sheet["turns"].whole, long)
     some = "some of the wraps" if sheet["turns"].whole > 14 else "the wraps"
     sheet.pictures.extend(
         (
             Picture("finished", words, finished, True, at_scale),
-            Picture("wraps", sentence(f"The needle with {some}, enlarged."),
-                    wraps_round_needle(wrapped)),
+            Picture(
+                "wraps", sentence(f"The needle with {some}, enlarged."), wraps_round_needle(wrapped)
+            ),
         )
-    )  # fmt: skip
+    )
 
 
 TECHNIQUE = Knots
