@@ -56,6 +56,13 @@ ROOT_OF_TWO = Ratio(Fraction(2), literal(2)).root()
 """From the grain to the bias: the diagonal of a square, for each length of its side."""
 
 
+def arc(angle: Angle) -> Ratio:
+    """How long the arc of an angle is, for each length of its radius: `π × angle / 180`."""
+    made = joined(PI.made, " × ", angle.made, Closeness.PRODUCT)
+    made = joined(made, " / ", literal(180), Closeness.PRODUCT)
+    return Ratio(irrational(angle.radians), made)
+
+
 def sine(angle: Angle) -> Ratio:
     """The sine of an angle."""
     return Ratio(irrational(sin(angle.radians)), called("sin", angle.made))

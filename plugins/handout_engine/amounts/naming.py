@@ -80,7 +80,8 @@ K = TypeVar("K", Length, Count, Ratio, Angle)
 def constant(label: str, amount: K, basis: Basis) -> K:
     """A figure of the trade that formulas speak of by its label."""
     said = as_said(amount)
-    return cast(K, named(said, Value(label.replace(" ", "_"), label, said, basis)))
+    saying = Saying.DEGREES if isinstance(amount, Angle) else Saying.NEAREST
+    return cast(K, named(said, Value(label.replace(" ", "_"), label, said, basis, saying=saying)))
 
 
 NOTHING = constant("nothing", ZERO, GEOMETRY)

@@ -215,12 +215,12 @@ class Technique(Holder, ABC):
     @property
     def layouts(self) -> list[Layout]:
         """How the pieces lie on each cloth."""
-        laid = [each.layout for each in self.made_groups() if isinstance(each, Bought)]
-        return [*laid, *self.cutting.layouts]
+        bought = [each.layout for each in self.made_groups() if isinstance(each, Bought)]
+        return [*(laid for laid in bought if laid is not None), *self.cutting.layouts]
 
     @property
     def supplies(self) -> list[Supply]:
-        """What to buy and have ready: the cloths first."""
+        """What to buy and have ready: what is bought by the length first."""
         bought = [each.supply for each in self.made_groups() if isinstance(each, Bought)]
         return [*bought, *self.sewing.supplies]
 
@@ -272,12 +272,12 @@ def _plainly(written: Mapping[str, object]) -> dict[str, Amount | Later]:
 
 
 class Bought(Group, ABC):
-    """Something that is bought by the length, and how the pieces lie on it."""
+    """Something that is bought by the length; pieces may be laid out on it."""
 
     @property
-    @abstractmethod
-    def layout(self) -> Layout:
+    def layout(self) -> Layout | None:
         """How the pieces lie on it; raises RefusalError where they do not fit."""
+        return None
 
     @property
     @abstractmethod

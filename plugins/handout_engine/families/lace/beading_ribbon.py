@@ -2,10 +2,7 @@
 
 from __future__ import annotations
 
-from fractions import Fraction
-from math import ceil, floor
-from typing import ClassVar
-
+from handout_engine.amounts.declaring import check, value
 from handout_engine.amounts.inputs import (
     CLOTH,
     SEWING,
@@ -16,11 +13,11 @@ from handout_engine.amounts.inputs import (
     ratio,
     yardage,
 )
-from handout_engine.amounts.lengths import inches, millimetres
+from handout_engine.amounts.lengths import Length, inches, millimetres
+from handout_engine.amounts.numbers import Count
 from handout_engine.amounts.refusals import RefusalError
 from handout_engine.amounts.saying import Saying, Tape
-from handout_engine.amounts.sources import GIVEN, PRACTICE, published
-from handout_engine.amounts.values import sentence
+from handout_engine.amounts.sources import PRACTICE, published
 from handout_engine.amounts.ways_out import at_most, less_than
 from handout_engine.drawing.scene import Scene
 from handout_engine.families.lace.edgings_drawing import beading_face, weaving
@@ -38,14 +35,15 @@ from handout_engine.working.worksheet import Worksheet
 SEAMED, BOW = "caught in the seams", "tied in a bow"
 NECK, WAIST, ELSEWHERE = "neck or bonnet", "waist or hem", "elsewhere"
 LONGEST_TIE = millimetres(75)
+TAPE = Tape(finest=32)
 
 
 class BeadingRibbon(Technique):
     """A ribbon woven through the openings of beading."""
 
-    title: ClassVar[str] = "Ribbon through beading"
-    family: ClassVar[str] = "lace"
-    summary: ClassVar[str] = (
+    title = "Ribbon through beading"
+    family = "lace"
+    summary = (
         "Ribbon run through beading: how long, over and under how many bars, and how its ends are "
         "made safe."
     )
@@ -115,158 +113,167 @@ class BeadingRibbon(Technique):
         basis=PRACTICE,
     )
 
-    def whole(self) -> Worksheet:
-        """Openings, ribbon length and how its ends are made safe; raises RefusalError."""
-        sheet = Worksheet(technique=self)
-        _check(self)
-        _note_openings(sheet, self)
-        _note_ribbon(sheet, self)
-        _add_supplies(sheet)
-        _add_sample(sheet)
-        _add_steps(sheet, self)
-        _draw(sheet)
-        return sheet
+    @value("width of the ribbon to buy", basis=PRACTICE)
+    def ribbon_width(self) -> Length:
+        """As asked for, or so wide that it just passes the openings."""
+        return self.slot if self.ribbon is None else self.ribbon
 
+    @check
+    def the_ribbon_lies_flat_in_the_openings(self) -> None:
+        """Refuse a ribbon that is wider than they are high."""
+        if self.ribbon is not None and self.ribbon > self.slot:
+            raise RefusalError(
+                f"ribbon {TAPE.say(self.ribbon)} is wider than the opening {TAPE.say(self.slot)} "
+                "and would fold in it; use "
+                f"{at_most(self, 'ribbon', self.slot, 'ribbon of at most {}')}",
+                "ribbon",
+            )
 
-def _check(beading: BeadingRibbon) -> None:
-    tape = Tape(finest=32)
-    if beading.ribbon is not None and beading.ribbon > beading.slot:
-        raise RefusalError(
-            f"ribbon {tape.say(beading.ribbon)} is wider than the opening "
-            f"{tape.say(beading.slot)} and would fold in it; use "
-            f"{at_most(beading, 'ribbon', beading.slot, 'ribbon of at most {}')}",
-            "ribbon",
+    @check
+    def the_beading_is_wider_than_its_openings(self) -> None:
+        """Refuse openings that leave no beading beside them."""
+        if self.slot >= self.beading_width:
+            raise RefusalError(
+                f"slot {TAPE.say(self.slot)} is as wide as the beading itself; use the height of "
+                f"one opening, {less_than(self, 'slot', self.beading_width)}",
+                "slot",
+            )
+
+    @value("openings in the run")
+    def openings(self) -> Count:
+        """Those that come whole."""
+        return (self.run / self.pitch).rounded_down()
+
+    @value("pairs of openings")
+    def pairs_of_openings(self) -> Count:
+        """In by one and out by the next, so that both ends come out on one side."""
+        return (self.openings / 2).rounded_down()
+
+    @value("openings that the ribbon goes through")
+    def openings_used(self) -> Count:
+        """An odd one is left out."""
+        return 2 * self.pairs_of_openings
+
+    @value("bars that the ribbon lies over on the right side")
+    def times_over(self) -> Count:
+        """For a bow it begins and ends in front, so it goes over once less."""
+        return self.pairs_of_openings - 1 if self.ends == BOW else self.pairs_of_openings
+
+    @value("longest tie allowed to hang free at waist or hem", basis=published("cfr-1120"))
+    def longest_tie(self) -> Length | None:
+        """There the rule on drawstrings names a length."""
+        return LONGEST_TIE if self.place == WAIST else None
+
+    @check
+    def ties_cannot_catch(self) -> None:
+        """Refuse ties at a neck, and longer ones at waist or hem than the rule allows."""
+        if self.ends == BOW and self.place == NECK:
+            raise RefusalError(
+                "ties at a neck or bonnet can catch and pull tight; catch the ribbon's ends in the "
+                f'seams (ends: "{SEAMED}") and sew on a small separate bow, stitched through its '
+                "knot",
+                "ends",
+            )
+        if self.ends == BOW and self.place == WAIST and self.tie > LONGEST_TIE:
+            raise RefusalError(
+                f"tie {TAPE.say(self.tie)} is longer than {TAPE.no_more(LONGEST_TIE)}, the most "
+                "that may hang free at waist or hem; shorten it, or catch the ends in the seams",
+                "tie",
+            )
+
+    @value("ribbon for one run")
+    def ribbon_length(self) -> Length:
+        """Over and under the bars, and what is tied or caught in a seam at each end."""
+        woven = self.factor * self.run
+        return woven + 2 * self.tie if self.ends == BOW else woven + 2 * self.turn_in
+
+    @value("ribbon to buy", saying=Saying.YARDAGE)
+    def ribbon_to_buy(self) -> Length:
+        """For all runs, in the steps that it is sold by."""
+        return (self.make * self.ribbon_length).rounded_up_to(self.ribbon_step)
+
+    @value("beading for a trial", basis=PRACTICE)
+    def sample_beading(self) -> Length:
+        """Long enough to see how much the bars take."""
+        return inches(6)
+
+    @value("ribbon that the trial should take")
+    def sample_ribbon(self) -> Length:
+        """What is measured between the marks."""
+        return self.factor * self.sample_beading
+
+    def sew(self, sheet: Worksheet) -> None:
+        """The ribbon run through, its ends made safe, and stitched down at the middle."""
+        self._add_supplies(sheet)
+        sheet.sample.append(
+            Step(
+                sheet.sentence(
+                    "Run the ribbon through {sample_beading} of the beading, mark it at both ends, "
+                    "and draw it out again."
+                ),
+                sheet.sentence(
+                    "between the marks it is {sample_ribbon}. If not, divide what it measures by "
+                    "{sample_beading} and write that as the take-up."
+                ),
+            )
         )
-    if beading.slot >= beading.beading_width:
-        raise RefusalError(
-            f"slot {tape.say(beading.slot)} is as wide as the beading itself; use the height of "
-            f"one opening, {less_than(beading, 'slot', beading.beading_width)}",
-            "slot",
-        )
-    if beading.ends == BOW and beading.place == NECK:
-        raise RefusalError(
-            "ties at a neck or bonnet can catch and pull tight; catch the ribbon's ends in the "
-            f'seams (ends: "{SEAMED}") and sew on a small separate bow, stitched through its knot',
-            "ends",
-        )
-    if beading.ends == BOW and beading.place == WAIST and beading.tie > LONGEST_TIE:
-        raise RefusalError(
-            f"tie {tape.say(beading.tie)} is longer than {tape.no_more(LONGEST_TIE)}, the most "
-            "that may hang free at waist or hem; shorten it, or catch the ends in the seams",
-            "tie",
-        )
-
-
-def _note_openings(sheet: Worksheet, beading: BeadingRibbon) -> None:
-    if beading.ribbon is None:
-        sheet.note("ribbon_width", "width of the ribbon to buy", beading.slot, "{slot}",
-                   basis=PRACTICE)  # fmt: skip
-    else:
-        sheet.note("ribbon_width", "width of the ribbon to buy", beading.ribbon, "", basis=GIVEN)
-    number = floor(beading.run / beading.pitch)
-    openings = sheet.note("openings", "openings in the run", number,
-                          "{run} / {pitch}, rounded down")  # fmt: skip
-    pairs = sheet.note("pairs_of_openings", "pairs of openings",
-                       floor(Fraction(openings.whole, 2)),
-                       "{openings} / 2, rounded down")  # fmt: skip
-    sheet.note("openings_used", "openings that the ribbon goes through", 2 * pairs.whole,
-               "2 × {pairs_of_openings}")  # fmt: skip
-    bow = beading.ends == BOW  # it begins and ends in front, so it goes over once less
-    sheet.note("times_over", "bars that the ribbon lies over on the right side",
-               pairs.whole - bow,
-               "{pairs_of_openings} - 1" if bow else "{pairs_of_openings}")  # fmt: skip
-
-
-def _note_ribbon(sheet: Worksheet, beading: BeadingRibbon) -> None:
-    end, words = (beading.tie, "{tie}") if beading.ends == BOW else (beading.turn_in, "{turn_in}")
-    ribbon = sheet.note("ribbon_length", "ribbon for one run",
-                        beading.run * beading.factor + 2 * end,
-                        f"{{factor}} × {{run}} + 2 × {words}")  # fmt: skip
-    amount = beading.ribbon_step * ceil(ribbon.length * beading.make / beading.ribbon_step)
-    buy = sheet.note("ribbon_to_buy", "ribbon to buy", amount,
-                     "{make} × {ribbon_length}, rounded up to the next {ribbon_step}",
-                     saying=Saying.YARDAGE)  # fmt: skip
-    sheet.supplies.append(Supply("ribbon", buy))
-    if beading.place == WAIST:
-        sheet.note("longest_tie", "longest tie allowed to hang free at waist or hem", LONGEST_TIE,
-                   "", basis=published("cfr-1120"))  # fmt: skip
-
-
-def _add_supplies(sheet: Worksheet) -> None:
-    sheet.supplies.append(Supply("a blunt tapestry needle or bodkin that passes the openings"))
-    sheet.have("thread to match the ribbon", "a fine needle for the cloth")
-    sheet.cautions.extend((NECK_CORDS, LACE_CATCHES, LOOSE_THREADS, PINS_AND_IRON, THIN_COTTON))
-
-
-def _add_sample(sheet: Worksheet) -> None:
-    least = sheet["factor"].amount
-    assert isinstance(least, Fraction)
-    trial = sheet.note("sample_beading", "beading for a trial", inches(6), "", basis=PRACTICE)
-    used = sheet.note("sample_ribbon", "ribbon that the trial should take", trial.length * least,
-                      "{factor} × {sample_beading}")  # fmt: skip
-    sheet.sample.append(
-        Step(
-            sentence("Run the ribbon through {trial} of the beading, mark it at both ends, and "
-                     "draw it out again.", trial=trial),
-            sentence("between the marks it is {used}. If not, divide what it measures by {trial} "
-                     "and write that as the take-up.", used=used, trial=trial),
-        )
-    )  # fmt: skip
-
-
-def _add_steps(sheet: Worksheet, beading: BeadingRibbon) -> None:
-    sheet.step(
-        "Wash and press beading and ribbon apart, to see that the colour of the ribbon holds."
-    )
-    sheet.step("Cut the ribbon {ribbon_length} long, its ends at a slant.")
-    sheet.step(
-        "Thread it in the bodkin. From the right side go down through the first opening and up "
-        "through the next, through {openings_used} openings in all, keeping it flat."
-        if beading.ends == BOW
-        else "Thread it in the bodkin. From the wrong side come up through the first opening and "
-        "down through the next, through {openings_used} openings in all, keeping it flat.",
-        "the ribbon lies over {times_over} bars, and both its ends come out on the same side.",
-    )
-    sheet.step(
-        "Spread the beading along the ribbon until it neither puckers nor bows.",
-        "the beading is {run} long again.",
-    )
-    if beading.ends == SEAMED:
-        sheet.step("Baste {turn_in} of ribbon at each end into the seams, and sew across it twice.")
-    else:
         sheet.step(
-            "Tie the ends, and turn a narrow hem on each or cut it in a swallowtail.",
-            "before it is tied, {tie} hangs at each end.",
+            "Wash and press beading and ribbon apart, to see that the colour of the ribbon holds."
         )
-    sheet.step(
-        "At the middle of the run stitch ribbon and beading together through and through, so that "
-        "the ribbon cannot be drawn out.",
-        "pull at both ends: nothing moves.",
-    )
+        sheet.step("Cut the ribbon {ribbon_length} long, its ends at a slant.")
+        sheet.step(
+            "Thread it in the bodkin. From the right side go down through the first opening and up "
+            "through the next, through {openings_used} openings in all, keeping it flat."
+            if self.ends == BOW
+            else "Thread it in the bodkin. From the wrong side come up through the first opening "
+            "and down through the next, through {openings_used} openings in all, keeping it flat.",
+            "the ribbon lies over {times_over} bars, and both its ends come out on the same side.",
+        )
+        sheet.step(
+            "Spread the beading along the ribbon until it neither puckers nor bows.",
+            "the beading is {run} long again.",
+        )
+        if self.ends == SEAMED:
+            sheet.step(
+                "Baste {turn_in} of ribbon at each end into the seams, and sew across it twice."
+            )
+        else:
+            sheet.step(
+                "Tie the ends, and turn a narrow hem on each or cut it in a swallowtail.",
+                "before it is tied, {tie} hangs at each end.",
+            )
+        sheet.step(
+            "At the middle of the run stitch ribbon and beading together through and through, so "
+            "that the ribbon cannot be drawn out.",
+            "pull at both ends: nothing moves.",
+        )
 
+    def _add_supplies(self, sheet: Worksheet) -> None:
+        sheet.supplies.append(Supply("ribbon", sheet["ribbon_to_buy"]))
+        sheet.have("a blunt tapestry needle or bodkin that passes the openings")
+        sheet.have("thread to match the ribbon", "a fine needle for the cloth")
+        sheet.cautions.extend((NECK_CORDS, LACE_CATCHES, LOOSE_THREADS, PINS_AND_IRON, THIN_COTTON))
 
-def _draw(sheet: Worksheet) -> None:
-    finished = Scene(
-        sentence("Ribbon in beading"),
-        sentence("Ribbon {ribbon} wide in openings of {slot}.", ribbon=sheet["ribbon_width"],
-                 slot=sheet["slot"]),
-        beading_face(sheet["run"], sheet["beading_width"], sheet["slot"], sheet["ribbon_width"]),
-    )  # fmt: skip
-    side = Scene(
-        sentence("The ribbon seen from the side"),
-        sentence("Over one bar and under the next, through openings {pitch} apart.",
-                 pitch=sheet["pitch"]),
-        weaving(sheet["openings"].whole, sheet["pitch"]),
-        tallest=100.0,
-    )  # fmt: skip
-    sheet.pictures.append(
-        Picture("finished", sentence("A part of the finished beading; widths are to scale, the "
-                                     "number of openings is a sign."), finished, finished=True)
-    )  # fmt: skip
-    sheet.pictures.append(
-        Picture("weaving", sentence("The ribbon from the side: over one bar and under the next."),
-                side)
-    )  # fmt: skip
+    def draw(self, sheet: Worksheet) -> None:
+        """A part of the beading from its right side, and its ribbon from the side."""
+        slot, ribbon = sheet["slot"], sheet["ribbon_width"]
+        finished = Scene(
+            sheet.sentence("Ribbon in beading"),
+            sheet.sentence("Ribbon {ribbon_width} wide in openings of {slot}."),
+            beading_face(sheet["run"], sheet["beading_width"], slot, ribbon),
+        )
+        caption = sheet.sentence(
+            "A part of the finished beading; widths are to scale, the number of openings is a sign."
+        )
+        sheet.pictures.append(Picture("finished", caption, finished, finished=True))
+        side = Scene(
+            sheet.sentence("The ribbon seen from the side"),
+            sheet.sentence("Over one bar and under the next, through openings {pitch} apart."),
+            weaving(self.openings.number, sheet["pitch"]),
+            tallest=100.0,
+        )
+        caption = sheet.sentence("The ribbon from the side: over one bar and under the next.")
+        sheet.pictures.append(Picture("weaving", caption, side))
 
 
 TECHNIQUE = BeadingRibbon

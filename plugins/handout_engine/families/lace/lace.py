@@ -4,16 +4,23 @@ from __future__ import annotations
 
 from math import ceil
 
+from handout_engine.amounts.declaring import Worked, group, value
 from handout_engine.amounts.inputs import CLOTH, SEWING, count, length, percentage, yardage
+from handout_engine.amounts.lengths import ZERO, Length, NamedLength, inches
+from handout_engine.amounts.naming import constant
+from handout_engine.amounts.numbers import Count
 from handout_engine.amounts.saying import Saying
 from handout_engine.amounts.sources import PRACTICE
 from handout_engine.amounts.values import Value, sentence
 from handout_engine.working.cautions import LACE_CATCHES, LOOSE_THREADS, PINS_AND_IRON, THIN_COTTON
+from handout_engine.working.technique import Bought, Technique
 from handout_engine.working.workings import Supply
 from handout_engine.working.worksheet import Worksheet
 
+SCRAP = constant("scrap for a sample", inches(4), PRACTICE)
 
-class TrimInputs:
+
+class TrimInputs(Technique):
     """The inputs of everything that is made of trims bought by length."""
 
     make = count("how many", "How many such pieces are made, two for a pair.", 1, 200)
@@ -51,12 +58,58 @@ class TrimInputs:
     )
 
 
+class LaceBought(Bought):
+    """A lace that is bought for one or several strips of a length."""
+
+    def __init__(
+        self,
+        technique: TrimInputs,
+        needed: Length,
+        lace: NamedLength,
+        prefix: str = "lace_",
+        strips: int = 1,
+    ) -> None:
+        """Take what one strip needs, and the lace, which its width tells from other laces."""
+        super().__init__(prefix)
+        self.technique, self.needed, self.lace, self.strips = technique, needed, lace, strips
+
+    @property
+    def words(self) -> str:
+        """The name of the lace."""
+        return self.lace.name
+
+    @value("{} to buy", saying=Saying.YARDAGE)
+    def to_buy(self) -> Length:
+        """It is washed before it is cut, so what is bought is longer by what it loses."""
+        asked = self.technique
+        strips = asked.make if self.strips == 1 else asked.make * self.strips
+        washed = (strips * self.needed + asked.lace_spare) / (1 - asked.lace_shrinkage)
+        return washed.rounded_up_to(asked.lace_step)
+
+    @property
+    def supply(self) -> Supply:
+        """How much of it to buy, in which width."""
+        note = sentence("{width} wide", width=self.lace.length)
+        return Supply(self.lace.name, self.find("to_buy"), note)
+
+
 class LaceInputs(TrimInputs):
     """The inputs of a technique made of one lace."""
 
     lace_width = length(
         "lace width", "Width of the lace from edge to edge.", "5/8 in", ("1/8 in", "12 in")
     )
+    lace_length: Worked[Length]
+
+    @group
+    def lace_bought(self) -> LaceBought:
+        """The lace itself."""
+        return LaceBought(self, self.lace_length, NamedLength("lace", self.lace_width))
+
+
+def marks(part: Length, number: Count | int, first: Length = ZERO) -> tuple[Length, ...]:
+    """Where so many marks come, each a part from the one before it."""
+    return tuple(first + part * each for each in range(number))
 
 
 def note_lace_to_buy(  # noqa: PLR0913, PLR0917 - a lace has these parts
