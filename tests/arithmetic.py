@@ -4,7 +4,8 @@ A formula is taken as it stands in the template. Every name in braces is replace
 amount with its dimension (0 for a plain number, 1 for a length in mm), so that a formula that adds
 a ratio to a length fails, and a small evaluator does the rest: + - × / ( ), √( ), π, sin, cos and
 tan of degrees and back, and the endings that the trade writes behind a comma. A result that went
-through one of the irrational functions is compared to a millionth of a millimetre.
+through one of the irrational functions, or is made of a ratio that did, is compared to a millionth
+of a millimetre.
 """
 
 from __future__ import annotations
@@ -16,6 +17,7 @@ from fractions import Fraction
 from math import acos, asin, atan, ceil, cos, degrees, floor, pi, radians, sin, sqrt, tan
 
 from handout_engine.amounts.lengths import Length
+from handout_engine.amounts.naming import LONGEST_PART
 from handout_engine.amounts.values import Sentence, Value, template_runs
 
 ROUNDED_UP_TO = "rounded up to the next "
@@ -62,7 +64,7 @@ def exact(amount: object) -> Exact:
     if isinstance(amount, Length):
         return Exact(amount.mm, 1)
     if isinstance(amount, int | Fraction) and not isinstance(amount, bool):
-        return Exact(Fraction(amount))
+        return Exact(Fraction(amount), irrational=amount.denominator > LONGEST_PART)
     raise ValueError(f"{amount!r} cannot stand in a formula")
 
 

@@ -1,18 +1,16 @@
-"""Drafts of a garment as it drew them, and its corners as they are when the seam is sewn."""
+"""Drafts of a garment as it cuts them, and its corners as they are when the seam is sewn."""
 
 from __future__ import annotations
 
 from collections.abc import Iterator
 from math import atan2, degrees
-from unittest.mock import patch
 
 from handout_engine.amounts.kinds import Raw
-from handout_engine.amounts.values import Value
-from handout_engine.drafting import pieces
 from handout_engine.drafting.drafts import FOLD, Draft, Edge
-from handout_engine.drawing.scene import Scene
+from handout_engine.drafting.pieces import DraftedGarment
+from handout_engine.register import find_garment
+from handout_engine.working.technique import make
 from handout_engine.working.workings import Working
-from worked import work
 
 SEAMS = {
     "shoulder", "side", "underarm", "underarm, other side", "over the arm", "under the arm",
@@ -24,16 +22,10 @@ INSIDE = {"inner edge"}
 
 def drafted(key: str, **written: Raw) -> tuple[Working, tuple[Draft, ...]]:
     """A garment's working and every piece that it drafted for it."""
-    found: list[Draft] = []
-    draw = pieces.draft_scene
-
-    def noting(draft: Draft, wide: Value, long: Value) -> Scene:
-        found.append(draft)
-        return draw(draft, wide, long)
-
-    with patch.object(pieces, "draft_scene", noting):
-        working = work(key, **written)
-    return working, tuple(found)
+    garment = make(find_garment(key), written)
+    working = garment.work()
+    pieces = garment.drafts if isinstance(garment, DraftedGarment) else ()
+    return working, tuple(each.draft for each in pieces)
 
 
 def corners_at_seams(draft: Draft) -> Iterator[tuple[str, float]]:

@@ -20,7 +20,7 @@ from markdown.treeprocessors import Treeprocessor
 from markdown.util import AMP_SUBSTITUTE
 from mkdocs.utils.meta import get_data
 
-from handout_site.closing import with_closing_parts
+from handout_site.reading import Terms, whole_markdown
 from handout_site.slips import Slip
 
 BEHIND_ALL = 0
@@ -57,11 +57,12 @@ class Reach:
     configs: dict[str, Any]
     pictures: str
     closed: bool
+    _written: dict[str, set[str]] = field(default_factory=dict)
     _places: dict[str, set[str]] = field(default_factory=dict)
 
     def slips(self, address: str, text: str, shown: str) -> Iterator[Slip]:
         """What leads nowhere on the page at an address; messages show it as `shown`."""
-        links, self._places[address] = self._read(text)
+        links, self._written[address] = self._read(get_data(text)[0])
         for link in links:
             reason = self._dead_end(link, address)
             if reason:
@@ -86,17 +87,26 @@ class Reach:
             return "" if unknown else f"leads to a file that is not there{place}"
         if not parts.fragment or not target.endswith(".md"):
             return ""
-        if target not in self._places:
-            self._places[target] = self._read(read())[1]
-        there = parts.fragment in self._places[target]
+        there = self._has_place(target, parts.fragment, read)
         return "" if there else f'leads to a place that is not there: "#{parts.fragment}"'
 
-    def _read(self, text: str) -> tuple[list[Link], set[str]]:
+    def _has_place(self, page: str, place: str, read: Callable[[], str]) -> bool:
+        """Whether a page has a place: one that is written, or one in a section that comes to it."""
+        if page not in self._written:
+            self._written[page] = self._read(get_data(read())[0])[1]
+        if place in self._written[page]:
+            return True
+        if page not in self._places:
+            whole = whole_markdown(get_data(read())[0], page, Terms())
+            self._places[page] = self._read(whole)[1]
+        return place in self._places[page]
+
+    def _read(self, markdown: str) -> tuple[list[Link], set[str]]:
         """The links of a page, and the places on it that links can lead to."""
         parser = Markdown(extensions=self.extensions, extension_configs=self.configs)
         links: list[Link] = []
         parser.treeprocessors.register(_Noting(links), "handout-links", BEHIND_ALL)
-        html = parser.convert(with_closing_parts(get_data(text)[0]))
+        html = parser.convert(markdown)
         return links, {unescape(place) for place in _PLACE.findall(html)}
 
 

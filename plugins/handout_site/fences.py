@@ -1,4 +1,4 @@
-"""Finds `calc` fences and inline values in Markdown, with their true line numbers.
+"""Finds `calc` fences, headings and inline values in Markdown, with their true line numbers.
 
 Fences are recognised as the fence extension does: after any indent or quotation mark, so in
 lists, admonitions, tabs and quotations too, and never inside another fence. What stands in a
@@ -8,8 +8,9 @@ comment of several lines is left alone.
 from __future__ import annotations
 
 import re
-from collections.abc import Iterator
+from collections.abc import Iterable, Iterator, Sequence
 from dataclasses import dataclass, field
+from itertools import count
 
 _OPENING = re.compile(r"^(?P<prefix>[> \t]*)(?P<marks>`{3,}|~{3,})[ ]*(?P<info>[^`]*)$")
 _CALC = re.compile(r"calc\b|\{\s*\.calc\b")
@@ -17,6 +18,8 @@ COMMENT = r"<!--(?:(?!<!--|-->).)*-->"
 _UNREAD = re.compile(rf"(?<!`)(`+)(?!`).*?(?<!`)\1(?!`)|{COMMENT}")
 OF_PAGE = re.compile(r"^\s*of:\s*page\s*$", re.MULTILINE)
 INLINE = re.compile(r"\{\{(?P<words>[^{}]*)\}\}")
+_ATTRIBUTES = re.compile(r"\{[^{}]*\}\s*$")
+_UNDERLINE = re.compile(r"(?:=+|-+) *")
 
 
 @dataclass(frozen=True)
@@ -25,6 +28,15 @@ class Fence:
 
     line: int
     body: str
+
+
+@dataclass(frozen=True)
+class Heading:
+    """A heading, at its line: its level, and its words."""
+
+    line: int
+    level: int
+    words: str
 
 
 @dataclass(frozen=True)
@@ -42,23 +54,32 @@ class Scan:
     fences: list[Fence] = field(default_factory=list)
     unclosed: list[int] = field(default_factory=list)
     mentions: list[Mention] = field(default_factory=list)
+    headings: list[Heading] = field(default_factory=list)
 
 
-def scan(markdown: str, first_line: int = 1) -> Scan:
-    """All calc fences and inline values of a page whose text starts at `first_line`."""
+def scan(markdown: str, numbers: Iterable[int] | None = None) -> Scan:
+    """All calc fences, headings and inline values of a page.
+
+    `numbers` are those of its lines in its file, where they do not count from 1.
+    """
     found = Scan()
-    every = markdown.replace("\r\n", "\n").split("\n")
-    last_comment = max((n for n, line in enumerate(every, first_line) if "-->" in line), default=0)
-    lines = enumerate(every, first_line)
+    text = markdown.replace("\r\n", "\n").split("\n")
+    every = list(zip(count(1) if numbers is None else numbers, text, strict=False))
+    last_comment = max((number for number, line in every if "-->" in line), default=0)
+    lines = iter(every)
+    paragraph: list[str] = []
     for number, line in lines:
         opening = _OPENING.match(line)
         if opening is None:
+            found.headings.extend(_headings(number, line, paragraph))
+            paragraph = [*paragraph[:1], line] if line.strip() else []
             read = _UNREAD.sub("", line)
             if "<!--" in read and number < last_comment:
                 read = read.partition("<!--")[0]
                 next(line for _, line in lines if "-->" in line)
             found.mentions.extend(_mentions(number, read))
             continue
+        paragraph = []
         body, closed = _body(lines, opening)
         if not closed:
             found.unclosed.append(number)
@@ -84,6 +105,15 @@ def _without(prefix: str, line: str) -> str:
         if start < len(line) and line[start] in {character, " ", ">"}:
             start += 1
     return line[start:]
+
+
+def _headings(number: int, line: str, paragraph: Sequence[str]) -> Iterator[Heading]:
+    """The heading that a line is, or makes of the only line before it by underlining it."""
+    if line.startswith("#"):
+        level = len(line) - len(line.lstrip("#"))
+        yield Heading(number, level, _ATTRIBUTES.sub("", line).strip("# "))
+    elif len(paragraph) == 1 and _UNDERLINE.fullmatch(line):
+        yield Heading(number - 1, 1 if line.startswith("=") else 2, paragraph[0].strip())
 
 
 def _mentions(number: int, line: str) -> Iterator[Mention]:

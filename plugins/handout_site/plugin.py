@@ -30,7 +30,6 @@ from mkdocs.utils.templates import TemplateContext
 
 from handout_engine.pages.made_to import made_to
 from handout_site import course_menu, library, reference
-from handout_site.closing import with_closing_parts
 from handout_site.content_policy import known_scripts, write_headers
 from handout_site.course_files import course_files
 from handout_site.escaping import escape_texts, title_text
@@ -164,15 +163,14 @@ class HandoutsPlugin(BasePlugin[HandoutsConfig]):
     def on_page_markdown(
         self, markdown: str, page: Page, config: MkDocsConfig, files: Files
     ) -> str:
-        """Work out the page's blocks, and give it the closing parts it must have."""
-        text = with_closing_parts(markdown)
+        """Work out the page's blocks, and give it the sections that its author left out."""
         shown = shown_path(page.file, config)
         whole = page.file.content_string
         sized = self.sized.get(page.file.src_uri)
         terms = sized.terms(self.scenario.terms) if sized else self.scenario.terms
         begins = first_line(whole, markdown)
         self.place = Place(shown, markdown, begins)
-        self.handout = read_handout(text, shown, terms, begins)
+        self.handout = read_handout(markdown, shown, terms, begins)
         front = read_front_matter(whole, shown, partial(theme_has, config))
         page.meta = dict(front.fields)
         self.paper.bindery.entitle(page)
@@ -187,7 +185,7 @@ class HandoutsPlugin(BasePlugin[HandoutsConfig]):
         picture = self.extras.picture(self.handout.page)
         if picture is not None:
             page.meta["picture"] = picture
-        return published_links(text, page.file.src_uri, self.missing)
+        return published_links(self.handout.markdown, page.file.src_uri, self.missing)
 
     def on_page_content(self, html: str, page: Page, config: MkDocsConfig, files: Files) -> str:
         """Put the finished blocks in their places, and the reader's form where it can run."""

@@ -6,19 +6,29 @@ This is all that the plugin, `handouts check` and the tests share; it knows no M
 from __future__ import annotations
 
 from collections.abc import Collection, Iterable, Mapping, Sequence
-from dataclasses import dataclass, field
+from dataclasses import dataclass, field, replace
 
 from handout_engine.amounts.inputs import declared_inputs
 from handout_engine.amounts.refusals import RefusalsError, quoted
 from handout_engine.amounts.saying import Tape
 from handout_engine.pages.blocks import REFERENCE, Block, Written, read_block
+from handout_engine.pages.ordering import named
 from handout_engine.pages.page import Page, work_page
 from handout_engine.pages.problems import Inline
 from handout_engine.pages.sized import fitted
 from handout_engine.register import find, known
+from handout_site.closing import with_closing_parts
 from handout_site.fences import OF_PAGE, Fence, Mention, Scan, scan, signature
 from handout_site.mappings import Document, DocumentError, Plain, read_mapping
+from handout_site.numbered import Text
 from handout_site.slips import Slip
+from handout_site.usual_sections import (
+    MOST_ADDED,
+    Top,
+    drawn_at_the_top,
+    is_at_the_top,
+    laid_out,
+)
 
 EXAMPLE = "a block has lines such as edge: 9 in"
 MOST_BLOCKS = 100
@@ -41,12 +51,14 @@ NOT_TAKEN = (
 class Handout:
     """A page worked out: the result of each fence, by its number, and what must be mended.
 
-    `inputs` are the defaults it was worked out with, `sizes` the addresses of its pages at all its
-    sizes, where it has several.
+    `markdown` is its text with the sections that its author left to the build. `inputs` are the
+    defaults it was worked out with, `sizes` the addresses of its pages at all its sizes, where it
+    has several.
     """
 
     file: str
     page: Page
+    markdown: str = ""
     fences: tuple[Fence, ...] = ()
     inlines: tuple[Inline, ...] = ()
     inputs: Mapping[str, str] = field(default_factory=dict)
@@ -110,12 +122,15 @@ class Terms:
 
 def read_handout(markdown: str, file: str, terms: Terms, first_line: int = 1) -> Handout:
     """Read and work out all blocks of a page whose text begins at `first_line` of its file."""
-    found = scan(markdown, first_line)
-    read = _read_fences(found, file)
+    written = Text.written(markdown, first_line)
+    whole = _laid_out(written, file, terms)
+    text = with_closing_parts(whole)
+    found = scan(text.markdown, text.numbers)
+    read = _read_fences(found, file, MOST_BLOCKS + (0 if whole is written else MOST_ADDED))
     inlines, loose = _read_mentions(found.mentions, file)
     blocks = made_for([block for block, _ in read.blocks], terms.fit)
     page = work_page(blocks, terms.tape, terms.inputs, inlines)
-    handout = Handout(file, page, tuple(found.fences), inlines, terms.inputs)
+    handout = Handout(file, page, text.markdown, tuple(found.fences), inlines, terms.inputs)
     handout.slips.extend([*read.slips, *loose])
     handout.slips.extend(Slip(file, line, UNCLOSED) for line in found.unclosed)
     handout.slips.extend(Slip(file, problem.line, problem.text) for problem in page.problems)
@@ -124,6 +139,27 @@ def read_handout(markdown: str, file: str, terms: Terms, first_line: int = 1) ->
     for number, fence in enumerate(found.fences):
         handout.numbers.setdefault(signature(fence.body), []).append(number)
     return handout
+
+
+def whole_markdown(markdown: str, file: str, terms: Terms) -> str:
+    """A page's text with all that its author leaves to the build: usual sections, closing parts."""
+    return with_closing_parts(_laid_out(Text.written(markdown), file, terms)).markdown
+
+
+def _laid_out(text: Text, file: str, terms: Terms) -> Text:
+    """A page's text with the usual sections, if it has a block at its top that leaves them out.
+
+    Which of them have something to show is known when that block is worked out. All blocks are then
+    worked out again with their page, which takes from what is kept.
+    """
+    found = scan(text.markdown, text.numbers)
+    blocks = named([block for block, _ in _read_fences(found, file).blocks])
+    top = next((block for block in blocks if block.technique), None)
+    if top is None or found.unclosed or not is_at_the_top(top, found):
+        return text
+    unshown = [replace(block, show=()) for block in made_for(blocks, terms.fit)]
+    working = work_page(unshown, terms.tape, terms.inputs).workings.get(top.name)
+    return laid_out(text, Top(top, working), blocks)
 
 
 def made_for(blocks: Sequence[Block], fit: Mapping[str, str]) -> list[Block]:
@@ -135,7 +171,8 @@ def made_for(blocks: Sequence[Block], fit: Mapping[str, str]) -> list[Block]:
 
 def read_blocks(markdown: str, file: str, first_line: int = 1) -> tuple[list[Block], list[Slip]]:
     """The blocks of a page as they are written, and what is wrong with those that are left out."""
-    read = _read_fences(scan(markdown, first_line), file)
+    text = Text.written(markdown, first_line)
+    read = _read_fences(scan(text.markdown, text.numbers), file)
     return [block for block, _ in read.blocks], read.slips
 
 
@@ -151,12 +188,12 @@ class _Read:
     faulty: dict[int, str] = field(default_factory=dict)
 
 
-def _read_fences(found: Scan, file: str) -> _Read:
+def _read_fences(found: Scan, file: str, most: int = MOST_BLOCKS) -> _Read:
     read = _Read()
     own = [fence for fence in found.fences if not OF_PAGE.search(fence.body)]
-    if len(own) > MOST_BLOCKS:
-        text = f"{len(own)} blocks are too many for a page; the most is {MOST_BLOCKS}"
-        read.slips.append(Slip(file, own[MOST_BLOCKS].line, text))
+    if len(own) > most:
+        text = f"{len(own)} blocks are too many for a page; the most is {most}"
+        read.slips.append(Slip(file, own[most].line, text))
         return read
     for number, fence in enumerate(found.fences):
         lines: dict[str, int] = {}
@@ -172,6 +209,10 @@ def _read_fences(found: Scan, file: str) -> _Read:
             for refusal in error.refusals:
                 line = lines.get(refusal.field or "", fence.line)
                 read.slips.append(Slip(file, line, f"calc: {refusal.message}"))
+    first = next((n for n, (block, _) in enumerate(read.blocks) if block.technique), None)
+    if first is not None and is_at_the_top(read.blocks[first][0], found):
+        block, number = read.blocks[first]
+        read.blocks[first] = drawn_at_the_top(block), number
     return read
 
 

@@ -6,6 +6,7 @@ import re
 import sys
 from collections.abc import Iterable, Iterator
 from pathlib import Path
+from textwrap import fill, indent
 from typing import NoReturn
 
 import click
@@ -13,17 +14,25 @@ import click
 from handout_engine.amounts.inputs import MEASURES, Input, declared_inputs
 from handout_engine.amounts.lengths import Length, millimetres
 from handout_engine.amounts.refusals import RefusalError, quoted
-from handout_engine.amounts.saying import Tape
 from handout_engine.bodies.measures import USUAL_SIZE
-from handout_engine.pages.fragments import PARTS
+from handout_engine.pages.blocks import PAGE
 from handout_engine.register import find_of_kind
 from handout_engine.working.technique import Technique, make
 from handout_engine.working.workings import Working
+from handout_site.usual_sections import (
+    AT_A_GLANCE,
+    SECTIONS,
+    SEW,
+    YOUR_MEASURES,
+    block_of,
+    written_out,
+)
 
 USUAL_TECHNIQUE = "gathered-ruffle"
-TAPE = Tape()
 NAME = re.compile(r"[a-z][a-z0-9-]{0,39}/[a-z][a-z0-9-]{0,59}")
 INTRODUCTION = "index"
+WIDTH = 90
+"""Of the lines of a note, in letters."""
 SHORTEST_EDGE = millimetres(150)
 """An edge at least so long is taken for the example of a ruffle on a garment."""
 
@@ -41,29 +50,31 @@ time: An evening
      have read them. Check the page without building the site: handouts check {file}
      The page Reference lists what may be written into a block. -->
 
-One or two sentences on what it is and when it is worn.
-"""
+One or two sentences on what it is and when it is worn."""
 
-SECTIONS: tuple[tuple[str, str, tuple[str, ...]], ...] = (
-    ("At a glance", "What to buy; say also whom it is for, how much practice it takes, how long.",
-     ("supplies",)),
-    ("Your measures", "Say where to hold the tape. The table lists what the page was made with.",
-     ("measures",)),
-    ("Before you cut", "A trial on the very cloth that will be used.", ("sample",)),
-    ("Cut", "The cut list, how the pieces lie on the cloth, and all further drawings.",
-     ("cuts", "marks", "layout", "drawing")),
-    ("Sew", "The steps, in sewing order, with what to measure before going on.",
-     ("steps", "chart")),
-)  # fmt: skip
-"""Each section of a handout, what belongs into it, and the parts shown there, if there are any."""
+SECTIONS_COME = """\
+<!-- The block above does not say what it shows. So the usual sections come by themselves, as far as
+     there is something to show in them:
+{sections}
+     To say something in one of them, write its heading and your words, as here. Headings of your
+     own, such as Variations, stand where you put them. -->"""
+
+GLANCE = """\
+- **For:** whom it is for, and where it is worn.
+- **Practice:** what one must have done before."""
+
+ONE_LIST = """\
+<!-- A block of yours in a section takes the place of what would stand there: this list is for all
+     blocks of the page. -->"""
 
 VALUE = """\
+<!-- Say where to hold the tape. -->
+
 <!-- A value in running text. Write no number by hand that hangs on a measure. -->
 
-{label}: {{{{ {reference} }}}}.
-"""
+{label}: {{{{ {reference} }}}}."""
 
-RUFFLE = """
+RUFFLE = """\
 ### {label}, with a ruffle
 
 <!-- A technique takes its measure from the garment by name, and so follows every size. -->
@@ -73,30 +84,7 @@ technique: gathered-ruffle
 name: ruffle
 edge: garment.{edge}
 show: [finished, cuts, steps]
-```
-"""
-
-SIZES = """
-## Other sizes
-
-<!-- The same values at every size of the range; each size has a page of its own as well. -->
-
-```calc
-of: garment
-show: [sizes]
-```
-"""
-
-CLOSING = """
-## Where the numbers come from
-
-<!-- Cautions and sources come at the end by themselves, unless blocks place them (of: page). -->
-
-```calc
-of: {name}
-show: [numbers]
-```
-"""
+```"""
 
 
 @click.command("new")
@@ -124,25 +112,24 @@ def new(name: str, technique: str | None, garment: str | None, folder: Path) -> 
 def starting_page(
     name: str, technique: type[Technique], file: str, *, is_garment: bool = False
 ) -> str:
-    """The Markdown of a new handout: one block of a technique or garment, its parts by section."""
+    """The Markdown of a new handout: one block at its top, and the sections with words to write."""
     title = name.rpartition("/")[2].replace("-", " ").capitalize()
     block = "garment" if is_garment else technique.key().rpartition("-")[2]
     working = make(technique, {}).work()
-    parts = [OPENING.format(title=title, file=file)]
-    parts.append(_block(technique, block, is_garment=is_garment))
-    for heading, note, names in SECTIONS:
-        shown = [name for name in names if PARTS[name].make(working, TAPE, block) is not None]
-        if not shown:
-            continue
-        parts.append(f"\n## {heading}\n\n<!-- {note} -->\n")
-        if heading == "Your measures":
-            parts.append(f"\n{_value(working, block)}")
-        of = "page" if is_garment and "supplies" in shown else block
-        parts.append(f"\n```calc\nof: {of}\nshow: [{', '.join(shown)}]\n```\n")
+    glance, sewing = [GLANCE], []
     if is_garment:
-        parts.extend((_ruffle(working), SIZES))
-    parts.append(CLOSING.format(name=block))
-    return "".join(parts)
+        glance += [ONE_LIST, block_of(PAGE, ("supplies",))]
+        sewing = _ruffle(working)
+    listed = fill(", ".join(section.heading for section in SECTIONS) + ".", WIDTH)
+    parts = [
+        OPENING.format(title=title, file=file),
+        _block(technique, block, is_garment=is_garment),
+        SECTIONS_COME.format(sections=indent(listed, " " * 5)),
+        written_out(AT_A_GLANCE, glance),
+        written_out(YOUR_MEASURES, [_value(working, block)]),
+        *([written_out(SEW, sewing)] if sewing else []),
+    ]
+    return "\n\n".join(parts) + "\n"
 
 
 def _block(technique: type[Technique], name: str, *, is_garment: bool) -> str:
@@ -154,8 +141,7 @@ def _block(technique: type[Technique], name: str, *, is_garment: bool) -> str:
                   "sizes: 50 to 98"]  # fmt: skip
     lines.append("# What is left out keeps its usual measure. To change one, take its # away:")
     lines.extend(_notes(declared_inputs(technique)))
-    lines.append("show: [finished]")
-    return "\n```calc\n" + "\n".join(lines) + "\n```\n"
+    return "\n".join(["```calc", *lines, "```"])
 
 
 def _notes(inputs: Iterable[Input]) -> Iterator[str]:
@@ -172,13 +158,13 @@ def _value(working: Working, block: str) -> str:
     return VALUE.format(label=label, reference=f"{block}.{value.name}")
 
 
-def _ruffle(working: Working) -> str:
+def _ruffle(working: Working) -> list[str]:
     """A technique on one of the garment's edges; nothing where it has none long enough."""
     for value in working.values.values():
         if value.name.endswith("_edge") and value.length >= SHORTEST_EDGE:
             label = value.label[:1].upper() + value.label[1:]
-            return RUFFLE.format(label=label, edge=value.name)
-    return ""
+            return [RUFFLE.format(label=label, edge=value.name)]
+    return []
 
 
 def _refuse_name(name: str) -> None:

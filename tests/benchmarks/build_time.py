@@ -34,7 +34,7 @@ from handout_engine.amounts.lengths import Length
 from handout_engine.amounts.refusals import RefusalError, RefusalsError
 from handout_engine.register import find, technique_keys
 from handout_engine.working.technique import make
-from handout_site.closing import with_closing_parts
+from handout_site.fences import scan
 from handout_site.paper import with_notes
 from handout_site.reading import Terms, read_handout
 from small_sites import GUILD, Built, SmallSite, build_with
@@ -165,11 +165,10 @@ def can_be_sewn(key: str, measures: dict[str, str]) -> bool:
 
 def worked_out(text: str) -> str:
     """A page with each block and value replaced by its own HTML."""
-    whole = with_closing_parts(text)
-    handout = read_handout(whole, "page.md", Terms())
+    handout = read_handout(text, "page.md", Terms())
     assert handout.slips == [], handout.slips
-    lines: list[str | None] = list(whole.split("\n"))
-    for number, fence in enumerate(handout.fences):
+    lines: list[str | None] = list(handout.markdown.split("\n"))
+    for number, fence in enumerate(scan(handout.markdown).fences):
         start, length = fence.line - 1, fence.body.count("\n") + 3
         lines[start : start + length] = [handout.fragment(number), *[None] * (length - 1)]
     plain = "\n".join(line for line in lines if line is not None)

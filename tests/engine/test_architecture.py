@@ -11,11 +11,36 @@ from handout_engine.register import find, keys
 PLUGINS = Path(__file__).parents[2] / "plugins"
 ENGINE = PLUGINS / "handout_engine"
 LONGEST = 300
-PURE = set(
-    "__future__ abc ast bisect collections contextlib dataclasses decimal difflib enum fractions "
-    "functools graphlib heapq importlib itertools json math numbers operator pkgutil re string "
-    "textwrap types typing unicodedata xml".split()
-)
+PURE = {
+    "__future__",
+    "abc",
+    "ast",
+    "bisect",
+    "collections",
+    "contextlib",
+    "dataclasses",
+    "decimal",
+    "difflib",
+    "enum",
+    "fractions",
+    "functools",
+    "graphlib",
+    "heapq",
+    "importlib",
+    "itertools",
+    "json",
+    "math",
+    "numbers",
+    "operator",
+    "pkgutil",
+    "re",
+    "string",
+    "textwrap",
+    "types",
+    "typing",
+    "unicodedata",
+    "xml",
+}
 BEYOND = {"amounts/units.py": {"pint"}}
 ONE_PLACE = {
     # finds the technique modules in the rooms of their families, by name

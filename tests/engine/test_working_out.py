@@ -69,6 +69,10 @@ class Cuff(Technique):
     def ring_only(self) -> Length | None:
         return self.band if self.ends == "ring" else None
 
+    @value("as deep as the seam", basis=PRACTICE)
+    def usual_depth(self) -> Length:
+        return self.cut_width
+
     @value("this way")
     def this_way(self) -> Length:
         return self.other_way + self.band
@@ -123,6 +127,10 @@ def test_what_is_only_another_name_rests_on_what_that_rests_on():
     assert Cuff(band=inches("1/4"), ends="ring").find("ring_only").basis == GIVEN
     assert Cuff(band=inches("1/4")).find("seam").basis == PRACTICE
     assert Cuff(band=inches("1/4")).find("cut_width").basis == GEOMETRY
+
+
+def test_what_is_made_as_large_as_another_by_habit_rests_on_the_habit():
+    assert Cuff().find("usual_depth").basis == PRACTICE
 
 
 def test_a_value_is_worked_out_when_it_is_asked_for_and_once():

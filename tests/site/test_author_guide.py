@@ -109,11 +109,17 @@ def test_the_site_of_each_scenario_builds_strictly(tmp_path, scenario):
     assert (built.folder / "wardrobe").is_dir() == (scenario == "our-baby")
 
 
+def fields(text: str) -> set[str]:
+    """The blocks of a page without what they show."""
+    return {re.sub(r"\nshow: .*", "", fence.body) for fence in scan(text).fences}
+
+
 def test_a_block_that_the_guide_works_out_is_the_one_that_it_shows():
-    live = [fence.body for page in PAGES for fence in scan(page.read_text(encoding="utf-8")).fences]
-    shown = [fence.body for name in HANDOUTS for fence in scan(examples()[name]).fences]
-    assert live
-    assert set(live) <= set(shown)
+    """All but what it shows: at the top of a page that need not be said."""
+    live = [fields(page.read_text(encoding="utf-8")) for page in PAGES]
+    shown = [fields(examples()[name]) for name in HANDOUTS]
+    assert any(live)
+    assert set().union(*live) <= set().union(*shown)
 
 
 def test_the_slip_of_a_handout_is_said_as_it_is():

@@ -46,7 +46,7 @@ def test_the_page_of_every_technique_and_garment_has_nothing_to_mend(key):
     for number in range(len(handout.fences)):
         assert re.sub("<[^>]*>", "", handout.fragment(number)).strip(), "an empty section"
     for heading in ("At a glance", "Your measures", "Sew", "Where the numbers come from"):
-        assert f"## {heading}\n" in text
+        assert f"## {heading}\n" in handout.markdown
 
 
 @pytest.mark.parametrize("key", register.keys())
@@ -96,8 +96,15 @@ def test_it_writes_a_page_that_check_and_a_strict_build_accept(tmp_path, words, 
 
 def test_a_garment_s_page_has_every_size_and_a_ruffle_on_its_edge():
     text = text_of("slip")
-    assert "sizes: 50 to 98" in text and "of: garment\nshow: [sizes]" in text
+    assert "sizes: 50 to 98" in text
+    assert "of: garment\nshow: [sizes]" in read_handout(text, "page.md", Terms()).markdown
     assert "edge: garment.neck_edge" in text
+
+
+def test_it_leaves_the_usual_sections_to_the_page():
+    text = text_of("gathered-ruffle")
+    assert "show:" not in text
+    assert re.findall("^## (.*)$", text, re.MULTILINE) == ["At a glance", "Your measures"]
 
 
 def test_it_never_overwrites(folder):

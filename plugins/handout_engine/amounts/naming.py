@@ -7,10 +7,10 @@ from typing import Any, TypeVar, cast
 
 from handout_engine.amounts.angles import Angle
 from handout_engine.amounts.expressions import Word, of, tell
-from handout_engine.amounts.lengths import Area, Length, from_float
+from handout_engine.amounts.lengths import ZERO, Area, Length, from_float
 from handout_engine.amounts.numbers import Count, Ratio
 from handout_engine.amounts.saying import Amount, Saying
-from handout_engine.amounts.sources import GIVEN, Basis
+from handout_engine.amounts.sources import GEOMETRY, GIVEN, Basis
 from handout_engine.amounts.values import Sentence, Value
 
 LONGEST_PART = 2**40
@@ -80,7 +80,12 @@ K = TypeVar("K", Length, Count, Ratio, Angle)
 def constant(label: str, amount: K, basis: Basis) -> K:
     """A figure of the trade that formulas speak of by its label."""
     said = as_said(amount)
-    return cast(K, named(said, Value(label.replace(" ", "_"), label, said, basis)))
+    saying = Saying.DEGREES if isinstance(amount, Angle) else Saying.NEAREST
+    return cast(K, named(said, Value(label.replace(" ", "_"), label, said, basis, saying=saying)))
+
+
+NOTHING = constant("nothing", ZERO, GEOMETRY)
+"""The nothing of `at least nothing`."""
 
 
 def spoken(words: tuple[Word, ...]) -> Sentence:

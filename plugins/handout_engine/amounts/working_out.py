@@ -123,10 +123,11 @@ class Holder:
         basis = told.basis
         if made is not None and basis.ground in OF_NO_FORMULA:
             basis = GEOMETRY
-        # What was chosen by the technique among several rests on the reason for choosing so.
-        chosen = bool(heard) and basis != GEOMETRY
-        if made is not None and isinstance(made.only, Value) and not chosen:
-            basis = made.only.basis
+        only = made.only if made is not None else None
+        # What was chosen among several, or set equal to what was worked out before, rests on the
+        # reason for doing so; what is handed on as it is rests on what that rests on.
+        if isinstance(only, Value) and (basis == GEOMETRY or not (heard or only.formula)):
+            basis = only.basis
         since = [word for because in heard for word in (", and ", *because.words)][1:]
         return Value(
             self.whole_name(asked.name),
@@ -161,8 +162,9 @@ class Holder:
 
     def find(self, name: str) -> Value | None:
         """A value by its whole name, worked out; None where there is none of that name."""
-        if name in self.declared:
-            return self.result(self.declared[name]).value
+        own = self.result(self.declared[name]).value if name in self.declared else None
+        if own is not None:
+            return own
         for held in self.made_groups():
             if name.startswith(held.prefix) and name.endswith(held.suffix):
                 inside = held.find(name.removeprefix(held.prefix).removesuffix(held.suffix))

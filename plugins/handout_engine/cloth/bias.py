@@ -131,8 +131,9 @@ def usable_lengths(across: Length, along: Length, width: Length) -> list[float]:
         begins, ends = step * number, step * (number + 1)
         middle = (begins + ends) / 2
         centre = min(middle, a, c, a + c - middle)
-        trimmed = fsum(min(ends - corner, corner - begins) for corner in (a, c)
-                      if begins < corner < ends)  # fmt: skip
+        trimmed = fsum(
+            min(ends - corner, corner - begins) for corner in (a, c) if begins < corner < ends
+        )
         lengths.append(max(0.0, centre - trimmed) * sqrt(2))
     return lengths
 

@@ -2,15 +2,21 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable, Sequence
-from dataclasses import dataclass
+from abc import abstractmethod
+from collections.abc import Sequence
+from functools import cached_property
+from typing import ClassVar
 
+from handout_engine.amounts.angles import ROOT_OF_TWO
+from handout_engine.amounts.declaring import check, group, value
+from handout_engine.amounts.expressions import unheard
 from handout_engine.amounts.inputs import CLOTH, SEWING, length
 from handout_engine.amounts.lengths import Length, total
+from handout_engine.amounts.numbers import Count
 from handout_engine.amounts.refusals import RefusalError
 from handout_engine.amounts.saying import Tape
 from handout_engine.amounts.sources import LAYOUT, PRACTICE
-from handout_engine.amounts.values import Value
+from handout_engine.amounts.working_out import Group
 from handout_engine.cloth.bias import (
     Band,
     Enough,
@@ -20,17 +26,20 @@ from handout_engine.cloth.bias import (
     fewest_joined,
     fewest_whole,
     gives_whole,
-    join_take_up,
     joins_into,
     smallest_cloth_by_length,
 )
-from handout_engine.cloth.cloth import Cloth, ClothInputs, note_cloth, note_usable_width
+from handout_engine.cloth.cloth import ClothBought, ClothInputs
 from handout_engine.working.workings import Cell, Chart, Grain, Piece
 from handout_engine.working.worksheet import Worksheet
 
+TAPE = Tape(finest=32)
+
 
 class BiasClothInputs(ClothInputs):
-    """The inputs of every technique whose strips lie on the bias."""
+    """The inputs of every technique whose strips lie on the bias; `cloth_name` says of which."""
+
+    cloth_name: ClassVar[str] = "cloth"
 
     size_step = length(
         "size step",
@@ -40,6 +49,11 @@ class BiasClothInputs(ClothInputs):
         group=CLOTH,
         basis=PRACTICE,
     )
+
+    @group
+    def cloth_bought(self) -> ClothBought:
+        """The one cloth that the strips are cut from."""
+        return ClothBought(self, self.cloth_name)
 
 
 class JoinInputs(BiasClothInputs):
@@ -67,31 +81,194 @@ class BiasInputs(JoinInputs):
         basis=PRACTICE,
     )
 
+    @value("length taken by each join")
+    def join_takes(self) -> Length:
+        """The allowance of both ends, measured along the strip, which it crosses at a slant."""
+        return 2 * self.strip_allowance * ROOT_OF_TWO
 
-@dataclass(frozen=True)
-class Strips:
-    """Bias strips on their piece of cloth: all bands, and those that are used."""
+    @check
+    def a_join_leaves_some_of_the_strip(self) -> None:
+        """Refuse useful strips that a join would use up."""
+        if self.least_strip <= self.join_takes:
+            raise RefusalError(
+                f"least_strip {TAPE.say(self.least_strip)} would be used up by its join; use more "
+                f"than {TAPE.no_less(self.join_takes)}",
+                "least_strip",
+            )
 
-    across: Value
-    along: Value
-    width: Value
-    every: tuple[Band, ...]
-    used: tuple[Band, ...]
 
+class StripsOnCloth(Group):
+    """Bias strips of a width on their piece of cloth: all that lie on it, and those used."""
 
-def note_take_up(sheet: Worksheet, inputs: BiasInputs) -> Value:
-    """Note what one join takes; refuses useful strips that a join would use up."""
-    takes = join_take_up(inputs.strip_allowance)
-    if inputs.least_strip <= takes:
-        tape = Tape(finest=32)
-        raise RefusalError(
-            f"least_strip {tape.say(inputs.least_strip)} would be used up by its join; use more "
-            f"than {tape.no_less(takes)}",
-            "least_strip",
+    heading: ClassVar[str] = "With its ends on the grain"
+    """What the chart calls the length of a strip that counts."""
+
+    def __init__(self, technique: BiasClothInputs, width: Length) -> None:
+        """Take the technique that they belong to, and how wide they are cut."""
+        super().__init__()
+        self.technique, self.width = technique, width
+
+    @property
+    @abstractmethod
+    def sides(self) -> tuple[Length, Length]:
+        """How large the piece of cloth is, across and along; raises RefusalError."""
+
+    @abstractmethod
+    def chosen(self, cut: Sequence[Band]) -> Sequence[Band]:
+        """Those of the strips that are used."""
+
+    def measured(self, band: Band) -> Length:
+        """The length of a strip that counts."""
+        return band.usable
+
+    def pieces(self, band: Band) -> int:
+        """How many pieces a used strip gives."""
+        del band
+        return 1
+
+    @cached_property
+    def every(self) -> tuple[Band, ...]:
+        """All strips on the cloth; raises RefusalError where they are too many."""
+        across, along, width = (Length(each.mm) for each in (self.across, self.along, self.width))
+        return bands(across, along, width)
+
+    @cached_property
+    def used(self) -> tuple[Band, ...]:
+        """The strips that are used."""
+        with unheard():
+            return tuple(self.chosen(self.every))
+
+    @property
+    def listed(self) -> Sequence[Band]:
+        """The strips in the chart."""
+        return self.used
+
+    @value("cloth for the strips, across", basis=LAYOUT)
+    def across(self) -> Length:
+        """As little as gives the strips, once it is as short as it can be."""
+        return self.sides[0]
+
+    @value("cloth for the strips, along the selvage", basis=LAYOUT)
+    def along(self) -> Length:
+        """As little as gives the strips on cloth of this width."""
+        return self.sides[1]
+
+    @value("from line to line, along the edges of the cloth")
+    def edge_step(self) -> Length:
+        """A strip at 45 degrees takes its diagonal of the edge."""
+        return self.width * ROOT_OF_TWO
+
+    @value("whole strips from corner to corner")
+    def bands(self) -> Count:
+        """The lines run over both edges that meet in a corner."""
+        return ((self.across + self.along) / self.edge_step).rounded_down()
+
+    @value("strips used", basis=LAYOUT)
+    def strips_used(self) -> Count:
+        """The longest, as few as are enough."""
+        return Count(len(self.used))
+
+    def cut(self, sheet: Worksheet) -> None:
+        """Put their piece of cloth on the worksheet, and a chart of them."""
+        name = self.technique.cloth_name
+        sheet.pieces.append(
+            Piece(
+                f"{name} for the strips", name, 1, sheet["across"], sheet["along"], Grain.STRAIGHT
+            )
         )
-    return sheet.note(
-        "join_takes", "length taken by each join", takes, "2 × {strip_allowance} × √(2)"
-    )
+        headings = ("Strip", "Use", self.heading, "Centre line", "Shape")
+        used = {band.number for band in self.used}
+        rows = tuple(self._row(band, band.number in used) for band in self.listed)
+        sheet.charts.append(Chart("The strips, from the marked corner on", headings, rows))
+
+    def _row(self, band: Band, used: bool) -> tuple[Cell, ...]:
+        """A strip: its number, what becomes of it, its lengths and its shape."""
+        use = _use(self.pieces(band)) if used else "spare"
+        return str(band.number), use, self.measured(band), band.centre, band.shape
+
+    def smallest(self, shortest: Length, enough: Enough) -> tuple[Length, Length]:
+        """The sides of the smallest cloth that gives enough; raises RefusalError."""
+        asked = self.technique
+        usable, width, step = (
+            Length(each.mm) for each in (asked.usable_width, self.width, asked.size_step)
+        )
+        _refuse_too_long(Length(shortest.mm), usable)
+        return smallest_cloth_by_length(usable, width, step, enough)
+
+
+class JoinedStrips(StripsOnCloth):
+    """Bias strips that are joined end to end."""
+
+    technique: BiasInputs
+
+    @value("all strips used, on their centre lines", basis=LAYOUT)
+    def strips_total(self) -> Length:
+        """Before they are joined."""
+        return total(band.usable for band in self.used)
+
+    @value("strips joined end to end")
+    def joined_length(self) -> Length:
+        """There is one join less than strips."""
+        return self.strips_total - (self.strips_used - 1) * self.technique.join_takes
+
+    @value("tip that stands out at either end of a join")
+    def tip(self) -> Length | None:
+        """Ends at 45 degrees cross in their seam where the tips stand out twice the allowance."""
+        return 2 * self.technique.strip_allowance if len(self.used) > 1 else None
+
+
+class StripsForLength(JoinedStrips):
+    """Bias strips that join into a wanted length, from as little cloth as will do."""
+
+    def __init__(self, technique: BiasInputs, width: Length, wanted: Length) -> None:
+        """Take besides how long the joined strip must be."""
+        super().__init__(technique, width)
+        self.wanted = Length(wanted.mm)
+        self.least = Length(min(technique.least_strip.mm, wanted.mm))
+
+    @cached_property
+    def sides(self) -> tuple[Length, Length]:
+        """The smallest that give enough."""
+        return self.smallest(self.least, self._join_into_it)
+
+    def _join_into_it(self, usable: Sequence[float]) -> bool:
+        return joins_into(usable, self.least, self.wanted, self.technique.join_takes)
+
+    def chosen(self, cut: Sequence[Band]) -> Sequence[Band]:
+        """The fewest that are long enough together."""
+        takes = Length(self.technique.join_takes.mm)
+        return fewest_joined(useful(cut, self.least), self.wanted, takes)
+
+
+class StripsForPieces(StripsOnCloth):
+    """Bias strips cut again into whole pieces without a join, from as little cloth as will do."""
+
+    heading = "With its ends cut square"
+
+    def __init__(self, technique: BiasClothInputs, width: Length, wanted: Pieces) -> None:
+        """Take besides the pieces that are wanted."""
+        super().__init__(technique, width)
+        self.wanted = wanted
+
+    def measured(self, band: Band) -> Length:
+        """What is left between square ends."""
+        return self.wanted.squared(band)
+
+    def pieces(self, band: Band) -> int:
+        """How many whole ones it gives."""
+        return self.wanted.of(band)
+
+    @cached_property
+    def sides(self) -> tuple[Length, Length]:
+        """The smallest that give enough."""
+        return self.smallest(self.wanted.least, self._give_them)
+
+    def _give_them(self, usable: Sequence[float]) -> bool:
+        return gives_whole(usable, self.wanted)
+
+    def chosen(self, cut: Sequence[Band]) -> Sequence[Band]:
+        """The fewest that give all pieces."""
+        return fewest_whole(useful(cut, self.wanted.least), self.wanted)
 
 
 def useful(cut: Sequence[Band], least: Length) -> list[Band]:
@@ -99,168 +276,16 @@ def useful(cut: Sequence[Band], least: Length) -> list[Band]:
     return [band for band in cut if band.usable >= least]
 
 
-def note_joined_strips(
-    sheet: Worksheet, inputs: BiasInputs, width: Value, wanted: Value, name: str
-) -> Strips:
-    """Strips that join into the wanted length, from as little cloth as will do; with its cloth."""
-    takes = note_take_up(sheet, inputs)
-
-    least = min(inputs.least_strip, wanted.length)
-    strips = _note_strips(
-        sheet,
-        inputs,
-        width,
-        Search(
-            least,
-            lambda usable: joins_into(usable, least, wanted.length, takes.length),
-            lambda cut: fewest_joined(useful(cut, least), wanted.length, takes.length),
-        ),
-        name,
-    )
-    note_joined(sheet, strips, strips.used)
-    return strips
-
-
-def note_joined(sheet: Worksheet, strips: Strips, listed: Sequence[Band]) -> Value:
-    """Note what the used strips give together, and list some; returns their joined length."""
-    count = sheet.note("strips_used", "strips used", len(strips.used), "", basis=LAYOUT)
-    sheet.note(
-        "strips_total",
-        "all strips used, on their centre lines",
-        total(band.usable for band in strips.used),
-        "",
-        basis=LAYOUT,
-    )
-    joined = sheet["strips_total"].length - (count.whole - 1) * sheet["join_takes"].length
-    chart = Listed("With its ends on the grain", _on_grain, _one)
-    _add_chart(sheet, strips, listed, chart)
-    return sheet.note(
-        "joined_length",
-        "strips joined end to end",
-        joined,
-        "{strips_total} - ({strips_used} - 1) × {join_takes}",
-    )
-
-
-def note_whole_strips(
-    sheet: Worksheet, inputs: BiasClothInputs, width: Value, wanted: Pieces, name: str
-) -> Strips:
-    """Strips cut again into whole pieces without a join, from as little cloth as will do."""
-    search = Search(
-        wanted.least,
-        lambda usable: gives_whole(usable, wanted),
-        lambda cut: fewest_whole(useful(cut, wanted.least), wanted),
-    )
-    strips = _note_strips(sheet, inputs, width, search, name)
-    sheet.note("strips_used", "strips used", len(strips.used), "", basis=LAYOUT)
-    chart = Listed("With its ends cut square", wanted.squared, wanted.of)
-    _add_chart(sheet, strips, strips.used, chart)
-    return strips
-
-
-@dataclass(frozen=True)
-class Search:
-    """What strips are looked for: the shortest, when they are enough, which of them are used."""
-
-    shortest: Length
-    enough: Enough
-    chosen: Callable[[Sequence[Band]], Sequence[Band]]
-
-
-def _note_strips(
-    sheet: Worksheet, inputs: BiasClothInputs, width: Value, search: Search, name: str
-) -> Strips:
-    cloth = inputs.cloth()
-    usable = note_usable_width(sheet, cloth)
-    _refuse_too_long(search.shortest, usable.length)
-    across, along = smallest_cloth_by_length(
-        usable.length, width.length, inputs.size_step, search.enough
-    )
-    sheet.note("across", "cloth for the strips, across", across, "", basis=LAYOUT)
-    sheet.note("along", "cloth for the strips, along the selvage", along, "", basis=LAYOUT)
-    strips = note_bands(sheet, width, search.chosen)
-    add_cloth(sheet, cloth, name)
-    return strips
-
-
 def _refuse_too_long(shortest: Length, usable: Length) -> None:
     """No strip is longer than the diagonal across the cloth, however long that is."""
     longest = diagonal(usable)
     if shortest > longest:
-        tape = Tape(finest=32)
         raise RefusalError(
-            f"cloth {tape.say(usable)} wide between its selvages gives no strip of "
-            f"{tape.both(shortest)} without a join; the longest is {tape.no_more(longest)}: use "
+            f"cloth {TAPE.say(usable)} wide between its selvages gives no strip of "
+            f"{TAPE.both(shortest)} without a join; the longest is {TAPE.no_more(longest)}: use "
             "wider cloth, or shorter strips",
             "cloth_width",
         )
-
-
-def note_bands(
-    sheet: Worksheet, width: Value, chosen: Callable[[Sequence[Band]], Sequence[Band]]
-) -> Strips:
-    """Note how the bands lie on the cloth whose size is noted; `chosen` picks those used."""
-    across, along = sheet["across"], sheet["along"]
-    every = bands(across.length, along.length, width.length)
-    sheet.note(
-        "edge_step",
-        "from line to line, along the edges of the cloth",
-        diagonal(width.length),
-        "{width} × √(2)",
-        width=width,
-    )
-    sheet.note(
-        "bands",
-        "whole strips from corner to corner",
-        len(every),
-        "({across} + {along}) / {edge_step}, rounded down",
-        across=across,
-        along=along,
-    )
-    return Strips(across, along, width, every, tuple(chosen(every)))
-
-
-def add_cloth(sheet: Worksheet, cloth: Cloth, name: str) -> None:
-    """The piece of cloth from which the strips are cut, and what to buy for it."""
-    sheet.pieces.append(
-        Piece(f"{name} for the strips", name, 1, sheet["across"], sheet["along"], Grain.STRAIGHT)
-    )
-    note_cloth(sheet, name, cloth)
-
-
-def _one(band: Band) -> int:
-    del band
-    return 1
-
-
-def _on_grain(band: Band) -> Length:
-    return band.usable
-
-
-@dataclass(frozen=True)
-class Listed:
-    """How strips are listed: the length that counts, under its heading, and the pieces it gives."""
-
-    heading: str
-    measured: Callable[[Band], Length]
-    pieces: Callable[[Band], int]
-
-
-def _add_chart(sheet: Worksheet, strips: Strips, listed: Sequence[Band], how: Listed) -> None:
-    """Each strip: its number, what becomes of it, its lengths and its shape."""
-    used = {band.number: how.pieces(band) for band in strips.used}
-    rows: list[tuple[Cell, ...]] = [
-        (
-            str(band.number),
-            _use(used.get(band.number, 0)),
-            how.measured(band),
-            band.centre,
-            band.shape,
-        )
-        for band in listed
-    ]
-    headings = ("Strip", "Use", how.heading, "Centre line", "Shape")
-    sheet.charts.append(Chart("The strips, from the marked corner on", headings, tuple(rows)))
 
 
 def _use(pieces: int) -> str:

@@ -2,24 +2,17 @@
 
 from __future__ import annotations
 
+from handout_engine.amounts.declaring import check, value
 from handout_engine.amounts.inputs import length
 from handout_engine.amounts.lengths import Length, millimetres
-from handout_engine.amounts.values import Value
+from handout_engine.amounts.refusals import RefusalError
+from handout_engine.amounts.saying import Saying, Tape
 from handout_engine.bodies.measures import measured
 from handout_engine.drafting.block import BlockInputs
-from handout_engine.drafting.clearances import refuse_too_narrow
-from handout_engine.working.worksheet import Worksheet
 
+TAPE = Tape(finest=32)
 HAND_ROOM = millimetres(40)
 """What the end of a sleeve measures at least beyond the wrist, for the hand to pass."""
-
-
-class ArmInputs(BlockInputs):
-    """The measures of every garment with sleeves."""
-
-    arm_length = measured("arm_length")
-    upper_arm = measured("upper_arm")
-    wrist = measured("wrist")
 
 
 def sleeve_trim() -> Length:
@@ -28,14 +21,32 @@ def sleeve_trim() -> Length:
     return length("trim at the sleeve end", words, "0 cm", ("0 cm", "10 cm"))
 
 
-def note_sleeve_edge(sheet: Worksheet, limb: Value) -> Value:
-    """Note the finished edge of a sleeve that ends at the wrist or on the arm.
+class ArmInputs(BlockInputs):
+    """The measures of every garment with sleeves; each declares the ease at their ends."""
 
-    Speaks of the inputs wrist and sleeve_end_ease; refuses what the hand does not pass.
-    """
-    edge = sheet.note("sleeve_edge", "finished edge at the end of one sleeve",
-                      limb.length + sheet["sleeve_end_ease"].length,
-                      "{limb} + {sleeve_end_ease}", limb=limb)  # fmt: skip
-    words = ("the hand", "the end of the sleeve")
-    refuse_too_narrow(edge.length, sheet["wrist"].length, HAND_ROOM, words, "sleeve_end_ease")
-    return edge
+    arm_length = measured("arm_length")
+    upper_arm = measured("upper_arm")
+    wrist = measured("wrist")
+
+    sleeve_end_ease: Length
+
+    @property
+    def limb(self) -> Length:
+        """What the end of the sleeve goes round."""
+        return self.wrist
+
+    @value("finished edge at the end of one sleeve")
+    def sleeve_edge(self) -> Length:
+        """So loose that the hand passes and the arm is not marked."""
+        return self.limb + self.sleeve_end_ease
+
+    @check
+    def the_hand_passes_the_sleeve(self) -> None:
+        """Refuse the end of a sleeve that a hand does not pass."""
+        needed = self.wrist + HAND_ROOM
+        if self.sleeve_edge < needed:
+            raise RefusalError(
+                f"the hand needs {TAPE.both(needed, Saying.UP)} and the end of the sleeve is only "
+                f"{TAPE.both(self.sleeve_edge)}; give it at least that, or let it open",
+                "sleeve_end_ease",
+            )

@@ -7,11 +7,11 @@ differ in the depth of the neck only. The factors are common practice, and input
 from __future__ import annotations
 
 from collections.abc import Mapping
-from dataclasses import replace
 from fractions import Fraction
 from math import atan, pi
 from typing import ClassVar
 
+from handout_engine.amounts.declaring import check, drafted, value
 from handout_engine.amounts.inputs import SEWING, length, length_by_choice, ratio
 from handout_engine.amounts.lengths import Length, from_float, millimetres
 from handout_engine.amounts.numbers import Ratio, smaller
@@ -22,26 +22,23 @@ from handout_engine.amounts.sources import DRAWN, PRACTICE
 from handout_engine.amounts.ways_out import at_most, more_than, ways, would_be
 from handout_engine.bodies.measures import LENGTHS, measured
 from handout_engine.drafting.body_block import TIGHTEST, BodyBlock
-from handout_engine.drafting.curves import (
-    radius,
-    run,
-    solved,
-)
-from handout_engine.drafting.garment import Garment
+from handout_engine.drafting.curves import radius, run, solved
+from handout_engine.drafting.pieces import DraftedGarment
 from handout_engine.geometry.points import Point
-from handout_engine.working.worksheet import Worksheet
 
 TAPE = Tape(finest=32)
 DEEPEST = Fraction(5, 2)
 """The deepest neck, for each unit of half its width: a deeper one can hardly be bound or faced."""
 LEAST_SHOULDER = millimetres(20)
-SPARE = 1.02
-"""What the radius is drawn larger by, since a row of points turns a little tighter."""
+LEAST_ARMHOLE = millimetres(30)
+"""How deep an armhole is at least below the end of the shoulder: common practice."""
 MOST_LEAN = 35 * pi / 180
 """An armhole follows a side that leans to its square so far; beyond, it would hang below it."""
+SPARE = 1.02
+"""What the radius is drawn larger by, since a row of points turns a little tighter."""
 
 
-class BlockInputs(Garment):
+class BlockInputs(DraftedGarment):
     """The inputs of every garment that is drafted on the body block.
 
     `eases` of a garment are its usual chest ease at size 50, and from size 68 on; between the
@@ -126,71 +123,153 @@ class BlockInputs(Garment):
             "shoulder_drop": millimetres(15) + (body - LENGTHS["50"]) * Fraction(5, 480),
         }
 
+    @value("chest of the garment")
+    def finished_chest(self) -> Length:
+        """So much wider than the baby that she can move and breathe."""
+        return self.chest + self.chest_ease
 
-class SleevelessInputs(BlockInputs):
-    """The inputs of a garment without sleeves, whose armhole lies higher."""
+    @value("a quarter of the garment's chest")
+    def quarter_chest(self) -> Length:
+        """The width of one half of front or back."""
+        return self.finished_chest / 4
 
-    armhole_ease = length(
-        "armhole ease",
-        "Added to a quarter of the chest for the depth of the armhole, "
-        "1 cm less than where a sleeve is set in.",
-        "5 mm",
-        ("0 cm", "8 cm"),
-        basis=PRACTICE,
-    )
+    @value("neck edge")
+    def neck_edge(self) -> Length:
+        """It lies a little outside the base of the neck."""
+        return self.neck + self.neck_ease
 
+    @value("half the width of the neck", basis=DRAWN)
+    def neck_half_width(self) -> Length:
+        """At this width the curves of the neck are as long as its edge."""
+        end, drop, back = (
+            float(each) for each in (self.shoulder_end, self.neck_drop, self.back_neck_depth)
+        )
+        shoulder, tightest = (end, float(self.shoulder_drop)), self._tightest
 
-def note_block(sheet: Worksheet, garment: BlockInputs) -> BodyBlock:
-    """Note the block's figures, and draft it; raises RefusalError where it cannot be."""
-    chest = sheet.note("finished_chest", "chest of the garment",
-                       garment.chest + garment.chest_ease, "{chest} + {chest_ease}")  # fmt: skip
-    quarter = sheet.note("quarter_chest", "a quarter of the garment's chest",
-                         chest.length / 4, "{finished_chest} / 4")  # fmt: skip
-    neck = sheet.note("neck_edge", "neck edge", garment.neck + garment.neck_ease,
-                      "{neck} + {neck_ease}")  # fmt: skip
-    half = _neck_half(garment, neck.mm)
-    sheet.note("neck_half_width", "half the width of the neck", half, "", basis=DRAWN)
-    front = sheet.note("front_neck_depth", "depth of the front neck", half + garment.neck_drop,
-                       "{neck_half_width} + {neck_drop}")  # fmt: skip
-    end = sheet.note("shoulder_end", "from the centre to the end of the shoulder",
-                     garment.shoulder_breadth * garment.shoulder_share,
-                     "{shoulder_breadth} × {shoulder_share}", basis=PRACTICE)  # fmt: skip
-    depth = sheet.note("armhole_depth", "from the neck point down to the underarm",
-                       garment.chest / 4 + garment.armhole_ease,
-                       "{chest} / 4 + {armhole_ease}", basis=PRACTICE)  # fmt: skip
-    _refuse_too_deep(garment, half)
-    _check(garment, half, end.length, quarter.length, depth.length)
-    block = BodyBlock(
-        quarter.mm,
-        float(half),
-        front.mm,
-        float(garment.back_neck_depth),
-        (end.mm, float(garment.shoulder_drop)),
-        depth.mm,
-        _tightest(garment),
-    )
-    _refuse_tight_neck(garment, block)
-    along = from_float(run((block.neck_point, block.shoulder)))
-    sheet.note("shoulder_seam", "shoulder seam", along, "", basis=DRAWN)
-    return block
+        def around(half: float) -> float:
+            return BodyBlock(0, half, half + drop, back, shoulder, 0, tightest).neckline
 
+        try:
+            return from_float(solved(around, float(self.neck_edge), 1.0, end - 1.0))
+        except ValueError:
+            raise RefusalError(
+                f"a neck edge of {TAPE.both(self.neck_edge)} cannot be drawn between the "
+                f"shoulders, which end {TAPE.both(self.shoulder_end)} from the centre, with "
+                f"neck_drop {TAPE.say(self.neck_drop)}; give neck_ease less for a smaller neck, or "
+                "neck_drop and back_neck_depth less for a shallower one",
+                "neck_ease",
+            ) from None
 
-def note_armhole(sheet: Worksheet, block: BodyBlock, side: Point = (0.0, 1.0)) -> BodyBlock:
-    """Note the armhole's length and return the block with it, square to the side seam.
+    @check
+    def the_neck_is_not_too_deep_for_its_width(self) -> None:
+        """Refuse a neck whose curve at the fold would be tighter than its allowance."""
+        half, most = self.neck_half_width, self.neck_half_width * DEEPEST
+        for name, given, allowed in (
+            ("back_neck_depth", self.back_neck_depth, most),
+            ("neck_drop", self.neck_drop, most - half),
+        ):
+            if given > allowed:
+                raise RefusalError(
+                    f"the neck would be only {TAPE.both(2 * half)} wide for its depth; use "
+                    f"{ways(at_most(self, name, allowed), 'more neck_ease')}",
+                    name,
+                )
 
-    `side` is how far the side runs outward and down, so that the armhole runs on without a notch
-    where front and back are joined there.
-    """
-    across, down = side
-    lean = atan(across / down) if down > 0 else 0.0
-    leaning = replace(block, lean=max(-MOST_LEAN, min(MOST_LEAN, lean)))
-    sheet.note("armhole_edge", "one armhole, front and back", from_float(2 * run(leaning.armhole)),
-               "", basis=DRAWN)  # fmt: skip
-    return leaning
+    @value("depth of the front neck")
+    def front_neck_depth(self) -> Length:
+        """Deeper than it is half wide, since the neck leans forward."""
+        return self.neck_half_width + self.neck_drop
 
+    @value("from the centre to the end of the shoulder", basis=PRACTICE)
+    def shoulder_end(self) -> Length:
+        """A little less than half the shoulder breadth, which is measured over both arms."""
+        return self.shoulder_breadth * self.shoulder_share
 
-def _tightest(garment: BlockInputs) -> float:
-    return SPARE * max(TIGHTEST, float(garment.seam_allowance))
+    @check
+    def the_shoulder_is_long_enough(self) -> None:
+        """Refuse a neck that leaves next to no shoulder beside it."""
+        seam = self.shoulder_end - self.neck_half_width
+        if seam < LEAST_SHOULDER:
+            raise RefusalError(
+                f"the shoulder seam {would_be(seam, 'long')}, less than "
+                f"{TAPE.both(LEAST_SHOULDER)}; give neck_ease or the neck less, or shoulder_share "
+                "more",
+                "neck_ease",
+            )
+
+    @check
+    def the_shoulder_ends_before_the_side(self) -> None:
+        """Refuse a shoulder as wide as the chest."""
+        end = self.shoulder_end
+        if end >= self.quarter_chest:
+            wider = more_than(
+                self, "chest_ease", 4 * end - self.chest, "a chest_ease of more than {}"
+            )
+            raise RefusalError(
+                f"the shoulder reaches {TAPE.both(end)} from the centre, beyond the side at "
+                f"{TAPE.both(self.quarter_chest)}; use {ways(wider, 'less shoulder_share')}",
+                "chest_ease",
+            )
+
+    @value("from the neck point down to the underarm", basis=PRACTICE)
+    def armhole_depth(self) -> Length:
+        """It grows with the chest, which is easier to measure."""
+        return self.chest / 4 + self.armhole_ease
+
+    @check
+    def the_arm_has_room(self) -> None:
+        """Refuse an armhole that hardly reaches below the shoulder."""
+        deep = self.armhole_depth - self.shoulder_drop
+        if deep <= LEAST_ARMHOLE:
+            raise RefusalError(
+                f"the armhole {would_be(deep, 'deep')}; use more armhole_ease, or less "
+                "shoulder_drop",
+                "armhole_ease",
+            )
+
+    @property
+    def side_below(self) -> Point:
+        """How far the side runs outward and down below the underarm."""
+        return (0.0, 1.0)
+
+    @property
+    def _lean(self) -> float:
+        """The angle of the side, to which an armhole is square.
+
+        So it runs on without a notch where front and back are joined.
+        """
+        across, down = self.side_below
+        lean = atan(across / down) if down > 0 else 0.0
+        return max(-MOST_LEAN, min(MOST_LEAN, lean))
+
+    @property
+    def _tightest(self) -> float:
+        return SPARE * max(TIGHTEST, float(self.seam_allowance))
+
+    @drafted
+    def block(self) -> BodyBlock:
+        """The corners of the block, and the lines between them; raises RefusalError."""
+        self.the_neck_is_not_too_deep_for_its_width()
+        self.the_shoulder_is_long_enough()
+        self.the_shoulder_ends_before_the_side()
+        self.the_arm_has_room()
+        block = BodyBlock(
+            float(self.quarter_chest),
+            float(self.neck_half_width),
+            float(self.front_neck_depth),
+            float(self.back_neck_depth),
+            (float(self.shoulder_end), float(self.shoulder_drop)),
+            float(self.armhole_depth),
+            self._tightest,
+            self._lean,
+        )
+        _refuse_tight_neck(self, block)
+        return block
+
+    @value("shoulder seam", basis=DRAWN)
+    def shoulder_seam(self) -> Length:
+        """Along its slope, from the neck to its end."""
+        return from_float(run((self.block.neck_point, self.block.shoulder)))
 
 
 def _refuse_tight_neck(garment: BlockInputs, block: BodyBlock) -> None:
@@ -208,67 +287,4 @@ def _refuse_tight_neck(garment: BlockInputs, block: BodyBlock) -> None:
             f"which turns with a radius of {TAPE.both(tightest)}; use a narrower one, or less "
             "back_neck_depth",
             "seam_allowance",
-        )
-
-
-def _neck_half(garment: BlockInputs, neck: float) -> Length:
-    """The half width of the neck at which its curves are as long as the neck edge."""
-
-    shoulder = (
-        float(garment.shoulder_breadth * garment.shoulder_share),
-        float(garment.shoulder_drop),
-    )
-
-    def around(half: float) -> float:
-        drop, back = float(garment.neck_drop), float(garment.back_neck_depth)
-        return BodyBlock(0, half, half + drop, back, shoulder, 0, _tightest(garment)).neckline
-
-    try:
-        return from_float(solved(around, neck, 1.0, shoulder[0] - 1.0))
-    except ValueError:
-        raise RefusalError(
-            f"a neck edge of {TAPE.both(from_float(neck))} cannot be drawn between the shoulders, "
-            f"which end {TAPE.both(from_float(shoulder[0]))} from the centre, with neck_drop "
-            f"{TAPE.say(garment.neck_drop)}; give neck_ease less for a smaller neck, or "
-            "neck_drop and back_neck_depth less for a shallower one",
-            "neck_ease",
-        ) from None
-
-
-def _refuse_too_deep(garment: BlockInputs, half: Length) -> None:
-    """Refuse a neck whose curve at the fold would be tighter than its allowance."""
-    most = half * DEEPEST
-    depths = {
-        "back_neck_depth": (garment.back_neck_depth, most),
-        "neck_drop": (garment.neck_drop, most - half),
-    }
-    for name, (given, allowed) in depths.items():
-        if given > allowed:
-            raise RefusalError(
-                f"the neck would be only {TAPE.both(2 * half)} wide for its depth; use "
-                f"{ways(at_most(garment, name, allowed), 'more neck_ease')}",
-                name,
-            )
-
-
-def _check(garment: BlockInputs, half: Length, end: Length, quarter: Length, depth: Length) -> None:
-    if end - half < LEAST_SHOULDER:
-        raise RefusalError(
-            f"the shoulder seam {would_be(end - half, 'long')}, less than "
-            f"{TAPE.both(LEAST_SHOULDER)}; give neck_ease or the neck less, or shoulder_share more",
-            "neck_ease",
-        )
-    if end >= quarter:
-        wider = more_than(garment, "chest_ease", 4 * end - garment.chest,
-                          "a chest_ease of more than {}")  # fmt: skip
-        raise RefusalError(
-            f"the shoulder reaches {TAPE.both(end)} from the centre, beyond the side at "
-            f"{TAPE.both(quarter)}; use {ways(wider, 'less shoulder_share')}",
-            "chest_ease",
-        )
-    if depth <= garment.shoulder_drop + millimetres(30):
-        raise RefusalError(
-            f"the armhole {would_be(depth - garment.shoulder_drop, 'deep')}; use more "
-            "armhole_ease, or less shoulder_drop",
-            "armhole_ease",
         )

@@ -1,16 +1,16 @@
-"""Whether head, hands and feet pass the openings of a garment; refused with the figure if not."""
+"""Whether the head passes the neck of a garment with its opening."""
 
 from __future__ import annotations
 
 from math import ceil
 
+from handout_engine.amounts.declaring import check, value
 from handout_engine.amounts.inputs import length, length_by_choice
 from handout_engine.amounts.lengths import ZERO, Length, millimetres
 from handout_engine.amounts.refusals import RefusalError
 from handout_engine.amounts.saying import Saying, Tape
 from handout_engine.amounts.sources import PRACTICE
-from handout_engine.amounts.values import Value
-from handout_engine.working.worksheet import Worksheet
+from handout_engine.drafting.block import BlockInputs
 
 TAPE = Tape(finest=32)
 STEP = millimetres(5)
@@ -35,36 +35,31 @@ def least_opening(neck_edge: Length, head: Length, room: Length) -> Length:
     return STEP * ceil(needed / STEP)
 
 
-def note_head_clearance(sheet: Worksheet, opened: Length) -> Value:
-    """Note what neck and opening measure together; refuses what the head does not pass.
+class HeadOpening(BlockInputs):
+    """A garment that goes over the head, with an opening at its neck; it declares these inputs."""
 
-    Speaks of the inputs head and head_room and of the values opening and neck_edge.
-    """
-    neck, head, room = (sheet[name].length for name in ("neck_edge", "head", "head_room"))
-    around = sheet.note("opened_neck", "neck edge with both sides of the opening",
-                        neck + 2 * opened, "{neck_edge} + 2 × {opening}")  # fmt: skip
-    if around.length < head + room:
-        least = (head + room - neck) / 2
-        raise RefusalError(
-            f"the head, {TAPE.both(head)}, with {TAPE.both(room)} of room does not pass a neck "
-            f"that opens to {TAPE.both(around.length)}; give opening at least "
-            f"{TAPE.both(least, Saying.UP)}, or neck_ease more",
-            "opening",
-        )
-    return around
+    head: Length
+    opening: Length
+    head_room: Length
 
+    @value("neck edge with both sides of the opening")
+    def opened_neck(self) -> Length:
+        """What the head passes."""
+        return self.neck_edge + 2 * self.opening
 
-def refuse_too_narrow(
-    end: Length, limb: Length, room: Length, words: tuple[str, str], field: str
-) -> None:
-    """Refuse the end of a sleeve or leg that a hand or foot does not pass.
+    @value("what the head needs to pass")
+    def head_needs(self) -> Length:
+        """Her ears and a hand beside the head."""
+        return self.head + self.head_room
 
-    `words` name the limb that passes and what it passes through.
-    """
-    if end < limb + room:
-        passes, through = words
-        raise RefusalError(
-            f"{passes} needs {TAPE.both(limb + room, Saying.UP)} and {through} is only "
-            f"{TAPE.both(end)}; give it at least that, or let it open",
-            field,
-        )
+    @check
+    def the_head_passes(self) -> None:
+        """Refuse an opening that is too short for the head."""
+        if self.opened_neck < self.head_needs:
+            least = (self.head_needs - self.neck_edge) / 2
+            raise RefusalError(
+                f"the head, {TAPE.both(self.head)}, with {TAPE.both(self.head_room)} of room does "
+                f"not pass a neck that opens to {TAPE.both(self.opened_neck)}; give opening at "
+                f"least {TAPE.both(least, Saying.UP)}, or neck_ease more",
+                "opening",
+            )

@@ -5,20 +5,21 @@ from __future__ import annotations
 from collections.abc import Mapping
 from dataclasses import dataclass
 from fractions import Fraction
-from math import atan2, cos, hypot, sin, sqrt
+from math import atan2, cos, hypot, sin
 
+from handout_engine.amounts.declaring import Worked, check, drafted, value
 from handout_engine.amounts.inputs import length, length_by_choice
-from handout_engine.amounts.lengths import Length, from_float, millimetres
+from handout_engine.amounts.lengths import Length, from_float, millimetres, most
+from handout_engine.amounts.numbers import Ratio
 from handout_engine.amounts.refusals import RefusalError
 from handout_engine.amounts.saying import Amount, Tape
 from handout_engine.amounts.sources import DRAWN, PRACTICE
 from handout_engine.amounts.ways_out import at_most, ways
 from handout_engine.bodies.measures import LENGTHS
-from handout_engine.drafting.arms import ArmInputs, note_sleeve_edge, sleeve_trim
-from handout_engine.drafting.body_block import ROUND, BodyBlock
+from handout_engine.drafting.arms import ArmInputs, sleeve_trim
+from handout_engine.drafting.body_block import ROUND
 from handout_engine.drafting.curves import Line, point_along, round_corner, run
 from handout_engine.geometry.points import Point, snapped
-from handout_engine.working.worksheet import Worksheet
 
 TAPE = Tape(finest=32)
 TRIALS = 12
@@ -28,7 +29,12 @@ LEAST_STRAIGHT = millimetres(10)
 
 
 class CutOnSleeveInputs(ArmInputs):
-    """The inputs of a garment whose sleeves are cut in one with it."""
+    """The inputs of a garment whose sleeves are cut in one with it.
+
+    Its `side` runs straight from the corner under the arm down to the hem.
+    """
+
+    side: Worked[Line]
 
     neck_ease = length(
         "neck ease",
@@ -71,6 +77,87 @@ class CutOnSleeveInputs(ArmInputs):
         drop = millimetres(8) + (body - LENGTHS["50"]) * Fraction(4, 480)
         return {**super().usual, "shoulder_drop": drop}
 
+    @value("sleeve round the upper arm, at least")
+    def sleeve_girth(self) -> Length:
+        """Over what is worn under it."""
+        return self.upper_arm + self.sleeve_ease
+
+    @value("fall of the shoulder for each unit across")
+    def shoulder_slope(self) -> Ratio:
+        """The sleeve runs on in its line."""
+        self.the_shoulder_is_long_enough()
+        return self.shoulder_drop / (self.shoulder_end - self.neck_half_width)
+
+    @value("fall of the shoulder's line, at the side of the chest")
+    def shoulder_fall(self) -> Length:
+        """There the corner under the arm lies below it."""
+        return (self.quarter_chest - self.neck_half_width) * self.shoulder_slope
+
+    @value("half the sleeve, straight down from that line")
+    def half_girth_down(self) -> Length:
+        """More than square to it, the more the shoulder falls."""
+        slope = self.shoulder_slope
+        return self.sleeve_girth / 2 * (1 + slope * slope).root()
+
+    @value("from the neck point down to the corner under the arm")
+    def underarm_depth(self) -> Length:
+        """So deep that the arm has room, and no higher than an armhole."""
+        return most(self.shoulder_fall + self.half_girth_down, self.armhole_depth)
+
+    @property
+    def underarm(self) -> Point:
+        """The corner under the arm."""
+        return self.block.quarter, snapped(float(self.underarm_depth))
+
+    @value("sleeve from the shoulder's end, without its trim")
+    def sleeve_cloth_reach(self) -> Length:
+        """It is cut so much shorter."""
+        return self.arm_length - self.sleeve_trim
+
+    @drafted
+    def over_and_end(self) -> tuple[Line, Line]:
+        """The line over the arm, and the end of the sleeve from there to under the arm."""
+        self.the_hand_passes_the_sleeve()
+        block, reach = self.block, float(self.sleeve_cloth_reach)
+        (x, y), (end_x, end_y) = block.neck_point, block.shoulder
+        long = hypot(end_x - x, end_y - y)
+        across, down = (end_x - x) / long, (end_y - y) / long
+        tip = (snapped(end_x + across * reach), snapped(end_y + down * reach))
+        inner = _inner_end(tip, (across, down), float(self.sleeve_edge) / 2, self.underarm)
+        return (block.neck_point, block.shoulder, tip), (tip, inner)
+
+    @value("from the neck point over shoulder and arm to the sleeve's end", basis=DRAWN)
+    def over_arm(self) -> Length:
+        """The seam over the arm, to where the sleeve is turned up."""
+        over, _ = self.over_and_end
+        return from_float(run(over))
+
+    @check
+    def the_curve_has_room_under_the_arm(self) -> None:
+        """Refuse a curve that takes the whole seam under the arm, or at the side."""
+        _, end = self.over_and_end
+        seams = run((end[-1], self.underarm)), run(self.side)
+        most_curve = from_float(min(seams)) - LEAST_STRAIGHT
+        if self.underarm_curve > most_curve:
+            less = at_most(self, "underarm_curve", most_curve)
+            raise RefusalError(
+                f"underarm_curve {TAPE.say(self.underarm_curve)} is longer than the seams under "
+                f"the arm and at the side allow; use {ways(less, 'longer sleeves and sides')}",
+                "underarm_curve",
+            )
+
+    @drafted
+    def cut_on_sleeve(self) -> CutOnSleeve:
+        """The sleeve half of front or back, its corner under the arm rounded."""
+        self.the_curve_has_room_under_the_arm()
+        return _drafted(float(self.underarm_curve), self.over_and_end, self.side)
+
+    @value("seam under the arm and down the side, to the hem line", basis=DRAWN)
+    def under_arm(self) -> Length:
+        """Sewn in one, round the curve."""
+        sleeve = self.cut_on_sleeve
+        return from_float(run(sleeve.under) + run(sleeve.side))
+
 
 @dataclass(frozen=True)
 class CutOnSleeve:
@@ -80,54 +167,6 @@ class CutOnSleeve:
     end: Line
     under: Line
     side: Line
-
-
-def note_underarm(sheet: Worksheet, garment: CutOnSleeveInputs, block: BodyBlock) -> Point:
-    """Note how deep the corner under the arm lies, so that the arm has room; returns it."""
-    girth = sheet.note("sleeve_girth", "sleeve round the upper arm, at least",
-                       garment.upper_arm + garment.sleeve_ease,
-                       "{upper_arm} + {sleeve_ease}")  # fmt: skip
-    along = sheet["shoulder_end"].length - sheet["neck_half_width"].length
-    slope = sheet.note("shoulder_slope", "fall of the shoulder for each unit across",
-                       garment.shoulder_drop / along,
-                       "{shoulder_drop} / ({shoulder_end} - {neck_half_width})").ratio  # fmt: skip
-    fall = (sheet["quarter_chest"].length - sheet["neck_half_width"].length) * slope
-    square = from_float(girth.mm / 2 * sqrt(float(1 + slope * slope)))
-    depth = sheet.note(
-        "underarm_depth",
-        "from the neck point down to the corner under the arm",
-        max(fall + square, sheet["armhole_depth"].length),
-        "({quarter_chest} - {neck_half_width}) × {shoulder_slope} + {sleeve_girth} / 2 × "
-        "√(1 + {shoulder_slope} × {shoulder_slope}), at least {armhole_depth}",
-    )
-    return block.quarter, snapped(depth.mm)
-
-
-def note_cut_on_sleeve(
-    sheet: Worksheet, garment: CutOnSleeveInputs, block: BodyBlock, side: Line
-) -> CutOnSleeve:
-    """Note the sleeve's figures and draft it; raises RefusalError where it cannot be.
-
-    `side` runs straight from the corner under the arm down to the hem.
-    """
-    edge = note_sleeve_edge(sheet, sheet["wrist"])
-    reach = sheet.note("sleeve_cloth_reach", "sleeve from the shoulder's end, without its trim",
-                       garment.arm_length - garment.sleeve_trim,
-                       "{arm_length} - {sleeve_trim}")  # fmt: skip
-    (x, y), (end_x, end_y) = block.neck_point, block.shoulder
-    long = hypot(end_x - x, end_y - y)
-    across, down = (end_x - x) / long, (end_y - y) / long
-    tip = (snapped(end_x + across * reach.mm), snapped(end_y + down * reach.mm))
-    inner = _inner_end(tip, (across, down), edge.mm / 2, side[0])
-    over = (block.neck_point, block.shoulder, tip)
-    sheet.note("over_arm", "from the neck point over shoulder and arm to the sleeve's end",
-               from_float(run(over)), "", basis=DRAWN)  # fmt: skip
-    _check_curve(garment, (run((inner, side[0])), run(side)))
-    sleeve = _drafted(float(garment.underarm_curve), (over, (tip, inner)), side)
-    under = from_float(run(sleeve.under) + run(sleeve.side))
-    sheet.note("under_arm", "seam under the arm and down the side, to the hem line", under, "",
-               basis=DRAWN)  # fmt: skip
-    return sleeve
 
 
 def _inner_end(tip: Point, along: Point, half: float, corner: Point) -> Point:
@@ -145,17 +184,6 @@ def _inner_end(tip: Point, along: Point, half: float, corner: Point) -> Point:
         x, y = inner[0] - corner[0], inner[1] - corner[1]
         turn = atan2(down * x - across * y, across * x + down * y) / 2
     return snapped(inner[0]), snapped(inner[1])
-
-
-def _check_curve(garment: CutOnSleeveInputs, seams: tuple[float, float]) -> None:
-    most = from_float(min(seams)) - LEAST_STRAIGHT
-    if garment.underarm_curve > most:
-        raise RefusalError(
-            f"underarm_curve {TAPE.say(garment.underarm_curve)} is longer than the seams under the "
-            f"arm and at the side allow; use "
-            f"{ways(at_most(garment, 'underarm_curve', most), 'longer sleeves and sides')}",
-            "underarm_curve",
-        )
 
 
 def _drafted(reach: float, sleeve: tuple[Line, Line], side: Line) -> CutOnSleeve:

@@ -2,10 +2,8 @@
 
 from __future__ import annotations
 
-from fractions import Fraction
-
 from handout_engine.amounts.lengths import millimetres
-from handout_engine.drafting.turned_hems import TURN
+from handout_engine.drafting.turned_hems import TURN, LowerEdge, TurnedHemInputs, TurnedUpHem
 from handout_engine.working.worksheet import Worksheet
 
 WHOLE = "whole, its fold line in the middle"
@@ -14,10 +12,6 @@ OVERCAST = "overcast the two edges together, by hand or with a zigzag stitch"
 BESIDE_SLIT = millimetres(2)
 """From the line of a slit to the stitching of its facing, at the neck, so that what is slashed
 between two rows holds: common practice, no source."""
-LEAST_EASED = millimetres(1)
-"""Less than this is taken up by the stitches, and not spoken of."""
-DRAWN_UP = Fraction(1, 100)
-"""Above this share of the hem a thread is needed to ease it in: common practice, no source."""
 
 
 def add_cloth_step(sheet: Worksheet) -> None:
@@ -63,10 +57,9 @@ def add_shoulder_step(sheet: Worksheet) -> None:
     """The shoulder seams."""
     sheet.step(
         f"Sew the shoulder seams, {{seam_allowance}} from the edge, and {OVERCAST}. In sheer cloth "
-        "make French seams of them: wrong sides together {half} from the edge, trimmed and turned, "
-        "then right sides together {half} from the fold.",
+        "make French seams of them: wrong sides together {half_allowance} from the edge, trimmed "
+        "and turned, then right sides together {half_allowance} from the fold.",
         "each shoulder seam is {shoulder_seam} long.",
-        half=sheet["seam_allowance"].length / 2,
     )
 
 
@@ -79,38 +72,37 @@ def add_side_step(sheet: Worksheet, checkpoint: str = "") -> None:
     )
 
 
-def add_lower_edge_steps(sheet: Worksheet) -> None:
+def add_lower_edge_steps(sheet: Worksheet, garment: TurnedHemInputs) -> None:
     """A lower edge without a trim: a hem turned up, its raw edge eased in, or a facing."""
     measured = "it is {hem_edge} once round, and from the neck point to the hem {finished_length}."
-    if "hem_ease" not in sheet.values:
+    if isinstance(garment.lower_edge, TurnedUpHem):
         sheet.step(
-            "Join the front and back hem facings at their sides, {seam_allowance} from the edge, "
-            "and press these seams open. Turn {turn} under along the upper edge and stitch it.",
-            turn=TURN,
-        )
-        sheet.step(
-            "Sew the facing to the lower edge, right sides together, side seams on one another, "
-            "{seam_allowance} from the edges. Trim the seam, turn the facing up inside, press, and "
-            "sew its upper edge down by hand.",
-            f"the facing is {{hem_depth}} deep; {measured}",
+            f"{easing(sheet, garment.lower_edge)}Turn the hem up by {{hem_depth}} at the lower "
+            "edge, side seams on one another, its raw edge turned under, and sew it by hand.",
+            measured,
         )
         return
     sheet.step(
-        f"{easing(sheet)}Turn the hem up by {{hem_depth}} at the lower edge, side seams on one "
-        "another, its raw edge turned under, and sew it by hand.",
-        measured,
+        "Join the front and back hem facings at their sides, {seam_allowance} from the edge, "
+        "and press these seams open. Turn {turn} under along the upper edge and stitch it.",
+        turn=TURN,
+    )
+    sheet.step(
+        "Sew the facing to the lower edge, right sides together, side seams on one another, "
+        "{seam_allowance} from the edges. Trim the seam, turn the facing up inside, press, and "
+        "sew its upper edge down by hand.",
+        f"the facing is {{hem_depth}} deep; {measured}",
     )
 
 
-def easing(sheet: Worksheet) -> str:
+def easing(sheet: Worksheet, hem: LowerEdge) -> str:
     """How the raw edge of a hem is eased in, speaking of `hem_ease`; a sentence, or nothing."""
-    ease = sheet["hem_ease"].length
-    if ease < LEAST_EASED:
+    if not isinstance(hem, TurnedUpHem) or hem.lies_flat:
         return ""
     how = (
         "run a row of long stitches along it, draw it up by so much in all, and press the fullness "
         "out with steam"
-        if ease > sheet["hem_edge"].length * DRAWN_UP
+        if hem.is_drawn_up(sheet["hem_edge"].length)
         else "ease that in"
     )
     return (

@@ -4,30 +4,22 @@ from __future__ import annotations
 
 from collections.abc import Mapping
 from dataclasses import dataclass, replace
-from typing import ClassVar
 
+from handout_engine.amounts.declaring import Worked, check, drafted, group, value
 from handout_engine.amounts.inputs import choice, count, length, length_by_choice, ratio
 from handout_engine.amounts.lengths import Length, from_float, inches, millimetres
+from handout_engine.amounts.naming import constant
 from handout_engine.amounts.refusals import RefusalError
 from handout_engine.amounts.saying import Amount, Tape
 from handout_engine.amounts.sources import DRAWN, PRACTICE
 from handout_engine.amounts.ways_out import would_be
-from handout_engine.drafting.block import note_armhole
-from handout_engine.drafting.body_block import BodyBlock
 from handout_engine.drafting.curves import shifted
 from handout_engine.drafting.drafts import FOLD, Draft, Edge
-from handout_engine.drafting.pieces import Cutting, note_piece
+from handout_engine.drafting.pieces import HalfPiece
 from handout_engine.drafting.skirts import flared_side, side_notch
-from handout_engine.drafting.turned_hems import (
-    Half,
-    LowerEdge,
-    TurnedHemInputs,
-    note_facings,
-    note_lower_edge,
-)
-from handout_engine.drafting.yokes import PLAIN, WORKED, Yoke
-from handout_engine.geometry.points import snapped
-from handout_engine.working.worksheet import Worksheet
+from handout_engine.drafting.turned_hems import Half, TurnedHemInputs
+from handout_engine.drafting.yokes import PLAIN, WORKED, YokeInputs
+from handout_engine.geometry.points import Point, snapped
 
 TAPE = Tape(finest=32)
 GATHERED, TUCKED = "gathered", "tucked"
@@ -35,10 +27,11 @@ FRONT_WORKED = "front worked"
 LEAST_SIDE = millimetres(50)
 
 
-class SkirtInputs(TurnedHemInputs):
-    """The inputs of a garment whose skirt is sewn to its yoke."""
+class SkirtInputs(YokeInputs, TurnedHemInputs):
+    """The inputs of a garment whose skirt is sewn to its yoke; it says how long it is."""
 
-    usual_hem: ClassVar[Length] = inches(2)
+    usual_hem = constant("usual hem", inches(2), PRACTICE)
+    finished_length: Worked[Length]
 
     skirt_fullness = ratio(
         "skirt fullness",
@@ -104,6 +97,137 @@ class SkirtInputs(TurnedHemInputs):
         """The usual figures of what comes with the skirt, and the spacing of its tucks."""
         return {**super().usual, "tuck_spacing": self.tuck_depth * 3 / 2}
 
+    @property
+    def trimmed(self) -> bool:
+        """Whether a ruffle or band is sewn to the hem."""
+        return bool(self.hem_trim)
+
+    @value("skirt from the yoke seam to the finished hem")
+    def skirt_reach(self) -> Length:
+        """What the yoke leaves of the garment."""
+        return self.finished_length - self.yoke_depth
+
+    @check
+    def the_skirt_has_a_side(self) -> None:
+        """Refuse a skirt too short to be one."""
+        side = self.finished_length - self.hem_trim - self.armhole_depth
+        if side < LEAST_SIDE:
+            raise RefusalError(
+                f"the skirt's side seam {would_be(side, 'long')}, less than "
+                f"{TAPE.both(LEAST_SIDE)}; make the garment longer, or hem_trim smaller",
+                "hem_trim",
+            )
+
+    @property
+    def hem_level(self) -> float:
+        """Where the cloth of the skirt ends, in mm below the neck point."""
+        return float(self.finished_length - self.hem_trim)
+
+    @property
+    def side_below(self) -> Point:
+        """The flare of the skirt, down to its hem."""
+        return float(self.flare), self.hem_level - float(self.armhole_depth)
+
+    @value("from the first tuck's stitching to the last one's")
+    def tuck_span(self) -> Length | None:
+        """They need so much of the yoke seam, and half a tuck beside it."""
+        if self.taken_in != TUCKED:
+            return None
+        return self.tuck_spacing * (self.tucks - 1)
+
+    @check
+    def the_tucks_lie_in_the_yoke_seam(self) -> None:
+        """Refuse tucks for which the yoke seam has no room, or the skirt no length."""
+        if self.tuck_span is None:
+            return
+        if self.tuck_spacing < self.tuck_depth:
+            raise RefusalError(
+                f"tuck_spacing {TAPE.say(self.tuck_spacing)} lays each tuck over the next one's "
+                f"stitching; use at least {TAPE.no_less(self.tuck_depth)}, their depth",
+                "tuck_spacing",
+            )
+        over = self.tuck_span + 2 * self.tuck_depth
+        if over > self.yoke_edge:
+            raise RefusalError(
+                f"the tucks stand over {TAPE.no_less(over)} and the yoke seam is only "
+                f"{TAPE.no_more(self.yoke_edge)} long; make fewer, or give tuck_spacing less",
+                "tucks",
+            )
+        reach = self.skirt_reach - self.hem_trim
+        if self.tuck_length >= reach:
+            raise RefusalError(
+                f"tuck_length {TAPE.say(self.tuck_length)} is as long as the skirt; use at most "
+                f"{TAPE.no_more(reach / 2)}",
+                "tuck_length",
+            )
+
+    @value("top of the skirt front, from armhole to armhole, before it is taken in")
+    def skirt_top(self) -> Length:
+        """As full as its gathers, or the yoke seam and what the tucks take."""
+        if self.taken_in == TUCKED:
+            return self.yoke_edge + 2 * self.tuck_depth * self.tucks
+        return self.yoke_edge * self.skirt_fullness
+
+    @value("top of the skirt back, from armhole to armhole, before it is taken in")
+    def skirt_back_top(self) -> Length:
+        """It is gathered, also where the front is tucked."""
+        return self.yoke_edge * self.skirt_fullness
+
+    @value("placket, beside the centre of the skirt back")
+    def slit_aside(self) -> Length:
+        """So the half that lies on top reaches to the fold of its facing."""
+        return self.beyond_centre * self.skirt_fullness
+
+    @drafted
+    def halves(self) -> tuple[Half, Half]:
+        """Side and hem of front and back."""
+        self.the_skirt_has_a_side()
+        self.the_tucks_lie_in_the_yoke_seam()
+        return self._half(self.skirt_top), self._half(self.skirt_back_top)
+
+    def _half(self, top: Length) -> Half:
+        """Side and hem below the armhole, which is moved out with the top's width."""
+        underarm = shifted(self.yoke.below, float(top) / 2 - self.yoke.end[0])[-1]
+        return Half(*flared_side(underarm, self.hem_level, float(self.flare)))
+
+    @drafted
+    def drafted_skirt(self) -> Skirt:
+        """Front and back, the back with its slit; raises RefusalError."""
+        front, back = (
+            _draft(self, name, (float(top) / 2, half))
+            for name, top, half in zip(
+                ("skirt front", "skirt back"),
+                (self.skirt_top, self.skirt_back_top),
+                self.halves,
+                strict=True,
+            )
+        )
+        return Skirt(front, _with_slit(self, back))
+
+    @value("once round the hem", basis=DRAWN)
+    def hem_edge(self) -> Length:
+        """Front and back, on the line that is folded or sewn."""
+        skirt = self.drafted_skirt
+        return from_float(2 * (skirt.front.edge("hem").length + skirt.back.edge("hem").length))
+
+    @group
+    def skirt_pieces(self) -> tuple[HalfPiece, ...]:
+        """Front, back, and the facings of a hem that is faced."""
+        skirt = self.drafted_skirt
+        return (
+            HalfPiece(skirt.front, worked=self.skirt != PLAIN),
+            HalfPiece(skirt.back, worked=self.skirt == WORKED),
+            *self.lower_edge.facings(),
+        )
+
+    @value("panel for the skirt front, its tucks stitched")
+    def skirt_panel_width(self) -> Length | None:
+        """The tucks are stitched in its cloth before the front is cut out."""
+        if self.taken_in != TUCKED:
+            return None
+        front, *_ = self.skirt_pieces
+        return front.across - 2 * self.tuck_depth * self.tucks
+
 
 @dataclass(frozen=True)
 class Skirt:
@@ -113,118 +237,11 @@ class Skirt:
     back: Draft
 
 
-def note_skirt_armhole(sheet: Worksheet, garment: SkirtInputs, block: BodyBlock) -> BodyBlock:
-    """Note the armhole's length and return the block with it, square to the skirt's flared side.
-
-    Speaks of `finished_length`, the value that says where the hem is.
-    """
-    low = sheet["finished_length"].length - garment.hem_trim
-    return note_armhole(sheet, block, (float(garment.flare), float(low) - block.depth))
-
-
-def note_skirt(sheet: Worksheet, garment: SkirtInputs, yoke: Yoke, cloth: str) -> Skirt:
-    """Note the skirt's figures below the yoke and cut it; raises RefusalError.
-
-    Speaks of `finished_length`, the value that says where the hem is.
-    """
-    low = _note_low(sheet, garment)
-    _note_tops(sheet, garment)
-    tops = [sheet[top].mm / 2 for top in ("skirt_top", "skirt_back_top")]
-    halves = [_half(garment, yoke, top, low) for top in tops]
-    lower = note_lower_edge(sheet, garment, halves, trimmed=bool(garment.hem_trim))
-    front, back = (
-        _draft(garment, name, yoke, (top, half, lower))
-        for name, top, half in zip(("skirt front", "skirt back"), tops, halves, strict=True)
-    )
-    note_piece(sheet, front, Cutting(cloth, worked=garment.skirt != PLAIN))
-    note_piece(sheet, _with_slit(sheet, back), Cutting(cloth, worked=garment.skirt == WORKED))
-    if lower.faced:
-        note_facings(sheet, halves, cloth)
-    if garment.taken_in == TUCKED:
-        sheet.note("skirt_panel_width", "panel for the skirt front, its tucks stitched",
-                   sheet["skirt_front_across"].length - 2 * garment.tuck_depth * garment.tucks,
-                   "{skirt_front_across} - 2 × {tuck_depth} × {tucks}")  # fmt: skip
-    hem = 2 * (front.edge("hem").length + back.edge("hem").length)
-    sheet.note("hem_edge", "once round the hem", from_float(hem), "", basis=DRAWN)
-    return Skirt(front, back)
-
-
-def _note_low(sheet: Worksheet, garment: SkirtInputs) -> float:
-    """Note where the cloth of the skirt ends; refuses a skirt too short to be one."""
-    finished = sheet["finished_length"].length
-    sheet.note("skirt_reach", "skirt from the yoke seam to the finished hem",
-               finished - sheet["yoke_depth"].length,
-               "{finished_length} - {yoke_depth}")  # fmt: skip
-    cloth = finished - garment.hem_trim
-    side = cloth - sheet["armhole_depth"].length
-    if side < LEAST_SIDE:
-        raise RefusalError(
-            f"the skirt's side seam {would_be(side, 'long')}, less than "
-            f"{TAPE.both(LEAST_SIDE)}; make the garment longer, or hem_trim smaller",
-            "hem_trim",
-        )
-    return float(cloth)
-
-
-def _note_tops(sheet: Worksheet, garment: SkirtInputs) -> None:
-    """Note the width of both tops between the armhole seams, and where the placket lies."""
-    edge = sheet["yoke_edge"].length
-    full, words = edge * garment.skirt_fullness, "{yoke_edge} × {skirt_fullness}"
-    label = "top of the skirt {}, from armhole to armhole, before it is taken in"
-    if garment.taken_in == TUCKED:
-        _note_tucks(sheet, garment)
-        sheet.note("skirt_top", label.format("front"),
-                   edge + 2 * garment.tuck_depth * garment.tucks,
-                   "{yoke_edge} + 2 × {tuck_depth} × {tucks}")  # fmt: skip
-    else:
-        sheet.note("skirt_top", label.format("front"), full, words)
-    sheet.note("skirt_back_top", label.format("back"), full, words)
-    sheet.note("slit_aside", "placket, beside the centre of the skirt back",
-               sheet["beyond_centre"].length * garment.skirt_fullness,
-               "{beyond_centre} × {skirt_fullness}")  # fmt: skip
-
-
-def _note_tucks(sheet: Worksheet, garment: SkirtInputs) -> None:
-    """Note how far the tucks reach; refuses what the yoke seam has no room for."""
-    edge = sheet["yoke_edge"].length
-    span = sheet.note("tuck_span", "from the first tuck's stitching to the last one's",
-                      garment.tuck_spacing * (garment.tucks - 1),
-                      "{tuck_spacing} × ({tucks} - 1)")  # fmt: skip
-    if garment.tuck_spacing < garment.tuck_depth:
-        raise RefusalError(
-            f"tuck_spacing {TAPE.say(garment.tuck_spacing)} lays each tuck over the next one's "
-            f"stitching; use at least {TAPE.no_less(garment.tuck_depth)}, their depth",
-            "tuck_spacing",
-        )
-    over = span.length + 2 * garment.tuck_depth
-    if over > edge:
-        raise RefusalError(
-            f"the tucks stand over {TAPE.no_less(over)} and the yoke seam is only "
-            f"{TAPE.no_more(edge)} long; make fewer, or give tuck_spacing less",
-            "tucks",
-        )
-    reach = sheet["skirt_reach"].length - garment.hem_trim
-    if garment.tuck_length >= reach:
-        raise RefusalError(
-            f"tuck_length {TAPE.say(garment.tuck_length)} is as long as the skirt; use at most "
-            f"{TAPE.no_more(reach / 2)}",
-            "tuck_length",
-        )
-
-
-def _half(garment: SkirtInputs, yoke: Yoke, top: float, low: float) -> Half:
-    """Side and hem of front or back, from half its top's width and the level of its hem."""
-    underarm = shifted(yoke.below, top - yoke.end[0])[-1]
-    return Half(*flared_side(underarm, low, float(garment.flare)))
-
-
-def _draft(
-    garment: SkirtInputs, name: str, yoke: Yoke, parts: tuple[float, Half, LowerEdge]
-) -> Draft:
-    """Half of front or back, from half its top's width, its side and hem, and what is cut there."""
-    half, sewn, lower = parts
-    more, (_, level) = half - yoke.end[0], yoke.end
-    armhole = shifted(yoke.below, more)
+def _draft(garment: SkirtInputs, name: str, parts: tuple[float, Half]) -> Draft:
+    """Half of front or back, from half its top's width, and its side and hem."""
+    (wide, sewn), yoke, lower = parts, garment.yoke, garment.lower_edge
+    level = yoke.end[1]
+    armhole = shifted(yoke.below, wide - yoke.end[0])
     seam, top = float(garment.seam_allowance), (0.0, level)
     edges = (
         Edge("top", (top, armhole[0]), seam),
@@ -236,15 +253,14 @@ def _draft(
     return Draft(
         name,
         edges,
-        notches=((snapped(half / 2), level), side_notch(sewn.side)),
+        notches=((snapped(wide / 2), level), side_notch(sewn.side)),
         remark=lower.remark,
     )
 
 
-def _with_slit(sheet: Worksheet, back: Draft) -> Draft:
+def _with_slit(garment: SkirtInputs, back: Draft) -> Draft:
     """The skirt back with the slit for its placket, which lies in one half of it."""
-    (_, level), seam = back.edges[0].points[0], sheet["seam_allowance"].mm
-    across, raw = sheet["slit_aside"].mm, level - seam
-    slit = ((across, snapped(raw)), (across, snapped(raw + sheet["placket_slit"].mm)))
+    across, raw = float(garment.slit_aside), garment.yoke.level - float(garment.seam_allowance)
+    slit = ((across, snapped(raw)), (across, snapped(raw + float(garment.placket_slit))))
     only = "The slit for the placket is cut in one half only, the one that will lie beneath."
     return replace(back, slit=slit, remark=" ".join(filter(None, (back.remark, only))))

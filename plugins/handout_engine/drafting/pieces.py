@@ -1,15 +1,20 @@
-"""Drafted pieces as pieces to cut: noted with their sizes, and drawn with what joins where."""
+"""Drafted pieces as pieces to cut: how large they are, and drawn with what joins where."""
 
 from __future__ import annotations
 
+from abc import abstractmethod
 from collections.abc import Sequence
-from dataclasses import dataclass
+from functools import cached_property
 from math import hypot
 
-from handout_engine.amounts.lengths import from_float
+from handout_engine.amounts.declaring import group, value
+from handout_engine.amounts.lengths import Length, from_float
 from handout_engine.amounts.sources import DRAWN
 from handout_engine.amounts.values import Value, sentence
+from handout_engine.amounts.working_out import Group
+from handout_engine.cloth.cloth import ClothBought
 from handout_engine.drafting.drafts import FOLD, Draft
+from handout_engine.drafting.garment import Garment
 from handout_engine.drafting.piece_words import grain_arrow, name_note
 from handout_engine.drawing.scene import (
     Area,
@@ -30,72 +35,140 @@ from handout_engine.working.workings import Picture, Piece
 from handout_engine.working.worksheet import Worksheet
 
 TALLEST = 300.0
-HALF_DRAWN = "Half of it is drawn; the line of long dashes and dots is its middle."
 NOTCH = 4.0
 """How far the tick of a notch reaches to both sides of the seam, in mm."""
+CLOTH = "cloth"
+"""What all pieces of a garment are cut from."""
 
 
-@dataclass(frozen=True)
-class Cutting:
-    """What a drafted piece is cut from, and how many; `worked` cloth is made up first.
+class CutPiece(Group):
+    """A drafted piece as it is cut: how large, how many, and how it is drawn.
 
-    What a garment has two of it has on its left and on its right, so two are a pair.
+    What a garment has two of it has on its left and on its right, so two are a pair. A piece of
+    `worked` cloth is cut from what another block makes up.
     """
 
-    cloth: str
-    count: int = 1
-    worked: bool = False
+    drawn = ""
+    """How much of it is drawn, where that is not the whole."""
+
+    def __init__(self, draft: Draft, count: int = 1, *, worked: bool = False) -> None:
+        """Take the draft, and how it is cut; its name opens those of its values."""
+        super().__init__(draft.name.replace(" ", "_").replace("-", "_") + "_")
+        self.draft, self.count, self.worked = draft, count, worked
+
+    @property
+    def words(self) -> str:
+        """The name of the piece."""
+        return self.draft.name
+
+    @cached_property
+    def corners(self) -> tuple[Point, Point]:
+        """The upper left and the lower right corner of the rectangle that it is cut from."""
+        return extents(self.draft.cut_outline)
+
+    @property
+    def _extent(self) -> tuple[Length, Length]:
+        (left, top), (right, bottom) = self.corners
+        return from_float(right - left), from_float(bottom - top)
+
+    @value("{}, cut across", basis=DRAWN)
+    def width(self) -> Length:
+        """From its one side to the other, allowances and all."""
+        return self._extent[0]
+
+    @value("{}, cut along the grain", basis=DRAWN)
+    def length(self) -> Length:
+        """From its upper to its lower end, allowances and all."""
+        return self._extent[1]
+
+    @property
+    def sizes(self) -> tuple[Value, Value]:
+        """How wide and how long it is cut."""
+        wide, long = self.find("width"), self.find("length")
+        assert wide is not None
+        assert long is not None
+        return wide, long
+
+    @property
+    def piece(self) -> Piece:
+        """Its line of the cut list."""
+        (left, top), _ = self.corners
+        draft, (wide, long) = self.draft, self.sizes
+
+        def turned(points: Sequence[Point]) -> tuple[Point, ...]:
+            # A piece's outline runs along its length, which here is upright.
+            return tuple((snapped(y - top), snapped(x - left)) for x, y in points)
+
+        return Piece(
+            draft.name,
+            CLOTH,
+            self.count,
+            wide,
+            long,
+            Lies.STRAIGHT,
+            outline=turned(draft.cut_outline),
+            on_fold=draft.on_fold,
+            seam_outline=turned(draft.seam_outline),
+            notches=turned(draft.notches),
+            worked=self.worked,
+            pair=self.count > 1 and not draft.on_fold,
+            slit=turned(draft.slit),
+        )
+
+    @property
+    def picture(self) -> Picture:
+        """It drawn with its lines, and what is said of them."""
+        draft = self.draft
+        lines = f"{draft.name.capitalize()}: cut on the thick line, sewn on the dashed one."
+        words = " ".join(filter(None, (lines, self.drawn, draft.remark)))
+        return Picture(
+            self.prefix.removesuffix("_").replace("_", "-"),
+            sentence(words),
+            draft_scene(draft, *self.sizes),
+        )
 
 
-def note_piece(sheet: Worksheet, draft: Draft, cutting: Cutting) -> Piece:
-    """Note a drafted piece's size as it is cut, add it to the cut list, and draw it.
+class HalfPiece(CutPiece):
+    """A piece of which half is drafted, to the fold of the cloth."""
 
-    Notes `{name}_width` across the cloth (half of it on the fold) and `{name}_length`; of a piece
-    on the fold also `{name}_across`, opened out, which cloth worked for it must measure.
-    """
-    outline = draft.cut_outline
-    (left, top), (right, bottom) = extents(outline)
-    name = draft.name.replace(" ", "_").replace("-", "_")
-    half = ", to the fold" if draft.on_fold else ""
-    wide = sheet.note(f"{name}_width", f"{draft.name}, cut across{half}",
-                      from_float(right - left), "", basis=DRAWN)  # fmt: skip
-    if draft.on_fold:
-        sheet.note(f"{name}_across", f"{draft.name}, cut across and opened out", 2 * wide.length,
-                   "2 × {wide}", wide=wide)  # fmt: skip
-    long = sheet.note(f"{name}_length", f"{draft.name}, cut along the grain",
-                      from_float(bottom - top), "", basis=DRAWN)  # fmt: skip
+    drawn = "Half of it is drawn; the line of long dashes and dots is its middle."
 
-    def turned(points: Sequence[Point]) -> tuple[Point, ...]:
-        # A piece's outline runs along its length, which here is upright.
-        return tuple((snapped(y - top), snapped(x - left)) for x, y in points)
+    @value("{}, cut across, to the fold", basis=DRAWN)
+    def width(self) -> Length:
+        """From its side to its middle."""
+        return self._extent[0]
 
-    piece = Piece(
-        draft.name,
-        cutting.cloth,
-        cutting.count,
-        wide,
-        long,
-        Lies.STRAIGHT,
-        outline=turned(outline),
-        on_fold=draft.on_fold,
-        seam_outline=turned(draft.seam_outline),
-        notches=turned(draft.notches),
-        worked=cutting.worked,
-        pair=cutting.count > 1 and not draft.on_fold,
-        slit=turned(draft.slit),
-    )
-    sheet.pieces.append(piece)
-    sheet.pictures.append(_picture(draft, wide, long, name))
-    return piece
+    @value("{}, cut across and opened out")
+    def across(self) -> Length:
+        """What cloth that is worked for it must measure."""
+        return 2 * self.width
 
 
-def _picture(draft: Draft, wide: Value, long: Value, name: str) -> Picture:
-    on_fold = f" {HALF_DRAWN}" if draft.on_fold else ""
-    more = f" {draft.remark}" if draft.remark else ""
-    words = (
-        f"{draft.name.capitalize()}: cut on the thick line, sewn on the dashed one.{on_fold}{more}"
-    )
-    return Picture(name.replace("_", "-"), sentence(words), draft_scene(draft, wide, long))
+class DraftedGarment(Garment):
+    """A garment whose pieces are drafted, and cut from one cloth."""
+
+    @property
+    @abstractmethod
+    def drafts(self) -> tuple[CutPiece, ...]:
+        """Its drafted pieces, in the order of the cut list."""
+
+    def look(self) -> None:
+        """Look for what cannot be sewn, first in the order of drafting; raises RefusalError."""
+        _ = self.drafts
+        super().look()
+
+    @group
+    def cloths(self) -> ClothBought:
+        """What its pieces are cut from."""
+        return ClothBought(self, CLOTH)
+
+    def cut(self, sheet: Worksheet) -> None:
+        """Put the drafted pieces on the cut list."""
+        sheet.pieces.extend(each.piece for each in self.drafts)
+
+    def draw(self, sheet: Worksheet) -> None:
+        """Draw each of them."""
+        sheet.pictures.extend(each.picture for each in self.drafts)
 
 
 def draft_scene(draft: Draft, wide: Value, long: Value) -> Scene:

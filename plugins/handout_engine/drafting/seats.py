@@ -10,6 +10,7 @@ from collections.abc import Mapping
 from dataclasses import dataclass
 from functools import cached_property
 
+from handout_engine.amounts.declaring import check, drafted, value
 from handout_engine.amounts.inputs import choice, length, length_by_choice, ratio
 from handout_engine.amounts.lengths import Length, from_float, millimetres
 from handout_engine.amounts.refusals import RefusalError
@@ -17,21 +18,22 @@ from handout_engine.amounts.saying import Amount, Saying, Tape
 from handout_engine.amounts.sources import DRAWN, PRACTICE
 from handout_engine.bodies.measures import LENGTHS, measured
 from handout_engine.drafting.block import BlockInputs
-from handout_engine.drafting.body_block import BodyBlock
 from handout_engine.drafting.curves import Line, bend, run, solved
 from handout_engine.geometry.points import Point
-from handout_engine.working.worksheet import Worksheet
 
 TAPE = Tape(finest=32)
 THIN, CLOTH_NAPPY = "thin", "cloth"
 LOOP_EASES = {THIN: millimetres(50), CLOTH_NAPPY: millimetres(80)}
 SEAT_EASES = {THIN: millimetres(120), CLOTH_NAPPY: millimetres(160)}
 LEG_EASES = {THIN: millimetres(55), CLOTH_NAPPY: millimetres(75)}
-CROTCHES = {THIN: (millimetres(80), millimetres(90)),
-            CLOTH_NAPPY: (millimetres(100), millimetres(120))}  # fmt: skip
+CROTCHES = {
+    THIN: (millimetres(80), millimetres(90)),
+    CLOTH_NAPPY: (millimetres(100), millimetres(120)),
+}
 FRONT_HOLLOW, BACK_HOLLOW = 0.5, 0.25
 """How far the guides of a leg's curve reach into its corner; the back covers more of the seat."""
-LEAST_SIDE = millimetres(40)
+LEAST_SIDE, LEAST_LEG = millimetres(40), millimetres(20)
+"""The shortest side seam, and the least of a leg beside half of the crotch: common practice."""
 
 
 class SeatInputs(BlockInputs):
@@ -112,6 +114,106 @@ class SeatInputs(BlockInputs):
             "crotch_width": least + (most - least) * grown,
         }
 
+    @value("half of the loop shoulder to crotch to shoulder", basis=PRACTICE)
+    def finished_length(self) -> Length:
+        """From crown to rump, less the head, and room to sit."""
+        return self.crown_rump * self.loop_share + self.loop_ease
+
+    @value("front, from the neck point to the crotch line")
+    def front_reach(self) -> Length:
+        """Half of what the back is longer is taken from the front."""
+        return self.finished_length - self.back_longer / 2
+
+    @value("back, from the neck point to the crotch line")
+    def back_reach(self) -> Length:
+        """The seat stands out, so the back is longer."""
+        return self.finished_length + self.back_longer / 2
+
+    @value("seat of the garment, where the legs begin")
+    def finished_seat(self) -> Length:
+        """So much wider than the baby that she can sit, and the nappy fits."""
+        return self.hip + self.seat_ease
+
+    @value("a quarter of the garment's seat")
+    def quarter_seat(self) -> Length:
+        """The width of one half of front or back there."""
+        return self.finished_seat / 4
+
+    @value("across the seat, laid flat")
+    def seat_across(self) -> Length:
+        """What is measured once the sides are sewn."""
+        return self.finished_seat / 2
+
+    @value("finished edge of one leg")
+    def leg_edge(self) -> Length:
+        """So loose that the leg is not marked."""
+        return self.upper_thigh + self.leg_ease
+
+    @value("one leg before it is gathered")
+    def leg_cut_edge(self) -> Length:
+        """What goes into the band."""
+        return self.leg_edge * self.leg_fullness
+
+    @check
+    def the_crotch_leaves_legs_beside_it(self) -> None:
+        """Refuse a crotch as wide as the seat."""
+        beside = self.quarter_seat - LEAST_LEG
+        if self.crotch_width / 2 > beside:
+            raise RefusalError(
+                f"crotch_width {TAPE.say(self.crotch_width)} leaves no legs beside it; use at most "
+                f"{TAPE.no_more(2 * beside)}, or more seat ease",
+                "crotch_width",
+            )
+
+    @drafted
+    def seat(self) -> Seat:
+        """Its sides end where the legs are as long as the edge to gather; raises RefusalError."""
+        self.the_crotch_leaves_legs_beside_it()
+        quarter, front = float(self.quarter_seat), float(self.front_reach)
+        crotch, back = float(self.crotch_width) / 2, float(self.back_reach)
+
+        def at(rise: float) -> Seat:
+            return Seat((quarter, front - rise), crotch, front, back)
+
+        highest = front - float(self.armhole_depth) - float(LEAST_SIDE)
+        shortest, longest = (from_float(at(max(rise, 0.0)).leg) for rise in (0.0, highest))
+        if highest <= 0 or self.leg_cut_edge > longest:
+            raise RefusalError(
+                f"legs of {TAPE.both(self.leg_cut_edge)} leave too little side above them: with "
+                f"{TAPE.both(LEAST_SIDE)} of side seam they are at most {TAPE.both(longest)} long; "
+                "give leg_fullness or leg_ease less, or loop_ease more",
+                "leg_fullness",
+            )
+        if self.leg_cut_edge < shortest:
+            raise RefusalError(
+                f"legs of {TAPE.both(self.leg_cut_edge)} do not reach from the side to the crotch, "
+                f"which takes {TAPE.both(shortest, Saying.UP)}; give leg_ease or leg_fullness "
+                "more, or seat_ease less",
+                "leg_ease",
+            )
+        return at(solved(lambda rise: at(rise).leg, float(self.leg_cut_edge), 0.0, highest))
+
+    @property
+    def side_below(self) -> Point:
+        """From the underarm to where the leg begins."""
+        (end, bottom), side = self.seat.side_end, float(self.quarter_chest)
+        return end - side, bottom - float(self.armhole_depth)
+
+    @value("side seam, from the underarm to the leg", basis=DRAWN)
+    def side_seam(self) -> Length:
+        """What the legs leave of the sides."""
+        return from_float(run((self.block.underarm, self.seat.side_end)))
+
+    @value("leg of the front, from the side to the crotch line", basis=DRAWN)
+    def front_leg_curve(self) -> Length:
+        """The side seam comes to lie there on the band."""
+        return from_float(run(self.seat.front_leg))
+
+    @value("leg of the back, from the side to the crotch line", basis=DRAWN)
+    def back_leg_curve(self) -> Length:
+        """It covers more of the seat."""
+        return from_float(run(self.seat.back_leg))
+
 
 @dataclass(frozen=True)
 class Seat:
@@ -142,77 +244,3 @@ class Seat:
     def leg(self) -> float:
         """One leg from crotch line to crotch line."""
         return run(self.front_leg) + run(self.back_leg)
-
-
-def note_seat(sheet: Worksheet, garment: SeatInputs, block: BodyBlock) -> Seat:
-    """Note the figures of seat, legs and crotch, and draft them; raises RefusalError."""
-    front, back = _note_reaches(sheet, garment)
-    around = sheet.note("finished_seat", "seat of the garment, where the legs begin",
-                        garment.hip + garment.seat_ease, "{hip} + {seat_ease}")  # fmt: skip
-    quarter = sheet.note("quarter_seat", "a quarter of the garment's seat", around.length / 4,
-                         "{finished_seat} / 4")  # fmt: skip
-    sheet.note("seat_across", "across the seat, laid flat", around.length / 2,
-               "{finished_seat} / 2")  # fmt: skip
-    edge = sheet.note("leg_edge", "finished edge of one leg",
-                      garment.upper_thigh + garment.leg_ease,
-                      "{upper_thigh} + {leg_ease}")  # fmt: skip
-    cut = sheet.note("leg_cut_edge", "one leg before it is gathered",
-                     edge.length * garment.leg_fullness, "{leg_edge} × {leg_fullness}")  # fmt: skip
-    if garment.crotch_width / 2 + millimetres(20) > quarter.length:
-        most = 2 * (quarter.length - millimetres(20))
-        raise RefusalError(
-            f"crotch_width {TAPE.say(garment.crotch_width)} leaves no legs beside it; use at most "
-            f"{TAPE.no_more(most)}, or more seat ease",
-            "crotch_width",
-        )
-    seat = _fitted(garment, block, (quarter.mm, float(front), float(back)), cut.length)
-    _note_drawn(sheet, seat, block)
-    return seat
-
-
-def _note_reaches(sheet: Worksheet, garment: SeatInputs) -> tuple[Length, Length]:
-    half = sheet.note("finished_length", "half of the loop shoulder to crotch to shoulder",
-                      garment.crown_rump * garment.loop_share + garment.loop_ease,
-                      "{crown_rump} × {loop_share} + {loop_ease}", basis=PRACTICE)  # fmt: skip
-    more = garment.back_longer / 2
-    front = sheet.note("front_reach", "front, from the neck point to the crotch line",
-                       half.length - more, "{finished_length} - {back_longer} / 2")  # fmt: skip
-    back = sheet.note("back_reach", "back, from the neck point to the crotch line",
-                      half.length + more, "{finished_length} + {back_longer} / 2")  # fmt: skip
-    return front.length, back.length
-
-
-def _fitted(
-    garment: SeatInputs, block: BodyBlock, places: tuple[float, float, float], cut: Length
-) -> Seat:
-    """The seat whose sides end where the legs are as long as the edge to gather."""
-    quarter, front, back = places
-
-    def at(rise: float) -> Seat:
-        return Seat((quarter, front - rise), float(garment.crotch_width) / 2, front, back)
-
-    highest = front - block.depth - float(LEAST_SIDE)
-    shortest, longest = (from_float(at(max(rise, 0.0)).leg) for rise in (0.0, highest))
-    if highest <= 0 or cut > longest:
-        raise RefusalError(
-            f"legs of {TAPE.both(cut)} leave too little side above them: with "
-            f"{TAPE.both(LEAST_SIDE)} of side seam they are at most {TAPE.both(longest)} long; "
-            "give leg_fullness or leg_ease less, or loop_ease more",
-            "leg_fullness",
-        )
-    if cut < shortest:
-        raise RefusalError(
-            f"legs of {TAPE.both(cut)} do not reach from the side to the crotch, which takes "
-            f"{TAPE.both(shortest, Saying.UP)}; give leg_ease or leg_fullness more, or seat_ease "
-            "less",
-            "leg_ease",
-        )
-    return at(solved(lambda rise: at(rise).leg, float(cut), 0.0, highest))
-
-
-def _note_drawn(sheet: Worksheet, seat: Seat, block: BodyBlock) -> None:
-    sheet.note("side_seam", "side seam, from the underarm to the leg",
-               from_float(run((block.underarm, seat.side_end))), "", basis=DRAWN)  # fmt: skip
-    for name, line in (("front", seat.front_leg), ("back", seat.back_leg)):
-        sheet.note(f"{name}_leg_curve", f"leg of the {name}, from the side to the crotch line",
-                   from_float(run(line)), "", basis=DRAWN)  # fmt: skip

@@ -7,24 +7,21 @@ or tapered, is told in `spreading`.
 from __future__ import annotations
 
 from collections.abc import Mapping
-from dataclasses import replace
 from fractions import Fraction
-from math import pi
 
+from handout_engine.amounts.declaring import check, drafted, group, value
 from handout_engine.amounts.inputs import choice, length, length_by_choice, optional_ratio, ratio
-from handout_engine.amounts.lengths import Length, from_float
+from handout_engine.amounts.lengths import Length, from_float, least, most
 from handout_engine.amounts.reading import read_length
 from handout_engine.amounts.refusals import RefusalError
 from handout_engine.amounts.saying import Amount, Tape
 from handout_engine.amounts.sources import DRAWN, PRACTICE
 from handout_engine.amounts.ways_out import at_least, at_most, ways, would_be
-from handout_engine.drafting.arms import ArmInputs, note_sleeve_edge, sleeve_trim
-from handout_engine.drafting.body_block import BodyBlock
+from handout_engine.drafting.armholes import Armholes, FrenchSeams
+from handout_engine.drafting.arms import ArmInputs, sleeve_trim
 from handout_engine.drafting.curves import run
-from handout_engine.drafting.drafts import Draft, Edge
-from handout_engine.drafting.spreading import COARSE, FlatSleeve, SleeveHalf, share_for_width
-from handout_engine.geometry.points import mirrored
-from handout_engine.working.worksheet import Worksheet
+from handout_engine.drafting.pieces import CutPiece
+from handout_engine.drafting.spreading import FlatSleeve, SleeveHalf, share_for_width, sleeve_draft
 
 TAPE = Tape(finest=32)
 LONG, SHORT = "long", "short"
@@ -33,13 +30,12 @@ FULLNESS = ("1", "3")
 """The least and the most fullness at the end of a sleeve."""
 LOWEST_CAP = 0.25
 """How low the cap of a stout arm may be for each unit of the sleeve's width: common practice."""
-WHOLE_RISE_FROM = Fraction(1, 4)
-"""By how much a head must be fuller than its armhole to rise all that it is to rise."""
-MOST_LEAN, LEAST_SHARE = pi / 3, 0.1
-"""How far the seam under the arm may lean, and how flat a cap may be, in a sleeve spread wide."""
+RISES = 4
+"""How much of its rise a head has for each unit by which it is fuller than its armhole: the whole
+from a quarter on, by common practice."""
 
 
-class SleeveInputs(ArmInputs):
+class SleeveInputs(ArmInputs, Armholes, FrenchSeams):
     """The inputs of a garment with set-in sleeves."""
 
     sleeve = choice("sleeve", "Long to the wrist, or short.", LONG, SHORT)
@@ -125,126 +121,170 @@ class SleeveInputs(ArmInputs):
         ease = read_length(END_EASES[self.sleeve])
         return {**super().usual, **fullness, "sleeve_end_ease": ease}
 
+    @property
+    def limb(self) -> Length:
+        """A short sleeve ends on the upper arm."""
+        return self.wrist if self.sleeve == LONG else self.upper_arm
 
-def note_sleeve(sheet: Worksheet, garment: SleeveInputs, block: BodyBlock) -> Draft:
-    """Note the sleeve's figures and draft it; raises RefusalError where it cannot be."""
-    cap = run(block.armhole) + float(garment.cap_ease) / 2
-    share = _cap_share(sheet, garment, cap)
-    limb = sheet["wrist" if garment.sleeve == LONG else "upper_arm"]
-    edge = note_sleeve_edge(sheet, limb).length
-    rise = _note_rise(sheet, garment)
-    least = sheet["least_sleeve_girth"].mm
-    flat = FlatSleeve(cap, 0.0, float(garment.least_underarm), least, float(garment.sleeve_head),
-                      rise)  # fmt: skip
-    long = _note_length(sheet, garment, from_float(flat.height(share)))
-    flat = replace(flat, reach=float(long))
-    _refuse_no_underarm(garment, long - from_float(flat.height(share)))
-    end = _note_end(sheet, garment, flat.straight(share), edge)
-    half = flat.straight(share) if end is None else _spread(garment, (flat, share), end, edge)
-    _note_cap(sheet, garment, half, (flat, share))
-    return _draft(garment, half)
+    @property
+    def gathered(self) -> bool:
+        """Whether its head is gathered."""
+        return self.sleeve_head != 1
 
+    @value("sleeve round the upper arm, at least")
+    def least_sleeve_girth(self) -> Length:
+        """The armhole mostly asks for more."""
+        return self.upper_arm + self.sleeve_ease
 
-def _cap_share(sheet: Worksheet, garment: SleeveInputs, cap: float) -> float:
-    """Height of the straight sleeve's cap for each unit of its width: less for a stout arm."""
-    least = sheet.note("least_sleeve_girth", "sleeve round the upper arm, at least",
-                       garment.upper_arm + garment.sleeve_ease,
-                       "{upper_arm} + {sleeve_ease}").mm / 2  # fmt: skip
-    flat, wanted = FlatSleeve(cap, 0.0), float(garment.cap_share)
-    lowest = min(LOWEST_CAP, wanted)
-    if flat.width(wanted) >= least:
-        return wanted
-    if flat.width(lowest) >= least:
-        return share_for_width(cap, least)
-    most = from_float(2 * flat.width(lowest)) - garment.upper_arm
-    less = at_most(garment, "sleeve_ease", most, "a sleeve_ease of at most {}")
-    way = ways(less, "more armhole_ease")
-    raise RefusalError(
-        f"the sleeve, {TAPE.both(from_float(2 * least))} round, leaves no cap for an armhole of "
-        f"{TAPE.both(from_float(2 * cap) - garment.cap_ease)}; use {way}",
-        "sleeve_ease" if less else "armhole_ease",
-    )
+    @property
+    def half_cap(self) -> float:
+        """Half of the cap without gathers: half the armhole, and half of what is eased in."""
+        return run(self.block.armhole) + float(self.cap_ease) / 2
 
-
-def _note_rise(sheet: Worksheet, garment: SleeveInputs) -> float:
-    """Note how much higher a gathered head is, the whole of it from a fullness of 1 1/4 on."""
-    more = garment.sleeve_head - 1
-    if not more:
-        return 0.0
-    label = "gathered head, higher than a plain cap by"
-    if more >= WHOLE_RISE_FROM:
-        return sheet.note("cap_rise", label, garment.head_rise, "{head_rise}").mm
-    return sheet.note("cap_rise", label, garment.head_rise * more / WHOLE_RISE_FROM,
-                      "{head_rise} × 4 × ({sleeve_head} - 1)").mm  # fmt: skip
-
-
-def _note_length(sheet: Worksheet, garment: SleeveInputs, cap: Length) -> Length:
-    """Note the sleeve's length; a short one leaves the least seam under the arm."""
-    least = cap + garment.least_underarm + garment.sleeve_trim
-    if garment.sleeve == LONG:
-        amount, words = garment.arm_length, "{arm_length}"
-    else:
-        amount = garment.arm_length * garment.short_share + garment.short_more
-        words = "{arm_length} × {short_share} + {short_more}"
-        if amount < least:
-            amount, words = least, "{cap} + {least_underarm} + {sleeve_trim}"
-    long = sheet.note("sleeve_reach", "sleeve from the end of the shoulder to its finished end",
-                      amount, words, basis=PRACTICE, cap=cap)  # fmt: skip
-    return sheet.note("sleeve_cloth_reach", "sleeve without its trim",
-                      long.length - garment.sleeve_trim,
-                      "{sleeve_reach} - {sleeve_trim}").length  # fmt: skip
-
-
-def _refuse_no_underarm(garment: SleeveInputs, under: Length) -> None:
-    if under < garment.least_underarm:
+    @drafted
+    def straight_share(self) -> float:
+        """Height of the straight sleeve's cap for each unit of its width: less for a stout arm."""
+        cap, half = self.half_cap, float(self.least_sleeve_girth) / 2
+        flat, wanted = FlatSleeve(cap, 0.0), float(self.cap_share)
+        widest = flat.width(min(LOWEST_CAP, wanted))
+        if flat.width(wanted) >= half:
+            return wanted
+        if widest >= half:
+            return share_for_width(cap, half)
+        less = at_most(
+            self,
+            "sleeve_ease",
+            from_float(2 * widest) - self.upper_arm,
+            "a sleeve_ease of at most {}",
+        )
         raise RefusalError(
-            f"the seam under the arm {would_be(under, 'long')}, less than "
-            f"{TAPE.both(garment.least_underarm)}; make sleeve_trim smaller, or cap_share less "
-            "for a lower cap",
-            "sleeve_trim",
+            f"the sleeve, {TAPE.both(self.least_sleeve_girth)} round, leaves no cap for an armhole "
+            f"of {TAPE.both(from_float(2 * cap) - self.cap_ease)}; use "
+            f"{ways(less, 'more armhole_ease')}",
+            "sleeve_ease" if less else "armhole_ease",
         )
 
+    @value("gathered head, higher than a plain cap by")
+    def cap_rise(self) -> Length | None:
+        """The whole of it from a fullness of 1 1/4 on."""
+        if not self.gathered:
+            return None
+        return least(self.head_rise * RISES * (self.sleeve_head - 1), self.head_rise)
 
-def _note_end(
-    sheet: Worksheet, garment: SleeveInputs, straight: SleeveHalf, edge: Length
-) -> float | None:
-    """Note the end as it is cut; returns half of it, or None for that of the straight sleeve."""
-    label = "end of the sleeve before it is drawn up"
-    as_wide = from_float(2 * run(straight.end))
-    if garment.sleeve_fullness is not None:
-        return sheet.note("sleeve_end_width", label, edge * garment.sleeve_fullness,
-                          "{sleeve_edge} × {sleeve_fullness}").mm / 2  # fmt: skip
-    if as_wide < edge:
-        return sheet.note("sleeve_end_width", label, edge, "{sleeve_edge}").mm / 2
-    sheet.note("sleeve_end_width", label, as_wide, "", basis=DRAWN)
-    return None
+    @value("cap of the straight sleeve, before it is spread", basis=DRAWN)
+    def straight_cap(self) -> Length:
+        """So high a cap as goes into the armhole."""
+        flat = FlatSleeve(self.half_cap, 0.0)
+        return from_float(flat.height(self.straight_share))
 
+    @value("sleeve from the end of the shoulder to its finished end", basis=PRACTICE)
+    def sleeve_reach(self) -> Length:
+        """To the wrist; a short one is a share of the arm, and leaves a seam under it."""
+        if self.sleeve == LONG:
+            return self.arm_length
+        shortest = self.straight_cap + self.least_underarm + self.sleeve_trim
+        return most(self.arm_length * self.short_share + self.short_more, shortest)
 
-def _spread(
-    garment: SleeveInputs, cut: tuple[FlatSleeve, float], end: float, edge: Length
-) -> SleeveHalf:
-    """The sleeve spread to its end; refuses an end so wide or so narrow that it is a ring.
+    @value("sleeve without its trim")
+    def sleeve_cloth_reach(self) -> Length:
+        """It is cut so much shorter."""
+        return self.sleeve_reach - self.sleeve_trim
 
-    `cut` is the flat sleeve and the share of its cap, `end` half of its end as it is cut, `edge`
-    the whole of that finished.
-    """
-    flat, share = cut
-    half = flat.spread(share, end)
-    if _wearable(half):
+    @check
+    def a_seam_is_left_under_the_arm(self) -> None:
+        """Refuse a cap or a trim that takes the whole length of the sleeve."""
+        under = self.sleeve_cloth_reach - self.straight_cap
+        if under < self.least_underarm:
+            raise RefusalError(
+                f"the seam under the arm {would_be(under, 'long')}, less than "
+                f"{TAPE.both(self.least_underarm)}; make sleeve_trim smaller, or cap_share less "
+                "for a lower cap",
+                "sleeve_trim",
+            )
+
+    @drafted
+    def flat_sleeve(self) -> FlatSleeve:
+        """What the sleeve is to be before it is drawn."""
+        self.the_hand_passes_the_sleeve()
+        self.a_seam_is_left_under_the_arm()
+        return FlatSleeve(
+            self.half_cap,
+            float(self.sleeve_cloth_reach),
+            float(self.least_underarm),
+            float(self.least_sleeve_girth),
+            float(self.sleeve_head),
+            0.0 if self.cap_rise is None else float(self.cap_rise),
+        )
+
+    @drafted
+    def straight_sleeve(self) -> SleeveHalf:
+        """Half of the sleeve as it is before it is spread."""
+        return self.flat_sleeve.straight(self.straight_share)
+
+    @value("end of the straight sleeve", basis=DRAWN)
+    def straight_end(self) -> Length | None:
+        """As wide as its body; not asked for where its fullness is given."""
+        if self.sleeve_fullness is not None:
+            return None
+        return from_float(2 * run(self.straight_sleeve.end))
+
+    @value("end of the sleeve before it is drawn up")
+    def sleeve_end_width(self) -> Length:
+        """So full as is asked for; or cut straight, where that goes round the arm."""
+        if self.sleeve_fullness is not None:
+            return self.sleeve_edge * self.sleeve_fullness
+        assert self.straight_end is not None
+        return most(self.straight_end, self.sleeve_edge)
+
+    @drafted
+    def half_sleeve(self) -> SleeveHalf:
+        """Half of it, spread or drawn in to its end; raises RefusalError."""
+        if self.straight_end is not None and self.straight_end >= self.sleeve_edge:
+            return self.straight_sleeve
+        end = float(self.sleeve_end_width) / 2
+        half = self.flat_sleeve.spread(self.straight_share, end)
+        if not half.is_wearable:
+            raise _no_end(self, end)
         return half
-    good, bad = run(flat.straight(share).end), end
-    for _ in range(COARSE):
-        middle = (good + bad) / 2
-        good, bad = (middle, bad) if _wearable(flat.spread(share, middle)) else (good, middle)
-    raise _no_end(garment, flat, (end, good), edge)
+
+    @value("sleeve across under the arm, without gathers at its head", basis=DRAWN)
+    def sleeve_girth(self) -> Length:
+        """Its widest, where it is measured on the paper."""
+        if self.gathered:
+            return from_float(2 * self.flat_sleeve.width(self.straight_share))
+        return from_float(self.half_sleeve.across)
+
+    @value("height of the sleeve's cap, without gathers", basis=DRAWN)
+    def cap_height(self) -> Length:
+        """From the corners under the arm to the top of the cap."""
+        return self.straight_cap if self.gathered else from_float(self.half_sleeve.height)
+
+    @value("edge of the sleeve's cap before it is gathered")
+    def gathered_cap(self) -> Length | None:
+        """So many times the armhole and what is eased in."""
+        if not self.gathered:
+            return None
+        return (self.armhole_edge + self.cap_ease) * self.sleeve_head
+
+    @value("cap without gathers, from the seam under the arm upward", basis=DRAWN)
+    def head_plain(self) -> Length | None:
+        """Gathers under the arm would be in its way."""
+        if not self.gathered:
+            return None
+        half = self.half_sleeve
+        return from_float(run(half.cap[half.cap.index(half.gathers) :]))
+
+    @group
+    def sleeve_piece(self) -> CutPiece:
+        """Two sleeves, the left like the right."""
+        seam = float(self.seam_allowance)
+        return CutPiece(sleeve_draft(self.half_sleeve, seam, gathered=self.gathered), 2)
 
 
-def _no_end(
-    garment: SleeveInputs, flat: FlatSleeve, ends: tuple[float, float], edge: Length
-) -> RefusalError:
-    """The refusal of an end; `ends` are half of it as cut, and the nearest that can be worn."""
-    end, good = ends
-    fullness, narrow = from_float(2 * good) / edge, end < good
+def _no_end(garment: SleeveInputs, end: float) -> RefusalError:
+    """The refusal of half an end that makes a ring of the sleeve, so wide or so narrow is it."""
+    good = garment.flat_sleeve.nearest_end(garment.straight_share, end)
+    fullness, narrow = from_float(2 * good) / garment.sleeve_edge, end < good
     compared, word = (at_least, "at least") if narrow else (at_most, "at most")
     way = compared(garment, "sleeve_fullness", fullness, f"a sleeve_fullness of {word} {{}}")
     field = "sleeve_fullness"
@@ -252,49 +292,9 @@ def _no_end(
         way, field = f"{'more' if narrow else 'less'} sleeve_end_ease", "sleeve_end_ease"
     other = "a longer sleeve"
     if narrow:
-        other = "fewer gathers at the head" if flat.fullness > 1 else "more sleeve_end_ease"
+        other = "fewer gathers at the head" if garment.gathered else "more sleeve_end_ease"
     return RefusalError(
         f"the end of the sleeve, {TAPE.both(from_float(2 * end))} wide, is too "
         f"{'narrow' if narrow else 'wide'} for a sleeve of its length; use {ways(way, other)}",
         field,
     )
-
-
-def _wearable(half: SleeveHalf) -> bool:
-    return abs(half.lean) <= MOST_LEAN and half.share >= LEAST_SHARE
-
-
-def _note_cap(
-    sheet: Worksheet, garment: SleeveInputs, half: SleeveHalf, plain: tuple[FlatSleeve, float]
-) -> None:
-    """Note width and cap of the sleeve, without gathers at its head and with them."""
-    flat, share = plain
-    gathered = garment.sleeve_head != 1
-    height, across = ((flat.height(share), 2 * flat.width(share)) if gathered
-                      else (half.height, half.across))  # fmt: skip
-    sheet.note("sleeve_girth", "sleeve across under the arm, without gathers at its head",
-               from_float(across), "", basis=DRAWN)  # fmt: skip
-    sheet.note("cap_height", "height of the sleeve's cap, without gathers",
-               from_float(height), "", basis=DRAWN)  # fmt: skip
-    if gathered:
-        sheet.note("gathered_cap", "edge of the sleeve's cap before it is gathered",
-                   (sheet["armhole_edge"].length + garment.cap_ease) * garment.sleeve_head,
-                   "({armhole_edge} + {cap_ease}) × {sleeve_head}")  # fmt: skip
-        number = half.cap.index(half.gathers)
-        sheet.note("head_plain", "cap without gathers, from the seam under the arm upward",
-                   from_float(run(half.cap[number:])), "", basis=DRAWN)  # fmt: skip
-
-
-def _draft(garment: SleeveInputs, half: SleeveHalf) -> Draft:
-    seam, cap, end = float(garment.seam_allowance), half.cap, half.end
-    side = (cap[-1], end[-1])
-    notches = [cap[0]]
-    if garment.sleeve_head != 1:
-        notches.extend((half.gathers, *mirrored((half.gathers,))))
-    edges = (
-        Edge("cap", (*mirrored(cap), *cap[1:]), seam),
-        Edge("underarm", side, seam),
-        Edge("end", (*reversed(end), *tuple(reversed(mirrored(end)))[1:]), seam),
-        Edge("underarm, other side", mirrored(side), seam),
-    )
-    return Draft("sleeve", edges, notches=tuple(notches))

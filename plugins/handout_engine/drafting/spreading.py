@@ -15,7 +15,8 @@ from itertools import pairwise
 from math import cos, fsum, hypot, pi, sin
 
 from handout_engine.drafting.curves import Line, bend, run, solved
-from handout_engine.geometry.points import Point, snapped
+from handout_engine.drafting.drafts import Draft, Edge
+from handout_engine.geometry.points import Point, mirrored, snapped
 
 CAP = bend((0.0, 0.0), (0.45, 0.0), (0.5, 1.0), (1.0, 1.0))
 """Half of a straight sleeve's cap, for a width and a height of 1."""
@@ -25,6 +26,8 @@ FLATTEST, STEEPEST = 0.01, 1 / 3
 """The height of a cap before the sleeve is spread, for each unit of its width."""
 SHORTEST = 1e-6
 """What is not longer than this, in mm, is nothing."""
+MOST_LEAN, LEAST_SHARE = pi / 3, 0.1
+"""How far the seam under the arm may lean, and how flat a cap may be, in a sleeve spread wide."""
 COARSE = 24
 """Halvings for what no length hangs on: how high a cap is, not how long."""
 
@@ -61,6 +64,11 @@ class SleeveHalf:
     def underarm(self) -> float:
         """The seam under the arm."""
         return run((self.cap[-1], self.end[-1]))
+
+    @property
+    def is_wearable(self) -> bool:
+        """Whether it is a sleeve still, and no ring."""
+        return abs(self.lean) <= MOST_LEAN and self.share >= LEAST_SHARE
 
 
 @dataclass(frozen=True)
@@ -115,6 +123,15 @@ class FlatSleeve:
             return self._to_end(before, self.rise, end)
         # Drawn in so far, the cap rises by itself.
         return self._to_end(FLATTEST, self._least_rise(end, height), end)
+
+    def nearest_end(self, share: float, end: float) -> float:
+        """The half end nearest to that one with which the sleeve can be worn."""
+        good, bad = run(self.straight(share).end), end
+        for _ in range(COARSE):
+            middle = (good + bad) / 2
+            wearable = self.spread(share, middle).is_wearable
+            good, bad = (middle, bad) if wearable else (good, middle)
+        return good
 
     @property
     def _steepest(self) -> float:
@@ -241,3 +258,17 @@ def share_for_width(cap: float, half: float) -> float:
 def _run_of_cap(share: float) -> float:
     """How long half of a cap is, for each unit of half of its width."""
     return run(tuple((x, 2 * share * y) for x, y in CAP))
+
+
+def sleeve_draft(half: SleeveHalf, seam: float, *, gathered: bool) -> Draft:
+    """The whole sleeve, every edge with the same allowance; with notches where gathers begin."""
+    cap, end = half.cap, half.end
+    side = (cap[-1], end[-1])
+    gathers = (half.gathers, *mirrored((half.gathers,))) if gathered else ()
+    edges = (
+        Edge("cap", (*mirrored(cap), *cap[1:]), seam),
+        Edge("underarm", side, seam),
+        Edge("end", (*reversed(end), *tuple(reversed(mirrored(end)))[1:]), seam),
+        Edge("underarm, other side", mirrored(side), seam),
+    )
+    return Draft("sleeve", edges, notches=(cap[0], *gathers))

@@ -13,19 +13,20 @@ from fractions import Fraction
 from math import ceil, floor, fsum
 from typing import ClassVar
 
+from handout_engine.amounts.declaring import Worked, check, drafted, group, value
 from handout_engine.amounts.inputs import SEWING, optional_length, percentage
-from handout_engine.amounts.lengths import ZERO, Length, from_float, inches
+from handout_engine.amounts.lengths import ZERO, Length, from_float, inches, millimetres
 from handout_engine.amounts.refusals import RefusalError
 from handout_engine.amounts.saying import Tape
-from handout_engine.amounts.sources import DRAWN, GIVEN, PRACTICE, Basis
+from handout_engine.amounts.sources import DRAWN, PRACTICE
 from handout_engine.amounts.ways_out import at_most, ways
+from handout_engine.amounts.working_out import Group
 from handout_engine.drafting.allowances import Segment, beside, cut_off, mirrored_in
 from handout_engine.drafting.block import BlockInputs
 from handout_engine.drafting.curves import Line, beyond, run
 from handout_engine.drafting.drafts import FOLD, Draft, Edge
-from handout_engine.drafting.pieces import Cutting, note_piece
+from handout_engine.drafting.pieces import HalfPiece
 from handout_engine.geometry.points import snapped
-from handout_engine.working.worksheet import Worksheet
 
 TAPE = Tape(finest=32)
 STEP = inches("1/8")
@@ -34,52 +35,10 @@ LEAST_HEM = inches("3/8")
 """The shallowest hem that is turned up, its raw edge turned under: common practice, no source."""
 TURN = inches("1/4")
 """What is turned under along the upper edge of a facing: common practice, no source."""
-
-
-class TurnedHemInputs(BlockInputs):
-    """The inputs of a garment whose lower edge is turned up or faced.
-
-    `usual_hem` of a garment is how deep its hem is where nothing is said.
-    """
-
-    usual_hem: ClassVar[Length]
-
-    hem = optional_length(
-        "hem",
-        "Turned up at the lower edge, its turning under included; where a trim is "
-        "sewn on, the allowance that it takes.",
-        "usual for the garment, less where that could not be eased in; a seam's beside a trim",
-        ("1/8 in", "6 in"),
-        group=SEWING,
-        basis=PRACTICE,
-        in_use="hem_depth",
-    )
-    hem_easing = percentage(
-        "most ease at the hem",
-        "How much longer the raw edge of the hem may be than where it lands; it is eased in there.",
-        "3 %",
-        15,
-        group=SEWING,
-        basis=PRACTICE,
-    )
-
-
-@dataclass(frozen=True)
-class LowerEdge:
-    """What is cut beyond the lower edge, in mm, and whether that is turned up; or it is faced."""
-
-    allowance: float
-    turned_up: bool = False
-    faced: bool = False
-
-    @property
-    def remark(self) -> str:
-        """What is said beneath the drawing of a piece that has it; empty where nothing need be."""
-        return "At its lower edge the dashed line is the fold of the hem." if self.turned_up else ""
-
-    def edge(self, hem: Line) -> Edge:
-        """The lower edge of a piece, from its side to its centre."""
-        return Edge("hem", hem, self.allowance, self.turned_up)
+LEAST_EASED = millimetres(1)
+"""Less than this is taken up by the stitches, and not spoken of."""
+DRAWN_UP = Fraction(1, 100)
+"""Above this share of the hem a thread is needed to ease it in: common practice, no source."""
 
 
 @dataclass(frozen=True)
@@ -119,51 +78,6 @@ class Half:
         return self.side[-2], self.side[-1]
 
 
-def note_lower_edge(
-    sheet: Worksheet, garment: TurnedHemInputs, halves: Sequence[Half], *, trimmed: bool
-) -> LowerEdge:
-    """Note how the lower edge is finished; `halves` are one half of front and of back.
-
-    Notes `hem_depth`, and of a hem that is turned up `hem_ease`, once round. Raises RefusalError
-    where the hem that was given is deeper than the side is long.
-    """
-    if trimmed:
-        return _seam_of_trim(sheet, garment)
-    room = from_float(min(run(half.side) for half in halves))
-    if garment.hem and garment.hem > room:
-        raise RefusalError(
-            f"hem {TAPE.say(garment.hem)} is deeper than the side seam above it is long, "
-            f"{TAPE.both(room)}; use {ways(at_most(garment, 'hem', room), 'a longer garment')}",
-            "hem",
-        )
-    wanted = garment.hem or min(garment.usual_hem, STEP * floor(room / STEP))
-    basis = GIVEN if garment.hem else PRACTICE
-    most = deepest(halves, wanted, garment.hem_easing.number)
-    if most < wanted and (garment.hem or most < LEAST_HEM):
-        sheet.note("hem_depth", "facing of the lower edge, finished depth", wanted, "", basis=basis)
-        return LowerEdge(float(garment.seam_allowance), faced=True)
-    return note_turned_up(sheet, halves, most, basis if most == wanted else DRAWN)
-
-
-def _seam_of_trim(sheet: Worksheet, garment: TurnedHemInputs) -> LowerEdge:
-    """A trim is sewn on in a seam: what is cut beyond it is not turned up."""
-    taken = garment.hem or garment.seam_allowance
-    sheet.note("hem_depth", "allowance that the trim takes at the lower edge", taken, "",
-               basis=GIVEN if garment.hem else PRACTICE)  # fmt: skip
-    return LowerEdge(float(taken))
-
-
-def note_turned_up(
-    sheet: Worksheet, halves: Sequence[Half], depth: Length, basis: Basis
-) -> LowerEdge:
-    """Note a hem that is turned up, and how much of its raw edge is eased in."""
-    sheet.note("hem_depth", "hem, from its fold to its raw edge", depth, "", basis=basis)
-    ease = 2 * fsum(half.longer(float(depth)) for half in halves)
-    sheet.note("hem_ease", "raw edge of the hem, longer than where it lands, once round",
-               from_float(ease), "", basis=DRAWN)  # fmt: skip
-    return LowerEdge(float(depth), turned_up=True)
-
-
 def deepest(halves: Sequence[Half], wanted: Length, easing: Fraction) -> Length:
     """The wanted depth of a hem, or the most below it that can be eased in, in whole steps."""
 
@@ -177,18 +91,169 @@ def deepest(halves: Sequence[Half], wanted: Length, easing: Fraction) -> Length:
     return next((STEP * number for number in steps if fits(STEP * number)), ZERO)
 
 
-def note_facings(sheet: Worksheet, halves: Sequence[Half], cloth: str) -> None:
-    """Cut the facings of a lower edge that is not turned up, one for the front, one for the back.
+class TurnedHemInputs(BlockInputs):
+    """The inputs of a garment whose lower edge is turned up or faced.
 
-    Speaks of the input seam_allowance and of `hem_depth`.
+    `usual_hem` of a garment is how deep its hem is where nothing is said; `halves` are one half of
+    its front and of its back.
     """
-    seam, depth = float(sheet["seam_allowance"].length), sheet["hem_depth"].mm
-    for name, half in zip(("front", "back"), halves, strict=True):
-        upper, hem = half.landing(depth), half.hem
-        edges = (
-            Edge("hem", hem, seam),
-            Edge(FOLD, (hem[-1], upper[-1])),
-            Edge("upper edge", tuple(reversed(upper)), float(TURN)),
-            Edge("side", (upper[0], hem[0]), seam),
-        )
-        note_piece(sheet, Draft(f"{name} hem facing", edges), Cutting(cloth))
+
+    usual_hem: ClassVar[Length]
+    halves: Worked[tuple[Half, Half]]
+
+    hem = optional_length(
+        "hem",
+        "Turned up at the lower edge, its turning under included; where a trim is "
+        "sewn on, the allowance that it takes.",
+        "usual for the garment, less where that could not be eased in; a seam's beside a trim",
+        ("1/8 in", "6 in"),
+        group=SEWING,
+        basis=PRACTICE,
+        in_use="hem_depth",
+    )
+    hem_easing = percentage(
+        "most ease at the hem",
+        "How much longer the raw edge of the hem may be than where it lands; it is eased in there.",
+        "3 %",
+        15,
+        group=SEWING,
+        basis=PRACTICE,
+    )
+
+    @property
+    def trimmed(self) -> bool:
+        """Whether a trim is sewn to the lower edge, which is then not turned up."""
+        return False
+
+    @check
+    def the_hem_is_no_deeper_than_the_side(self) -> None:
+        """Refuse a hem that would reach above the side seam."""
+        if self.hem and not self.trimmed and self.hem > self._room:
+            longer = ways(at_most(self, "hem", self._room), "a longer garment")
+            raise RefusalError(
+                f"hem {TAPE.say(self.hem)} is deeper than the side seam above it is long, "
+                f"{TAPE.both(self._room)}; use {longer}",
+                "hem",
+            )
+
+    @property
+    def _room(self) -> Length:
+        return from_float(min(run(half.side) for half in self.halves))
+
+    @drafted
+    def wanted_hem(self) -> Length:
+        """As deep as was asked for, or as is usual where the side is long enough."""
+        self.the_hem_is_no_deeper_than_the_side()
+        usual, room = self.usual_hem, self._room
+        return self.hem or (usual if usual <= room else STEP * floor(room / STEP))
+
+    @drafted
+    def deepest_hem(self) -> Length:
+        """The most of it that can be eased in."""
+        return deepest(self.halves, self.wanted_hem, self.hem_easing.number)
+
+    @group
+    def lower_edge(self) -> LowerEdge:
+        """A seam to a trim, a hem, or a facing where too little of a hem could be eased in."""
+        if self.trimmed:
+            return TrimSeam(self)
+        most = self.deepest_hem
+        if most < self.wanted_hem and (self.hem or most < LEAST_HEM):
+            return FacedEdge(self)
+        return TurnedUpHem(self)
+
+
+class LowerEdge(Group):
+    """How the lower edge of a garment is finished, and what is cut beyond it."""
+
+    remark = ""
+    """What is said beneath the drawing of a piece that has it."""
+    turned_up = False
+
+    def __init__(self, garment: TurnedHemInputs) -> None:
+        """Take the garment that it belongs to."""
+        super().__init__()
+        self.garment = garment
+
+    @property
+    def allowance(self) -> Length:
+        """What is cut beyond it: a seam's, where nothing is turned up."""
+        return self.garment.seam_allowance
+
+    def edge(self, hem: Line) -> Edge:
+        """The lower edge of a piece, from its side to its centre."""
+        return Edge("hem", hem, float(self.allowance), self.turned_up)
+
+    def facings(self) -> tuple[HalfPiece, ...]:
+        """What it is faced with: mostly nothing."""
+        return ()
+
+
+class TrimSeam(LowerEdge):
+    """A lower edge that a trim is sewn to, in a seam."""
+
+    @property
+    def allowance(self) -> Length:
+        """What the trim takes."""
+        return self.hem_depth
+
+    @value("allowance that the trim takes at the lower edge")
+    def hem_depth(self) -> Length:
+        """As given, or that of any other seam."""
+        return self.garment.hem or self.garment.seam_allowance
+
+
+class TurnedUpHem(LowerEdge):
+    """A lower edge that is turned up, its raw edge eased in."""
+
+    remark = "At its lower edge the dashed line is the fold of the hem."
+    turned_up = True
+
+    @property
+    def allowance(self) -> Length:
+        """The hem itself."""
+        return self.hem_depth
+
+    @value("hem, from its fold to its raw edge", basis=DRAWN)
+    def hem_depth(self) -> Length:
+        """As given or usual, or as much of it as can be eased in."""
+        return self.garment.deepest_hem
+
+    @value("raw edge of the hem, longer than where it lands, once round", basis=DRAWN)
+    def hem_ease(self) -> Length:
+        """The lower edge is curved, so the raw edge is longer below it than it is above."""
+        deep = float(self.hem_depth)
+        return from_float(2 * fsum(half.longer(deep) for half in self.garment.halves))
+
+    @property
+    def lies_flat(self) -> bool:
+        """Whether the stitches take up what there is to ease in."""
+        return self.hem_ease < LEAST_EASED
+
+    def is_drawn_up(self, hem: Length) -> bool:
+        """Whether a thread is needed for it, in a hem that is so long once round."""
+        return self.hem_ease > hem * DRAWN_UP
+
+
+class FacedEdge(LowerEdge):
+    """A lower edge that is faced with strips of its own shape, which lie flat however deep."""
+
+    @value("facing of the lower edge, finished depth", basis=DRAWN)
+    def hem_depth(self) -> Length:
+        """As deep as the hem would be."""
+        return self.garment.wanted_hem
+
+    def facings(self) -> tuple[HalfPiece, ...]:
+        """One for the front, one for the back."""
+        seam, depth = float(self.garment.seam_allowance), float(self.hem_depth)
+        found = []
+        for name, half in zip(("front", "back"), self.garment.halves, strict=True):
+            upper, hem = half.landing(depth), half.hem
+            edges = (
+                Edge("hem", hem, seam),
+                Edge(FOLD, (hem[-1], upper[-1])),
+                Edge("upper edge", tuple(reversed(upper)), float(TURN)),
+                Edge("side", (upper[0], hem[0]), seam),
+            )
+            found.append(HalfPiece(Draft(f"{name} hem facing", edges)))
+        return tuple(found)

@@ -7,31 +7,26 @@ the rest (`gathered_skirts`).
 from __future__ import annotations
 
 from collections.abc import Mapping
-from dataclasses import dataclass
 from math import ceil
 
+from handout_engine.amounts.declaring import check, drafted, group, value
 from handout_engine.amounts.inputs import SEWING, choice, count, length, length_by_choice, ratio
-from handout_engine.amounts.lengths import ZERO, Length, from_float, inches, millimetres
+from handout_engine.amounts.lengths import Length, from_float, inches, millimetres
 from handout_engine.amounts.refusals import RefusalError
 from handout_engine.amounts.saying import Amount, Tape
 from handout_engine.amounts.sources import DRAWN, PRACTICE, published
 from handout_engine.amounts.ways_out import at_least, ways, would_be
 from handout_engine.bodies.measures import measured
-from handout_engine.drafting.block import BlockInputs
-from handout_engine.drafting.body_block import BodyBlock
-from handout_engine.drafting.centre_panels import note_centre_panel
 from handout_engine.drafting.clearances import (
     STEP,
+    HeadOpening,
     head_room,
     least_opening,
-    note_head_clearance,
     opening,
 )
-from handout_engine.drafting.curves import Line, split_at_level
-from handout_engine.drafting.drafts import FOLD, Draft, Edge
-from handout_engine.drafting.pieces import Cutting, note_piece
-from handout_engine.geometry.points import Point
-from handout_engine.working.worksheet import Worksheet
+from handout_engine.drafting.curves import split_at_level
+from handout_engine.drafting.pieces import CutPiece, HalfPiece
+from handout_engine.drafting.yoke_drafts import BackEdge, Yoke, draft_yoke
 
 TAPE = Tape(finest=32)
 PLAIN, WORKED = "plain", "worked"
@@ -40,11 +35,12 @@ LEAST_FRONT = millimetres(25)
 """The front yoke's least depth at its centre: common practice."""
 LEAST_PLACKET = millimetres(10)
 """How much longer than its lap is wide the placket usually is at least: common practice."""
-
+LEAST_MORE = millimetres(5)
+"""How much longer than its lap is wide a placket is advised to be at least."""
 NARROWEST_LAP = inches("1/2")
 
 
-class YokeInputs(BlockInputs):
+class YokeInputs(HeadOpening):
     """The inputs of a garment with a yoke that buttons at the back."""
 
     head = measured("head")
@@ -116,163 +112,170 @@ class YokeInputs(BlockInputs):
         assert isinstance(measure, Length)
         return measure
 
+    @value("least lap for this button", basis=published("extension-576"))
+    def least_lap(self) -> Length:
+        """Half the button and the clearance on both sides of the centre."""
+        return self.button + 2 * self.clearance
+
+    @value("back yoke, from the centre back to its edge")
+    def beyond_centre(self) -> Length:
+        """Each back yoke reaches as far beyond the centre as the other."""
+        return self.lap / 2
+
+    @check
+    def the_lap_holds_the_button(self) -> None:
+        """Refuse a lap that leaves too little cloth beside the button."""
+        if self.lap < self.least_lap:
+            raise RefusalError(
+                f"lap {TAPE.say(self.lap)} leaves less than {TAPE.say(self.clearance)} beside a "
+                f"button of {TAPE.say(self.button)}; use "
+                f"{ways(at_least(self, 'lap', self.least_lap), 'a smaller button')}",
+                "lap",
+            )
+
+    @check
+    def the_facing_lies_under_the_buttons(self) -> None:
+        """Refuse a facing that is narrower than the lap."""
+        if self.facing < self.lap:
+            raise RefusalError(
+                f"facing {TAPE.say(self.facing)} does not reach under the buttons; use "
+                f"{ways(at_least(self, 'facing', self.lap), 'a narrower lap')}",
+                "facing",
+            )
+
+    @value("yoke, from the neck point to its seam")
+    def yoke_depth(self) -> Length:
+        """Down to a level inside the armhole."""
+        return self.armhole_depth * self.yoke_share
+
+    @value("front yoke at its centre, from neck to seam")
+    def front_yoke_depth(self) -> Length:
+        """What the neck leaves of it."""
+        return self.yoke_depth - self.front_neck_depth
+
+    @check
+    def the_front_yoke_is_deep_enough(self) -> None:
+        """Refuse a front yoke of which the neck leaves too little."""
+        if self.front_yoke_depth < LEAST_FRONT:
+            share = (self.front_neck_depth + LEAST_FRONT) / self.armhole_depth
+            deeper = at_least(self, "yoke_share", share, "a yoke_share of at least {}")
+            raise RefusalError(
+                f"the front yoke {would_be(self.front_yoke_depth, 'deep at its centre')}, less "
+                f"than {TAPE.no_less(LEAST_FRONT)}; use "
+                f"{ways(deeper, 'less neck_ease or neck_drop')}",
+                "yoke_share",
+            )
+
+    @drafted
+    def yoke(self) -> Yoke:
+        """Front and back; raises RefusalError where it cannot be drafted, or put on."""
+        block = self.block
+        self.the_lap_holds_the_button()
+        self.the_facing_lies_under_the_buttons()
+        self.the_front_yoke_is_deep_enough()
+        self.the_head_passes()
+        self.the_buttons_stand_apart()
+        self.the_placket_is_longer_than_its_lap_is_wide()
+        back = BackEdge(float(self.beyond_centre), float(self.facing))
+        return draft_yoke(block, float(self.yoke_depth), back, float(self.seam_allowance))
+
+    @value("yoke seam at the front, from armhole to armhole", basis=DRAWN)
+    def yoke_edge(self) -> Length:
+        """What the skirt front is taken in to."""
+        return from_float(2 * self.yoke.front.edge("yoke").length)
+
+    @value("yoke seam of one back yoke, from the armhole to its edge")
+    def back_yoke_edge(self) -> Length:
+        """What half of the skirt back is taken in to."""
+        return self.yoke_edge / 2 + self.beyond_centre
+
+    @value("neck from one back edge to the other, with the lap")
+    def neck_run(self) -> Length:
+        """What is bound: the neck closed, and what laps."""
+        return self.neck_edge + self.lap
+
+    @value("one back edge of the yoke, from neck to yoke seam")
+    def back_edge(self) -> Length:
+        """What the buttons stand on."""
+        return self.yoke_depth - self.back_neck_depth
+
+    @check
+    def the_back_edge_holds_a_button(self) -> None:
+        """Refuse a back edge on which a button has no room above and below."""
+        if self.back_edge < 2 * self.button:
+            most = self.yoke_depth - 2 * self.button
+            raise RefusalError(
+                f"back_neck_depth {TAPE.say(self.back_neck_depth)} leaves no room for a button of "
+                f"{TAPE.say(self.button)} at the back edge of the yoke; use at most "
+                f"{TAPE.no_more(most)}, or a smaller button, or more yoke_share",
+                "back_neck_depth",
+            )
+
+    @value("from button to button", basis=PRACTICE)
+    def button_step(self) -> Length | None:
+        """The first and the last stand a button's width from neck and yoke seam."""
+        if self.buttons == 1:
+            return None
+        return (self.back_edge - 2 * self.button) / (self.buttons - 1)
+
+    @check
+    def the_buttons_stand_apart(self) -> None:
+        """Refuse so many buttons that they would touch."""
+        self.the_back_edge_holds_a_button()
+        if self.button_step is not None and self.button_step <= self.button:
+            room = self.back_edge - 2 * self.button
+            raise RefusalError(
+                f"{self.buttons} buttons of {TAPE.say(self.button)} would touch on a back edge "
+                f"of {TAPE.both(self.back_edge)}; use at most "
+                f"{max(1, ceil(room / self.button))}, or smaller buttons",
+                "buttons",
+            )
+
+    @value("placket below the yoke seam")
+    def placket_edge(self) -> Length:
+        """What of the opening lies in the skirt."""
+        return self.opening - self.back_edge
+
+    @check
+    def the_placket_is_longer_than_its_lap_is_wide(self) -> None:
+        """Refuse an opening that ends so near below the yoke that no placket can be made."""
+        if self.placket_edge <= self.lap:
+            least = self.back_edge + self.lap + LEAST_MORE
+            raise RefusalError(
+                f"opening {TAPE.say(self.opening)} leaves too little below the yoke for a placket "
+                f"that laps {TAPE.say(self.lap)}; use at least {TAPE.no_less(least)}, or a smaller "
+                "lap",
+                "opening",
+            )
+
+    @value("slit for the placket, from the raw edge of the skirt")
+    def placket_slit(self) -> Length:
+        """The yoke seam takes its allowance of it."""
+        return self.placket_edge + self.seam_allowance
+
+    @value("centre panel, depth of its hollow for the neck")
+    def centre_panel_hollow(self) -> Length:
+        """So far up beside the neck a panel on the middle of the front yoke reaches."""
+        return self.front_neck_depth * self.panel_share
+
+    @value("centre panel, from side to side", basis=DRAWN)
+    def centre_panel_width(self) -> Length:
+        """Its upright sides meet the neck there."""
+        level = self.block.front_neck - float(self.centre_panel_hollow)
+        neckline = tuple(reversed(self.block.front_neckline))
+        return from_float(2 * split_at_level(neckline, level)[1][0][0])
+
+    @value("centre panel at its sides, from the neck to the yoke seam")
+    def centre_panel_depth(self) -> Length:
+        """Its lower edge is the yoke seam."""
+        return self.front_yoke_depth + self.centre_panel_hollow
+
+    @group
+    def yoke_pieces(self) -> tuple[CutPiece, ...]:
+        """The front on the fold, the back twice."""
+        front = HalfPiece(self.yoke.front, worked=self.front == WORKED)
+        return front, CutPiece(self.yoke.back, 2)
+
 
 def _up(least: Length) -> Length:
     return STEP * ceil(least / STEP)
-
-
-@dataclass(frozen=True)
-class Yoke:
-    """The drafted yoke: its level below the neck point, and the armhole above and below it.
-
-    Its seam runs from the centre to `end`, all in mm.
-    """
-
-    front: Draft
-    back: Draft
-    level: float
-    below: Line
-
-    @property
-    def end(self) -> Point:
-        """Where the yoke seam meets the armhole."""
-        return self.below[0]
-
-
-def note_yoke(sheet: Worksheet, garment: YokeInputs, block: BodyBlock, cloth: str) -> Yoke:
-    """Note the yoke's figures and cut it; raises RefusalError where it cannot be."""
-    _note_lap(sheet, garment)
-    depth = sheet.note("yoke_depth", "yoke, from the neck point to its seam",
-                       sheet["armhole_depth"].length * garment.yoke_share,
-                       "{armhole_depth} × {yoke_share}")  # fmt: skip
-    _note_front_depth(sheet)
-    above, below = split_at_level(block.armhole, depth.mm)
-    front, back = _front(garment, block, above), _back(garment, block, above)
-    edge = sheet.note("yoke_edge", "yoke seam at the front, from armhole to armhole",
-                      from_float(2 * front.edge("yoke").length), "", basis=DRAWN)  # fmt: skip
-    sheet.note("back_yoke_edge", "yoke seam of one back yoke, from the armhole to its edge",
-               edge.length / 2 + garment.lap / 2, "{yoke_edge} / 2 + {beyond_centre}")  # fmt: skip
-    _note_opening(sheet, garment)
-    note_centre_panel(sheet, block)
-    note_piece(sheet, front, Cutting(cloth, worked=garment.front == WORKED))
-    note_piece(sheet, back, Cutting(cloth, 2))
-    return Yoke(front, back, depth.mm, below)
-
-
-def _note_lap(sheet: Worksheet, garment: YokeInputs) -> None:
-    least = sheet.note("least_lap", "least lap for this button",
-                       garment.button + 2 * garment.clearance, "{button} + 2 × {clearance}",
-                       basis=published("extension-576"))  # fmt: skip
-    sheet.note("beyond_centre", "back yoke, from the centre back to its edge", garment.lap / 2,
-               "{lap} / 2")  # fmt: skip
-    if garment.lap < least.length:
-        raise RefusalError(
-            f"lap {TAPE.say(garment.lap)} leaves less than {TAPE.say(garment.clearance)} beside a "
-            f"button of {TAPE.say(garment.button)}; use "
-            f"{ways(at_least(garment, 'lap', least.length), 'a smaller button')}",
-            "lap",
-        )
-    if garment.facing < garment.lap:
-        raise RefusalError(
-            f"facing {TAPE.say(garment.facing)} does not reach under the buttons; use "
-            f"{ways(at_least(garment, 'facing', garment.lap), 'a narrower lap')}",
-            "facing",
-        )
-
-
-def _note_front_depth(sheet: Worksheet) -> None:
-    """Note the front yoke's depth at its centre; refuses too little."""
-    neck = sheet["front_neck_depth"].length
-    front = sheet.note("front_yoke_depth", "front yoke at its centre, from neck to seam",
-                       sheet["yoke_depth"].length - neck,
-                       "{yoke_depth} - {front_neck_depth}")  # fmt: skip
-    if front.length < LEAST_FRONT:
-        share = (neck + LEAST_FRONT) / sheet["armhole_depth"].length
-        deeper = at_least(sheet.technique, "yoke_share", share, "a yoke_share of at least {}")
-        raise RefusalError(
-            f"the front yoke {would_be(front.length, 'deep at its centre')}, less than "
-            f"{TAPE.no_less(LEAST_FRONT)}; use {ways(deeper, 'less neck_ease or neck_drop')}",
-            "yoke_share",
-        )
-
-
-def _front(garment: YokeInputs, block: BodyBlock, above: Line) -> Draft:
-    seam, end = float(garment.seam_allowance), above[-1]
-    bottom = (end, (0.0, end[1]))
-    edges = (
-        Edge("neck", block.front_neckline, seam),
-        Edge("shoulder", (block.neck_point, block.shoulder), seam),
-        Edge("armhole", above, seam),
-        Edge("yoke", bottom, seam),
-        Edge(FOLD, (bottom[1], block.front_neckline[0])),
-    )
-    return Draft("front yoke", edges, notches=((end[0] / 2, end[1]),))
-
-
-def _back(garment: YokeInputs, block: BodyBlock, above: Line) -> Draft:
-    """Its back edge is the fold of the facing, and the facing what is cut beyond it."""
-    seam, end = float(garment.seam_allowance), above[-1]
-    beyond, top = -float(garment.lap) / 2, block.back_neck
-    corners = ((beyond, end[1]), (beyond, top))
-    edges = (
-        Edge("neck", (corners[1], *block.back_neckline), seam),
-        Edge("shoulder", (block.neck_point, block.shoulder), seam),
-        Edge("armhole", above, seam),
-        Edge("yoke", (end, corners[0]), seam),
-        Edge("back", corners, float(garment.facing)),
-    )
-    centre = ((0.0, top), (0.0, end[1]))
-    return Draft(
-        "back yoke",
-        edges,
-        notches=(*centre, (end[0] / 2, end[1])),
-        remark="At its back edge the dashed line is the fold of the facing.",
-    )
-
-
-def _note_opening(sheet: Worksheet, garment: YokeInputs) -> None:
-    """Note the opening in yoke and placket; refuses one too short for head or lap."""
-    note_head_clearance(sheet, garment.opening)
-    sheet.note("neck_run", "neck from one back edge to the other, with the lap",
-               sheet["neck_edge"].length + garment.lap, "{neck_edge} + {lap}")  # fmt: skip
-    edge = sheet.note("back_edge", "one back edge of the yoke, from neck to yoke seam",
-                      sheet["yoke_depth"].length - garment.back_neck_depth,
-                      "{yoke_depth} - {back_neck_depth}")  # fmt: skip
-    _note_buttons(sheet, garment, edge.length)
-    placket = sheet.note("placket_edge", "placket below the yoke seam",
-                         garment.opening - edge.length, "{opening} - {back_edge}")  # fmt: skip
-    if placket.length <= garment.lap:
-        least = edge.length + garment.lap + millimetres(5)
-        raise RefusalError(
-            f"opening {TAPE.say(garment.opening)} leaves too little below the yoke for a placket "
-            f"that laps {TAPE.say(garment.lap)}; use at least {TAPE.no_less(least)}, or a smaller "
-            "lap",
-            "opening",
-        )
-    sheet.note("placket_slit", "slit for the placket, from the raw edge of the skirt",
-               placket.length + garment.seam_allowance,
-               "{placket_edge} + {seam_allowance}")  # fmt: skip
-
-
-def _note_buttons(sheet: Worksheet, garment: YokeInputs, edge: Length) -> None:
-    """Note how far apart the buttons are; refuses those that have no room or would touch."""
-    room = edge - 2 * garment.button
-    if room < ZERO:
-        most = sheet["yoke_depth"].length - 2 * garment.button
-        raise RefusalError(
-            f"back_neck_depth {TAPE.say(garment.back_neck_depth)} leaves no room for a button of "
-            f"{TAPE.say(garment.button)} at the back edge of the yoke; use at most "
-            f"{TAPE.no_more(most)}, or a smaller button, or more yoke_share",
-            "back_neck_depth",
-        )
-    if garment.buttons == 1:
-        return
-    step = sheet.note("button_step", "from button to button", room / (garment.buttons - 1),
-                      "({back_edge} - 2 × {button}) / ({buttons} - 1)", basis=PRACTICE)  # fmt: skip
-    if step.length <= garment.button:
-        most_buttons = max(1, ceil(room / garment.button))
-        raise RefusalError(
-            f"{garment.buttons} buttons of {TAPE.say(garment.button)} would touch on a back edge "
-            f"of {TAPE.both(edge)}; use at most {most_buttons}, or smaller buttons",
-            "buttons",
-        )

@@ -9,7 +9,9 @@ from __future__ import annotations
 
 from collections.abc import Hashable
 from math import ceil
+from typing import ClassVar
 
+from handout_engine.amounts.declaring import Worked, check, group, value
 from handout_engine.amounts.inputs import (
     CLOTH,
     SEWING,
@@ -19,28 +21,31 @@ from handout_engine.amounts.inputs import (
     optional_count,
     optional_length,
 )
-from handout_engine.amounts.lengths import ZERO, Length
+from handout_engine.amounts.lengths import Length, most
+from handout_engine.amounts.naming import NOTHING
+from handout_engine.amounts.numbers import Count
 from handout_engine.amounts.refusals import RefusalError
 from handout_engine.amounts.saying import Saying, Tape
 from handout_engine.amounts.sources import GIVEN, PRACTICE
 from handout_engine.amounts.values import Value
 from handout_engine.amounts.ways_out import at_least, at_most, ways
-from handout_engine.cloth.bias import join_take_up
-from handout_engine.cloth.bias_cloth import BiasInputs, Strips, note_joined_strips, note_take_up
-from handout_engine.cloth.cloth import note_cloth, note_usable_width
-from handout_engine.shared.strips import StripsWanted, note_strips
-from handout_engine.working.workings import Grain, Piece
+from handout_engine.amounts.working_out import Group
+from handout_engine.cloth.bias_cloth import BiasInputs, StripsForLength
+from handout_engine.shared.strips import Joined, Strips
+from handout_engine.working.workings import Grain, Piece, Seam
 from handout_engine.working.worksheet import Worksheet
 
 ROUND, OPEN = "round", "open"
 BIAS, ACROSS = "bias", "across"
 FILLED, TRIMMED = "left as sewn", "trimmed to the binding"
-NAME = "binding cloth"
 TAPE = Tape(finest=32)
 
 
 class BindingInputs(BiasInputs):
-    """The inputs of every binding."""
+    """The inputs of every binding; how wide its strip is cut, each kind works out."""
+
+    cloth_name = "binding cloth"
+    strip_width: ClassVar[Worked[Length]]
 
     edge = length(
         "raw edge to bind",
@@ -94,6 +99,14 @@ class BindingInputs(BiasInputs):
         group=SEWING,
         basis=PRACTICE,
     )
+    tail = length(
+        "tail",
+        "Extra length to join the ends of a round binding.",
+        "3 in",
+        ("1 in", "20 in"),
+        group=SEWING,
+        basis=PRACTICE,
+    )
     grain = choice(
         "grain of strips",
         "On the bias for curves; across the cloth for straight edges.",
@@ -102,32 +115,124 @@ class BindingInputs(BiasInputs):
         group=CLOTH,
     )
 
+    @value("allowance of the first seam", basis=PRACTICE)
+    def seam(self) -> Length:
+        """As wide as the binding, which its edge then fills."""
+        return self.binding if self.seam_allowance is None else self.seam_allowance
 
-def note_seam(sheet: Worksheet, inputs: BindingInputs) -> Value:
-    """Note the seam allowance; refuses one wider than the binding that is to hold it."""
-    seam = inputs.binding if inputs.seam_allowance is None else inputs.seam_allowance
-    if seam > inputs.binding and inputs.after == FILLED:
-        binding, most = TAPE.say(inputs.binding), TAPE.say(inputs.binding, Saying.DOWN)
+    @check
+    def the_edge_lies_in_the_binding(self) -> None:
+        """Refuse an allowance that is wider than the binding which is to hold it."""
+        if self.seam > self.binding and self.after == FILLED:
+            binding, widest = TAPE.say(self.binding), TAPE.say(self.binding, Saying.DOWN)
+            raise RefusalError(
+                f"seam_allowance {TAPE.say(self.seam)} is wider than binding {binding}; the edge "
+                f"cannot lie inside it (use at most {widest}, or trim it after sewing: after: "
+                f'"{TRIMMED}")',
+                "seam_allowance",
+            )
+
+    @value("where the strip goes round the edge, from its sewn edge")
+    def edge_fold(self) -> Length:
+        """The front of the binding lies between the first seam and the edge."""
+        return self.seam + self.binding
+
+    @value("square corners mitred", basis=GIVEN)
+    def corners_mitred(self) -> Count:
+        """None, where none are written."""
+        return Count(0) if self.corners is None else self.corners
+
+    @check
+    def something_is_left_between_the_corners(self) -> None:
+        """Refuse corners whose stitching, its allowance before and beyond each, takes the edge."""
+        taken = 2 * self.corners_mitred * self.seam
+        if taken < self.edge:
+            return
+        fitting = ceil(self.edge / (2 * self.seam)) - 1
+        fewer = at_most(self, "corners", fitting, "use at most {}") or "leave it out"
         raise RefusalError(
-            f"seam_allowance {TAPE.say(seam)} is wider than binding {binding}; the edge cannot lie "
-            f"inside it (use at most {most}, or trim it after sewing: after: "
-            f'"{TRIMMED}")',
-            "seam_allowance",
+            f"corners {self.corners_mitred} with an allowance of {TAPE.both(self.seam)} on both "
+            f"sides of each take {TAPE.both(taken)} of edge {TAPE.both(self.edge)}, and nothing is "
+            f"left to sew between them; {ways(fewer, 'a narrower allowance')}",
+            "corners",
         )
-    basis = PRACTICE if inputs.seam_allowance is None else GIVEN
-    return sheet.note("seam", "allowance of the first seam", seam, "", basis=basis)
+
+    @value("taken by the mitres beyond the raw edge")
+    def corners_take(self) -> Length | None:
+        """A mitre takes of the strip what the binding is wider than its allowance."""
+        if not self.corners_mitred:
+            return None
+        return most(2 * self.corners_mitred * (self.binding - self.seam), NOTHING)
+
+    @value("spared where the corners are trimmed off")
+    def corners_spare(self) -> Length | None:
+        """Corners that are cut off with a wider allowance are not bound."""
+        if not self.corners_mitred or self.seam <= self.binding:
+            return None
+        return 2 * self.corners_mitred * (self.seam - self.binding)
+
+    @value("edge as it is bound")
+    def bound_edge(self) -> Length:
+        """The raw edge, with what mitres add to it or spare of it."""
+        if self.corners_spare is not None:
+            return self.edge - self.corners_spare
+        return self.edge if self.corners_take is None else self.edge + self.corners_take
+
+    @check
+    def the_tail_joins_the_ends(self) -> None:
+        """Refuse a tail that is used up where the ends are joined."""
+        if self.ends == ROUND:
+            check_tail(self, self.inputs["tail"], self.join_takes)
+
+    @value("strip needed for one edge", finishes="bound_edge")
+    def strip_length(self) -> Length:
+        """The bound edge, and what its ends need."""
+        return self.bound_edge + (2 * self.end_turn if self.ends == OPEN else self.tail)
+
+    @value("strip needed in all")
+    def length_for_all(self) -> Length | None:
+        """Of bias the strips for all edges are joined into one; those across are not."""
+        return self.make * self.strip_length if self.grain == BIAS else None
+
+    @group
+    def strips(self) -> StripsForLength | StripsAcross:
+        """The strips, on the bias or across the cloth."""
+        if self.length_for_all is None:
+            return StripsAcross(self)
+        return StripsForLength(self, self.strip_width, self.length_for_all)
+
+    def cut(self, sheet: Worksheet) -> None:
+        """The strips and their seams."""
+        self.strips.cut(sheet)
+        sheet.seams.append(Seam("binding to edge", self.seam))
+        sheet.seams.append(Seam("strip to strip", self.strip_allowance))
 
 
-def note_length(sheet: Worksheet, inputs: BindingInputs, tail: Value) -> Value:
-    """Note how long the joined strip must be for one edge. Raises RefusalError."""
-    bound = _note_bound(sheet, inputs)
-    label = "strip needed for one edge"
-    if inputs.ends == OPEN:
-        return sheet.note("strip_length", label, bound.length + 2 * inputs.end_turn,
-                          "{bound_edge} + 2 × {end_turn}", finishes="bound_edge")  # fmt: skip
-    check_tail(inputs, tail, join_take_up(inputs.strip_allowance))
-    return sheet.note("strip_length", label, bound.length + tail.length, "{bound_edge} + {tail}",
-                      finishes="bound_edge", tail=tail)  # fmt: skip
+class StripsAcross(Group):
+    """The strips of straight bindings, joined for each edge by itself."""
+
+    def __init__(self, binding: BindingInputs) -> None:
+        """Take the binding that they make."""
+        super().__init__()
+        self.binding = binding
+
+    @group
+    def of_one_edge(self) -> Strips:
+        """The strips that join into one binding."""
+        asked = self.binding
+        joined = Joined(asked.strip_allowance, diagonal=True)
+        return Strips(asked.strip_length, asked.strip_width, asked.usable_width, joined, "binding_")
+
+    @value("strips for all edges")
+    def strips_used(self) -> Count:
+        """As many for each edge."""
+        return self.binding.make * self.of_one_edge.strips
+
+    def cut(self, sheet: Worksheet) -> None:
+        """Put them on the worksheet."""
+        name, count = self.binding.cloth_name, self.strips_used.number
+        width, long = sheet["strip_width"], sheet["binding_strip_length"]
+        sheet.pieces.append(Piece("binding strip", name, count, width, long, Grain.CROSS))
 
 
 def check_tail(asked: Hashable, tail: Value, takes: Length) -> None:
@@ -141,74 +246,3 @@ def check_tail(asked: Hashable, tail: Value, takes: Length) -> None:
             f"{at_least(asked, tail.name, takes)}",
             tail.name,
         )
-
-
-def _note_bound(sheet: Worksheet, inputs: BindingInputs) -> Value:
-    """Note how long the edge is as it is bound: what mitres add to the raw edge, or spare of it.
-
-    A wider allowance is trimmed to the binding, and the corners that are cut off with it are not
-    bound.
-    """
-    corners = sheet.note(
-        "corners_mitred", "square corners mitred", inputs.corners or 0, "", basis=GIVEN
-    )
-    label = "edge as it is bound"
-    if not corners.whole:
-        return sheet.note("bound_edge", label, inputs.edge, "{edge}")
-    _check_corners(sheet, inputs, corners)
-    more = 2 * corners.whole * (inputs.binding - sheet["seam"].length)
-    narrower = more < ZERO
-    sheet.note("corners_take", "taken by the mitres beyond the raw edge", max(more, ZERO),
-               "2 × {corners} × ({binding} - {seam})" + (", at least 0" if narrower else ""),
-               corners=corners)  # fmt: skip
-    if not narrower:
-        return sheet.note("bound_edge", label, inputs.edge + more, "{edge} + {corners_take}")
-    sheet.note("corners_spare", "spared where the corners are trimmed off", -more,
-               "2 × {corners} × ({seam} - {binding})", corners=corners)  # fmt: skip
-    return sheet.note("bound_edge", label, inputs.edge + more, "{edge} - {corners_spare}")
-
-
-def _check_corners(sheet: Worksheet, inputs: BindingInputs, corners: Value) -> None:
-    """Refuse corners between which nothing is left to sew.
-
-    The first stitching ends its allowance before a corner, and begins as far beyond it.
-    """
-    seam = sheet["seam"].length
-    taken = 2 * corners.whole * seam
-    if taken < inputs.edge:
-        return
-    most = ceil(inputs.edge / (2 * seam)) - 1
-    fewer = at_most(inputs, "corners", most, "use at most {}") or "leave it out"
-    raise RefusalError(
-        f"corners {corners.whole} with an allowance of {TAPE.both(seam)} on both sides of each "
-        f"take {TAPE.both(taken)} of edge {TAPE.both(inputs.edge)}, and nothing is left to sew "
-        f"between them; {ways(fewer, 'a narrower allowance')}",
-        "corners",
-    )
-
-
-def note_binding_strips(sheet: Worksheet, inputs: BindingInputs, width: Value) -> Strips | None:
-    """Note the strips and their cloth: bands of bias, or straight strips (then None)."""
-    wanted = sheet["strip_length"]
-    if inputs.grain == BIAS:
-        every = sheet.note("length_for_all", "strip needed in all", wanted.length * inputs.make,
-                           "{make} × {strip_length}")  # fmt: skip
-        return note_joined_strips(sheet, inputs, width, every, NAME)
-    note_take_up(sheet, inputs)
-    usable = note_usable_width(sheet, inputs.cloth())
-    asked = StripsWanted(usable, wanted, width, ring=False, diagonal=True, prefix="binding_")
-    note_strips(sheet, asked)
-    strips = sheet.note("strips_used", "strips for all edges",
-                        inputs.make * sheet["binding_strips"].whole,
-                        "{make} × {binding_strips}")  # fmt: skip
-    sheet.pieces.append(
-        Piece("binding strip", NAME, strips.whole, width, sheet["binding_strip_length"],
-              Grain.CROSS)
-    )  # fmt: skip
-    note_cloth(sheet, NAME, inputs.cloth())
-    return None
-
-
-def note_width(sheet: Worksheet, amount: Length, formula: str) -> Value:
-    """Note the cut width of the strip, rounded up so that it is never too narrow to come round."""
-    return sheet.note("strip_width", "strip, cut width", amount, formula, saying=Saying.UP)

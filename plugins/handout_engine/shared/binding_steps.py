@@ -5,15 +5,17 @@ from __future__ import annotations
 from handout_engine.amounts.values import Value, sentence
 from handout_engine.shared.binding import ACROSS, BIAS, OPEN, TRIMMED, BindingInputs
 from handout_engine.working.cautions import PINS_AND_IRON
-from handout_engine.working.workings import Seam, Step
+from handout_engine.working.workings import Step
 from handout_engine.working.worksheet import Worksheet
 
 
 def add_cutting_steps(sheet: Worksheet, inputs: BindingInputs) -> None:
     """From the cloth to one joined strip."""
     if inputs.grain == ACROSS:
-        sheet.step("Across the cloth cut {strips_used} strips {strip_width} wide and "
-                   "{binding_strip_length} long.")  # fmt: skip
+        sheet.step(
+            "Across the cloth cut {strips_used} strips {strip_width} wide and "
+            "{binding_strip_length} long."
+        )
         if sheet["binding_strips"].whole > 1:
             sheet.step(
                 "Join them: cross two ends at a right angle, right sides together, sew from corner "
@@ -52,7 +54,6 @@ def add_bias_cutting(sheet: Worksheet) -> None:
             "ends, each tip standing out by {tip}; turn a strip end for end where the slants do "
             "not match. Press the seams open.",
             "the strip is {joined_length} long; {length_for_all} is needed.",
-            tip=2 * sheet["strip_allowance"].length,
         )
 
 
@@ -65,8 +66,8 @@ def add_sewing_steps(
     """
     corners = (
         " Stop {seam} before a corner, backstitch, fold the strip up so that it makes a slant of "
-        "45 degrees, then down along the next side with its fold {fold} beyond the corner of the "
-        "stitching, and go on from there."
+        "45 degrees, then down along the next side with its fold {binding} beyond the corner of "
+        "the stitching, and go on from there."
         if sheet["corners_mitred"].whole
         else ""
     )
@@ -75,7 +76,7 @@ def add_sewing_steps(
         if inputs.ends == OPEN
         else "Begin in the middle of a side, leaving half of the {tail} tail free."
     )
-    sheet.step(sewn + " " + start + corners, fold=inputs.binding)
+    sheet.step(sewn + " " + start + corners)
     if inputs.ends != OPEN:
         sheet.step(
             "Leave off so that a hand's width is free. "
@@ -129,10 +130,8 @@ def bound_sample(template: str, width: Value, binding: Value) -> Step:
     )
 
 
-def add_supplies(sheet: Worksheet, inputs: BindingInputs) -> None:
-    """Notions, seams and cautions."""
+def add_supplies(sheet: Worksheet) -> None:
+    """Notions and cautions."""
     sheet.have("fine thread to match", "pins or clips", "a fine hand needle")
     sheet.have("a long ruler with a 45-degree line", "a removable marker tried on a scrap")
-    sheet.seams.append(Seam("binding to edge", sheet["seam"].length))
-    sheet.seams.append(Seam("strip to strip", inputs.strip_allowance))
     sheet.cautions.append(PINS_AND_IRON)

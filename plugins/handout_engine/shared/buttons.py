@@ -2,14 +2,18 @@
 
 from __future__ import annotations
 
-from math import pi
+from typing import ClassVar
 
+from handout_engine.amounts.angles import PI
+from handout_engine.amounts.declaring import Worked, check, value
 from handout_engine.amounts.inputs import SEWING, choice, count, length, optional_length
-from handout_engine.amounts.lengths import ZERO, Length, from_float
+from handout_engine.amounts.lengths import Length
+from handout_engine.amounts.numbers import Count
 from handout_engine.amounts.refusals import RefusalError
 from handout_engine.amounts.saying import Saying, Tape
-from handout_engine.amounts.sources import GIVEN, PRACTICE, published
+from handout_engine.amounts.sources import PRACTICE, published
 from handout_engine.amounts.values import Value
+from handout_engine.working.technique import Technique
 from handout_engine.working.worksheet import Worksheet
 
 TAPE = Tape(finest=32)
@@ -17,7 +21,7 @@ FINE, BULKY = "thin", "bulky"
 BY_THICKNESS, FLAT = "diameter and thickness", "flat button"
 
 
-class ButtonInputs:
+class ButtonInputs(Technique):
     """The button, and how far the cloth reaches beyond it."""
 
     button = length(
@@ -42,28 +46,36 @@ class ButtonInputs:
         in_use="beyond_centre",
     )
 
+    @value("least extension for this button", basis=published("extension-576"))
+    def least_extension(self) -> Length:
+        """Half the button lies beyond the centre line, and some cloth beyond that."""
+        return self.button / 2 + self.clearance
+
+    @check
+    def the_button_lies_on_the_extension(self) -> None:
+        """Refuse too little cloth beyond the centre line."""
+        if self.extension is not None and self.extension < self.least_extension:
+            raise RefusalError(
+                f"extension {TAPE.say(self.extension)} is too little for a button of "
+                f"{TAPE.say(self.button)}, which would stand within {TAPE.say(self.clearance)} of "
+                f"the edge; use at least {TAPE.no_less(self.least_extension)}, a smaller button or "
+                "less clearance",
+                "extension",
+            )
+
+    @value("front, from the centre line to its edge")
+    def beyond_centre(self) -> Length:
+        """As asked for, or as little as the button needs."""
+        return self.least_extension if self.extension is None else self.extension
+
 
 def note_extension(sheet: Worksheet, inputs: ButtonInputs) -> Value:
-    """Note how far the front reaches beyond its centre line; refuses too little for the button."""
-    least = sheet.note("least_extension", "least extension for this button",
-                       inputs.button / 2 + inputs.clearance, "{button} / 2 + {clearance}",
-                       basis=published("extension-576"))  # fmt: skip
-    label = "front, from the centre line to its edge"
-    if inputs.extension is None:
-        return sheet.note("beyond_centre", label, least.length, "{least_extension}",
-                          basis=published("extension-576"))  # fmt: skip
-    if inputs.extension < least.length:
-        raise RefusalError(
-            f"extension {TAPE.say(inputs.extension)} is too little for a button of "
-            f"{TAPE.say(inputs.button)}, which would stand within {TAPE.say(inputs.clearance)} of "
-            f"the edge; use at least {TAPE.no_less(least.length)}, a smaller button or less "
-            "clearance",
-            "extension",
-        )
-    return sheet.note("beyond_centre", label, inputs.extension, "", basis=GIVEN)
+    """How far the front reaches beyond its centre line."""
+    del inputs
+    return sheet["beyond_centre"]
 
 
-class HoleInputs:
+class HoleInputs(ButtonInputs):
     """How long a buttonhole is."""
 
     button_thickness = length(
@@ -103,28 +115,38 @@ class HoleInputs:
         basis=published("tanzania-2022"),
     )
 
+    @value("hole by diameter and thickness", basis=published("extension-576"))
+    def hole_by_thickness(self) -> Length:
+        """The button passes on edge."""
+        return self._with_bulk(self.button + self.button_thickness)
 
-def note_buttonhole(sheet: Worksheet, inputs: HoleInputs, button: Length) -> Value:
-    """Note the hole by the chosen rule, and by the other one to compare."""
-    more, words = (inputs.bulk, " + {bulk}") if inputs.cloth == BULKY else (ZERO, "")
-    rules = {
-        BY_THICKNESS: (button + inputs.button_thickness + more,
-                       "{button} + {button_thickness}" + words, "extension-576"),
-        FLAT: (button + inputs.flat_extra + more, "{button} + {flat_extra}" + words,
-               "tanzania-2022"),
-    }  # fmt: skip
-    amount, formula, source = rules[inputs.rule]
-    hole = sheet.note("buttonhole", "buttonhole, from end to end", amount, formula,
-                      basis=published(source))  # fmt: skip
-    other = FLAT if inputs.rule == BY_THICKNESS else BY_THICKNESS
-    amount, formula, source = rules[other]
-    sheet.note("buttonhole_compared", f"buttonhole by the other rule ({other}), to compare",
-               amount, formula, basis=published(source))  # fmt: skip
-    return hole
+    @value("hole of a flat button", basis=published("tanzania-2022"))
+    def hole_of_flat_button(self) -> Length:
+        """By the diameter alone."""
+        return self._with_bulk(self.button + self.flat_extra)
+
+    def _with_bulk(self, hole: Length) -> Length:
+        return hole + self.bulk if self.cloth == BULKY else hole
+
+    def label_of(self, label: str) -> str:
+        """Name the rule by which the hole is not made."""
+        return label.replace("{}", FLAT if self.rule == BY_THICKNESS else BY_THICKNESS)
+
+    @value("buttonhole, from end to end")
+    def buttonhole(self) -> Length:
+        """By the chosen rule."""
+        return self.hole_by_thickness if self.rule == BY_THICKNESS else self.hole_of_flat_button
+
+    @value("buttonhole by the other rule ({}), to compare")
+    def buttonhole_compared(self) -> Length:
+        """By the rule that was not chosen."""
+        return self.hole_of_flat_button if self.rule == BY_THICKNESS else self.hole_by_thickness
 
 
-class ShankInputs:
-    """How a button is sewn on: its shank, and the thread that takes."""
+class ShankInputs(HoleInputs):
+    """How a button is sewn on: its shank, and the thread that all buttons take."""
+
+    all_buttons: ClassVar[Worked[Count]]
 
     edge_thickness = length(
         "thickness of the edge",
@@ -166,26 +188,25 @@ class ShankInputs:
         basis=PRACTICE,
     )
 
+    @value("shank between button and cloth")
+    def shank(self) -> Length:
+        """The buttonholed edge lies under the button."""
+        return self.edge_thickness
 
-def note_shank(sheet: Worksheet, inputs: ShankInputs) -> None:
-    """Note the shank and the thread of all buttons.
+    @value("thread in one stitch, up and down again")
+    def stitch_takes(self) -> Length:
+        """Through cloth, shank and button, and across."""
+        once = self.edge_thickness + self.shank + self.button_thickness + self.across_holes
+        return 2 * once
 
-    Speaks of `button_thickness` and `all_buttons`.
-    """
-    shank = sheet.note("shank", "shank between button and cloth", inputs.edge_thickness,
-                       "{edge_thickness}")  # fmt: skip
-    thick = sheet["button_thickness"].length
-    through = inputs.edge_thickness + shank.length + thick + inputs.across_holes
-    stitch = sheet.note(
-        "stitch_takes", "thread in one stitch, up and down again", 2 * through,
-        "2 × ({edge_thickness} + {shank} + {button_thickness} + {across_holes})",
-    )  # fmt: skip
-    round_shank = from_float(pi * float(inputs.shank_width) * inputs.wraps.number)
-    strand = stitch.length * inputs.stitches + round_shank + inputs.thread_ends
-    one = sheet.note(
-        "thread_for_one", "thread for one button, all strands", strand * inputs.strands,
-        "{strands} × ({stitches} × {stitch_takes} + {wraps} × π × {shank_width} + {thread_ends})",
-        saying=Saying.UP,
-    )  # fmt: skip
-    sheet.note("thread_for_all", "thread for all buttons", one.length * sheet["all_buttons"].whole,
-               "{all_buttons} × {thread_for_one}", saying=Saying.YARDAGE)  # fmt: skip
+    @value("thread for one button, all strands", saying=Saying.UP)
+    def thread_for_one(self) -> Length:
+        """The stitches, the turns round the shank, and the ends."""
+        round_shank = self.wraps * PI * self.shank_width
+        strand = self.stitches * self.stitch_takes + round_shank + self.thread_ends
+        return self.strands * strand
+
+    @value("thread for all buttons", saying=Saying.YARDAGE)
+    def thread_for_all(self) -> Length:
+        """As much for each."""
+        return self.all_buttons * self.thread_for_one

@@ -104,13 +104,3 @@ class FoldedPanel:
         if number < len(self.folds) and self.folds[number].lies is Lie.LEFT:
             over += self.folds[number].depth
         return over
-
-
-def mirrored(panel: FoldedPanel) -> FoldedPanel:
-    """The panel as it looks in a mirror: its right edge on the left."""
-    turned = {Lie.LEFT: Lie.RIGHT, Lie.RIGHT: Lie.LEFT}
-    folds = tuple(
-        Fold(fold.depth, panel.finished - fold.at, turned[fold.lies])
-        for fold in reversed(panel.folds)
-    )
-    return FoldedPanel(panel.finished, folds)

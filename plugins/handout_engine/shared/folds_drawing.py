@@ -27,6 +27,7 @@ from handout_engine.drawing.scene import (
     rectangle,
 )
 from handout_engine.shared.folds import Fold, FoldedPanel, Lie
+from handout_engine.working.workings import Picture
 
 MOST_TAGS = 15
 TALLEST = 380.0
@@ -54,9 +55,10 @@ class Drawn:
     kinds: tuple[tuple[Line, Line, Line], ...] = ()
 
 
-def chart_scene(drawn: Drawn, title: Sentence, words: Sentence) -> Scene:
+def chart_picture(drawn: Drawn, caption: str, words: Sentence) -> Picture:
     """The flat panel, a quarter turned, with the distances of its lines at both sides."""
-    return Scene(title, words, tuple(_chart(drawn)), TALLEST)
+    scene = Scene(sentence("Marking chart"), words, tuple(_chart(drawn)), TALLEST)
+    return Picture("chart", sentence(caption), scene)
 
 
 def _chart(drawn: Drawn) -> Iterable[Shape]:
@@ -90,16 +92,15 @@ def _distances(drawn: Drawn, across: float) -> Iterable[Shape]:
     yield Tag((across, bottom), drawn.flat, Side.RIGHT, (across, 0.0))
 
 
-def finished_scene(
-    drawn: Drawn, title: Sentence, words: Sentence, height: float | None = None
-) -> Scene:
-    """The folded panel from its right side, and its cross-section below it."""
-    return Scene(title, words, tuple(_finished(drawn, height)))
+def finished_picture(drawn: Drawn, what: str, caption: str, words: Sentence) -> Picture:
+    """The folded panel, whatever it is, from its right side, and its cross-section below it."""
+    scene = Scene(sentence(f"{what}, finished"), words, tuple(_finished(drawn)))
+    return Picture("finished", sentence(f"{what}{caption}"), scene, True)
 
 
-def _finished(drawn: Drawn, height: float | None) -> Iterable[Shape]:
+def _finished(drawn: Drawn) -> Iterable[Shape]:
     width = float(drawn.panel.finished)
-    tall = 0.45 * width if height is None else height
+    tall = 0.45 * width
     yield room(width, tall)
     yield Area(rectangle(0, 0, width, tall), Tone.RIGHT, outline=None)
     for fold in drawn.panel.folds:

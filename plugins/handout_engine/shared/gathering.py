@@ -2,8 +2,6 @@
 
 from __future__ import annotations
 
-from fractions import Fraction
-
 from handout_engine.amounts.declaring import check, value
 from handout_engine.amounts.inputs import (
     CLOTH,
@@ -18,20 +16,19 @@ from handout_engine.amounts.lengths import Length, inches, least
 from handout_engine.amounts.naming import constant
 from handout_engine.amounts.refusals import RefusalError
 from handout_engine.amounts.saying import Tape
-from handout_engine.amounts.sources import GIVEN, PRACTICE, published
+from handout_engine.amounts.sources import PRACTICE, published
 from handout_engine.amounts.values import Value
 from handout_engine.amounts.ways_out import less_than, ways
 from handout_engine.amounts.working_out import Group
-from handout_engine.cloth.cloth import Cloth, ClothInputs, note_usable_width
-from handout_engine.shared.strips import Joined, Strips, StripsWanted, note_strips
+from handout_engine.cloth.cloth import ClothInputs
+from handout_engine.shared.strips import Joined, Strips
 from handout_engine.working.technique import Technique
 from handout_engine.working.workings import Grain, Mark, Piece
 from handout_engine.working.worksheet import Worksheet
 
 OPEN, RING = "open", "ring"
 STRAIGHT, DIAGONAL = "straight", "diagonal"
-ROWS_APART = inches("1/4")
-USUAL_ROWS_APART = constant("usual distance", ROWS_APART, published("utah-ruffle"))
+USUAL_ROWS_APART = constant("usual distance", inches("1/4"), published("utah-ruffle"))
 TAPE = Tape(finest=32)
 
 
@@ -166,51 +163,20 @@ class GatheringRows(Group):
         return self.line + self.rows_distance / 2
 
 
-def note_gathered_length(sheet: Worksheet) -> Value:
-    """The length of the strip before it is gathered, end allowances included."""
-    return sheet["ruffle_length"]
-
-
-def fullness(sheet: Worksheet) -> Fraction:
-    """The fullness that was asked for."""
-    return sheet["fullness"].ratio
-
-
 def note_rows(
     sheet: Worksheet, line: Value, room: Value, given: Length | None
 ) -> tuple[Value, Value]:
-    """Note the two gathering rows, one on each side of the line that is gathered on.
-
-    `line` is measured from the raw edge; `room` is what lies between it and the nearer finished
-    or raw edge. Raises RefusalError when the rows stand so far apart that one leaves the ruffle.
-    """
-    distance = min(ROWS_APART, room.length) if given is None else given
-    if distance >= 2 * room.length:
-        tape, wider = Tape(finest=32), f"more {room.label}"
-        raise RefusalError(
-            f"rows_apart {tape.say(distance)} puts one row off the edge; "
-            f"use {ways(less_than(sheet.technique, 'rows_apart', 2 * room.length), wider)}",
-            "rows_apart",
-        )
-    basis = published("utah-ruffle") if given is None else GIVEN
-    apart = sheet.note(
-        "rows_distance", "distance between the gathering rows", distance, "", basis=basis
-    )
-    outer = sheet.note(
-        "first_row", "first gathering row, from the raw edge", line.length - distance / 2,
-        "{line} - {apart} / 2", line=line, apart=apart,
-    )  # fmt: skip
-    inner = sheet.note(
-        "second_row", "second gathering row, from the raw edge", line.length + distance / 2,
-        "{line} + {apart} / 2", line=line, apart=apart,
-    )  # fmt: skip
-    return outer, inner
+    """Note the two gathering rows, as `GatheringRows` works them out; raises RefusalError."""
+    rows = GatheringRows(sheet.technique, line.length, room.length, given)
+    rows.look()
+    sheet.values.update(rows.values)
+    return sheet["first_row"], sheet["second_row"]
 
 
 def strip_piece(
     sheet: Worksheet, name: str, cloth: str, prefix: str = "", marks: tuple[Mark, ...] = ()
 ) -> Piece:
-    """The cut piece of a set of strips noted by `strips.note_strips`."""
+    """The cut piece of a set of strips that join into a ruffle."""
     return Piece(
         name,
         cloth,
@@ -220,13 +186,3 @@ def strip_piece(
         Grain.CROSS,
         marks,
     )
-
-
-def note_gathered_strips(
-    sheet: Worksheet, cloth: Cloth, prefix: str = "", cloth_width: str = "cloth_width"
-) -> Value:
-    """Note the strips of one layer, cut `{prefix}cut_width` wide; returns how many for one."""
-    usable = note_usable_width(sheet, cloth, cloth_width)
-    ring, diagonal = sheet["ends"].amount == RING, sheet["strip_join"].amount == DIAGONAL
-    wanted, width = sheet["ruffle_length"], sheet[f"{prefix}cut_width"]
-    return note_strips(sheet, StripsWanted(usable, wanted, width, ring, diagonal, prefix))

@@ -33,7 +33,7 @@ def finished_picture(sheet: Worksheet, layers: Sequence[GatheredLayer]) -> Pictu
 
 def _with_hem(sheet: Worksheet, layer: GatheredLayer) -> GatheredLayer:
     """The layer with its row of hem stitching, where its hem is stitched."""
-    hem = sheet.values.get("hem_turn") or sheet.technique.find("hem_turn")
+    hem = sheet.technique.find("hem_turn")
     stitched = hem is not None and sheet["hem"].amount in (DOUBLE, SINGLE)
     return replace(layer, hem=hem) if stitched else layer
 

@@ -94,6 +94,15 @@ def add_washing_step(sheet: Worksheet) -> None:
         )
 
 
+def add_strip_steps(sheet: Worksheet, what: str) -> None:
+    """All of a ruffle of one strip that comes before its edges: at last its strips are joined."""
+    add_gathering_supplies(sheet)
+    add_sample(sheet, sheet["cut_width"], "a strip")
+    add_washing_step(sheet)
+    sheet.step("Cut the strips {cut_width} wide and {strip_length} long, across the cloth.")
+    add_joining_steps(sheet, "", what)
+
+
 def counted(sheet: Worksheet, piece: str) -> str:
     """What to cut of a piece that is made as often as the article: the panel, or two panels."""
     return f"the {piece}," if sheet["make"].whole == 1 else f"{{make}} {piece}s, each"

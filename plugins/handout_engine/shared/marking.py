@@ -15,14 +15,17 @@ def marking_chart(panel: FoldedPanel, caption: str, names: Sequence[Sequence[str
 
     `names` holds the names of the three lines of each fold.
     """
-    centre = panel.flat / 2
-    rows: list[tuple[Cell, ...]] = []
-    for lines, labels in zip(panel.lines(), names, strict=True):
-        rows.extend(
-            (label, distance, from_centre(distance - centre))
-            for label, distance in zip(labels, lines.all, strict=True)
-        )
-    return Chart(caption, ("Line", "From the left edge", "From the centre"), tuple(rows))
+    rows = tuple(
+        marked_line(label, distance, panel.flat)
+        for lines, labels in zip(panel.lines(), names, strict=True)
+        for label, distance in zip(labels, lines.all, strict=True)
+    )
+    return Chart(caption, ("Line", "From the left edge", "From the centre"), rows)
+
+
+def marked_line(label: str, distance: Length, width: Length) -> tuple[Cell, ...]:
+    """A line's row in a chart: its distance from the left edge of cloth so wide, and its centre."""
+    return label, distance, from_centre(distance - width / 2)
 
 
 def from_centre(offset: Length) -> Sentence:

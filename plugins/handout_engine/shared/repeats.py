@@ -2,26 +2,35 @@
 
 from __future__ import annotations
 
+from abc import abstractmethod
 from dataclasses import dataclass
 from fractions import Fraction
 from math import floor
 
+from handout_engine.amounts.declaring import check, value
 from handout_engine.amounts.inputs import SEWING, fine_length, percentage
 from handout_engine.amounts.lengths import Length
+from handout_engine.amounts.numbers import Count, Ratio, larger, whole
 from handout_engine.amounts.refusals import RefusalError
 from handout_engine.amounts.saying import Saying, Tape
 from handout_engine.amounts.sources import PRACTICE
 from handout_engine.amounts.values import Value
 from handout_engine.amounts.ways_out import just, ways
+from handout_engine.amounts.working_out import Group
+from handout_engine.working.technique import Technique
 from handout_engine.working.workings import Chart
 from handout_engine.working.worksheet import Worksheet
 
 TAPE = Tape(finest=32)
 HALF = Fraction(1, 2)
 MOST_REPEATS = 20_000
+MOST_CHECKS = 8
+"""A row is compared with its chart so often at most."""
+CHARTED_SIZES = 5
+"""Sizes that need no adjustment: the wanted one in the middle."""
 
 
-class RepeatInputs:
+class RepeatInputs(Technique):
     """The inputs of a technique that fits whole repeats of a stitch into a line."""
 
     repeat = fine_length(
@@ -42,23 +51,150 @@ class RepeatInputs:
     )
 
 
-def nearest_number(run: Length, repeat: Length) -> int:
-    """The whole number nearest to the repeats that the line holds; at least one."""
-    return max(1, floor(run / repeat + HALF))
-
-
-def nearest_runs(run: Length, repeat: Length) -> tuple[Length, ...]:
-    """The lengths beside `run`, shorter and longer, that whole repeats fill unchanged."""
-    below = floor(run / repeat)
-    return tuple(repeat * number for number in (below, below + 1) if number)
-
-
 @dataclass(frozen=True)
-class Line:
+class Row:
     """A line to fill: the input it comes from, its words, and what the row leaves of it.
 
     `left_out` is the part of the input's length that no repeat covers: hems, corner units.
     """
+
+    name: str
+    words: str
+    run: Length
+    left_out: Length
+
+
+class Repeats(Group):
+    """Whole repeats along one line."""
+
+    def __init__(self, technique: RepeatInputs, row: Row) -> None:
+        """Take the technique whose repeat it is, and the line."""
+        super().__init__(suffix=f"_{row.name}")
+        self.technique, self.row = technique, row
+
+    @property
+    def words(self) -> str:
+        """What the line is called."""
+        return self.row.words
+
+    @property
+    @abstractmethod
+    def number(self) -> Count:
+        """How many repeats there are."""
+
+    @property
+    @abstractmethod
+    def each(self) -> Length:
+        """How long each is sewn."""
+
+    @check
+    def they_can_be_counted(self) -> None:
+        """Refuse more repeats than anyone sews in a row."""
+        if self.number > MOST_REPEATS:
+            raise RefusalError(
+                f"repeat {TAPE.say(self.technique.repeat)} makes more than {MOST_REPEATS} repeats; "
+                "use a longer one",
+                "repeat",
+            )
+
+    @abstractmethod
+    def fills(self, size: Length) -> bool:
+        """Whether whole repeats fill a size as it is said."""
+
+    def sizes_that_do(self) -> str:
+        """The sizes beside the wanted one, smaller and larger, that repeats fill unchanged."""
+        below = floor(self.row.run / self.technique.repeat)
+        sizes = (
+            self.technique.repeat * number + self.row.left_out
+            for number in (below, below + 1)
+            if number
+        )
+        said = (just(self.technique, self.row.name, size, self.fills) for size in sizes)
+        return " or ".join(filter(None, said))
+
+    def sizes_chart(self, size: str, words: str = "") -> Chart:
+        """The sizes round the wanted one that whole repeats fill as the machine sews them."""
+        first = max(1, self.number.number - CHARTED_SIZES // 2)
+        rows = tuple(
+            (str(number), self.technique.repeat * number + self.row.left_out)
+            for number in range(first, first + CHARTED_SIZES)
+        )
+        caption = f"Sizes that need no adjustment: {words or self.words}"
+        return Chart(caption, ("Repeats", size), rows)
+
+    def checks_chart(self, words: str = "") -> Chart:
+        """Where the row must be after some of its repeats, to correct it on the way."""
+        return _checks_chart(words or self.words, self.each, self.number.number)
+
+
+class FittedRepeats(Repeats):
+    """Whole repeats, each stretched or shortened a little until they fill the line."""
+
+    @property
+    def number(self) -> Count:
+        """The nearest whole number."""
+        return self.repeats
+
+    @property
+    def each(self) -> Length:
+        """The adjusted repeat."""
+        return self.repeat
+
+    @value("repeats along the {}")
+    def repeats(self) -> Count:
+        """The whole number nearest to what the line holds, so that each changes least."""
+        nearest = (self.row.run / self.technique.repeat + HALF).rounded_down()
+        return larger(nearest, whole(1))
+
+    @value("adjusted repeat along the {}", saying=Saying.FINE)
+    def repeat(self) -> Length:
+        """An equal share of the line."""
+        return self.row.run / self.repeats
+
+    @value("change of the repeat along the {}", saying=Saying.PERCENT, difference=True)
+    def change(self) -> Ratio:
+        """What is held against the tolerance."""
+        return self.repeat / self.technique.repeat - 1
+
+    @value("ten adjusted repeats along the {}")
+    def ten(self) -> Length:
+        """One alone is too short to be measured."""
+        return 10 * self.repeat
+
+    @check
+    def each_changes_little(self) -> None:
+        """Refuse repeats that would look different, naming the nearest sizes that need none."""
+        tolerance = self.technique.tolerance
+        if abs(self.change) <= tolerance:
+            return
+        named = self.sizes_that_do()
+        percent = TAPE.say(abs(self.change), Saying.PERCENT)
+        way = "longer" if self.change > 0 else "shorter"
+        raise RefusalError(
+            f"{self.row.name} {TAPE.say(self.row.run + self.row.left_out)}: each repeat would have "
+            f"to be {percent} {way}, more than the tolerance of "
+            f"{TAPE.say(tolerance, Saying.PERCENT)}; use "
+            f"{ways(named and f'{named}, which needs no adjustment', 'another repeat')}",
+            self.row.name,
+        )
+
+    def fills(self, size: Length) -> bool:
+        """Whether it is filled by repeats within the tolerance."""
+        repeats = (size - self.row.left_out) / self.technique.repeat
+        nearest = max(1, floor(repeats + HALF))
+        return abs(repeats / nearest - 1) <= self.technique.tolerance
+
+
+def _checks_chart(words: str, each: Length, number: int) -> Chart:
+    parts = min(MOST_CHECKS, number)
+    counted = sorted({number * part // parts for part in range(1, parts + 1)})
+    rows = tuple((str(repeats), each * repeats) for repeats in counted)
+    return Chart(f"Where the row must be: {words}", ("After repeats", "From its start"), rows)
+
+
+@dataclass(frozen=True)
+class Line:
+    """A line to fill, its length a noted value."""
 
     name: str
     words: str
@@ -67,75 +203,16 @@ class Line:
 
 
 def note_repeats(sheet: Worksheet, line: Line) -> Value:
-    """Note how many repeats fill a line, and how long each is then; returns that.
-
-    Raises RefusalError, naming the nearest sizes that need no adjustment, when each would change
-    by more than the tolerance.
-    """
-    repeat, run = sheet["repeat"].length, line.run
-    number = sheet.note(f"repeats_{line.name}", f"repeats along the {line.words}",
-                        nearest_number(run.length, repeat),
-                        "{run} / {repeat} + 1 / 2, rounded down, at least 1", run=run)  # fmt: skip
-    if number.whole > MOST_REPEATS:
-        raise RefusalError(
-            f"repeat {TAPE.say(repeat)} makes more than {MOST_REPEATS} repeats; use a longer one",
-            "repeat",
-        )
-    adjusted = sheet.note(f"repeat_{line.name}", f"adjusted repeat along the {line.words}",
-                          run.length / number.whole, "{run} / {number}", saying=Saying.FINE,
-                          run=run, number=number)  # fmt: skip
-    change = sheet.note_difference(
-        f"change_{line.name}",
-        f"change of the repeat along the {line.words}",
-        adjusted.length / repeat - 1,
-        "{adjusted} / {repeat} - 1",
-        saying=Saying.PERCENT,
-        adjusted=adjusted,
-    )
-    tolerance = sheet["tolerance"].amount
-    assert isinstance(change.amount, Fraction)
-    assert isinstance(tolerance, Fraction)
-    if abs(change.amount) > tolerance:
-        _refuse(sheet, line, change.amount, tolerance)
-    sheet.note(f"ten_{line.name}", f"ten adjusted repeats along the {line.words}",
-               adjusted.length * 10, "10 × {adjusted}", adjusted=adjusted)  # fmt: skip
-    return adjusted
-
-
-def _refuse(sheet: Worksheet, line: Line, change: Fraction, tolerance: Fraction) -> None:
-    repeat = sheet["repeat"].length
-
-    def fills(size: Length) -> bool:
-        """Whether the size as it is said is filled by repeats within the tolerance."""
-        run = size - line.left_out
-        return abs(run / repeat / nearest_number(run, repeat) - 1) <= tolerance
-
-    sizes = [run + line.left_out for run in nearest_runs(line.run.length, repeat)]
-    named = " or ".join(
-        filter(None, (just(sheet.technique, line.name, size, fills) for size in sizes))
-    )
-    percent = TAPE.say(abs(change), Saying.PERCENT)
-    way = "longer" if change > 0 else "shorter"
-    raise RefusalError(
-        f"{line.name} {TAPE.say(line.run.length + line.left_out)}: each repeat would have to be "
-        f"{percent} {way}, more than the tolerance of {TAPE.say(tolerance, Saying.PERCENT)}; use "
-        f"{ways(named and f'{named}, which needs no adjustment', 'another repeat')}",
-        line.name,
-    )
-
-
-def sizes_chart(sheet: Worksheet, line: Line, size: str) -> Chart:
-    """The sizes round the wanted one that whole repeats fill as the machine sews them."""
-    repeat = sheet["repeat"].length
-    middle = sheet[f"repeats_{line.name}"].whole
-    numbers = range(max(1, middle - 2), max(1, middle - 2) + 5)
-    rows = tuple((str(number), repeat * number + line.left_out) for number in numbers)
-    return Chart(f"Sizes that need no adjustment: {line.words}", ("Repeats", size), rows)
+    """Note how many repeats fill a line, and how long each is then; returns that."""
+    assert isinstance(sheet.technique, RepeatInputs)
+    row = Row(line.name, line.words, line.run.length, line.left_out)
+    fitted = FittedRepeats(sheet.technique, row)
+    fitted.look()
+    sheet.values.update(fitted.values)
+    return sheet.values[f"repeat_{line.name}"]
 
 
 def checks_chart(line: Line, adjusted: Value, number: int, start: Length) -> Chart:
     """Where the row must be after some of its repeats, so that it can be corrected on the way."""
-    parts = min(8, number)
-    counted = sorted({number * part // parts for part in range(1, parts + 1)})
-    rows = tuple((str(each), start + adjusted.length * each) for each in counted)
-    return Chart(f"Where the row must be: {line.words}", ("After repeats", "From its start"), rows)
+    assert not start
+    return _checks_chart(line.words, adjusted.length, number)

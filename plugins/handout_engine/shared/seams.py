@@ -1,24 +1,22 @@
 """The seams of fine sewing: what each takes of the cloth on either side, and what it leaves.
 
-A `Join` is the vocabulary every technique may join with: what is consumed of the first and of the
-second layer, from the raw edge to the line where the two meet, and the width of the finished
-ridge. Allowances are habits of the trade, so each is an input with a default.
+What is taken is measured from the raw edge to the line where the two layers meet. Allowances are
+habits of the trade, so each is an input with a default.
 """
 
 from __future__ import annotations
 
 from collections.abc import Mapping
-from dataclasses import dataclass
 
+from handout_engine.amounts.declaring import check, value
 from handout_engine.amounts.inputs import SEWING, choice, length, optional_length
-from handout_engine.amounts.lengths import Length, inches, millimetres
+from handout_engine.amounts.lengths import Length, inches, millimetres, most
 from handout_engine.amounts.refusals import RefusalError
 from handout_engine.amounts.saying import Tape
-from handout_engine.amounts.sources import GIVEN, PRACTICE
-from handout_engine.amounts.values import Value
+from handout_engine.amounts.sources import PRACTICE
 from handout_engine.amounts.ways_out import at_least, at_most, less_than, ways
+from handout_engine.working.technique import Technique
 from handout_engine.working.workings import Seam
-from handout_engine.working.worksheet import Worksheet
 
 PLAIN = "plain"
 FRENCH = "French"
@@ -28,6 +26,7 @@ ROLLED_GATHERS = "rolled and whipped gathers"
 PIN_STITCH = "pin stitch"
 KINDS = (FRENCH, PLAIN, FLAT_FELL, ROLLED, ROLLED_GATHERS, PIN_STITCH)
 
+TAPE = Tape(finest=32)
 ON_AN_EDGE: Mapping[str, Length] = {
     PLAIN: inches("1/4"),
     FRENCH: inches("3/8"),
@@ -38,30 +37,7 @@ ON_AN_EDGE: Mapping[str, Length] = {
 """What each seam usually takes of a ruffle along the edge it is sewn to (common practice)."""
 
 
-@dataclass(frozen=True)
-class Join:
-    """What a seam takes of its two layers, and the width of its ridge on the wrong side."""
-
-    kind: str
-    first: Value
-    second: Value
-    ridge: Value
-
-    @property
-    def gathers(self) -> bool:
-        """Whether the second layer is gathered into the seam."""
-        return self.kind == ROLLED_GATHERS
-
-    @property
-    def seams(self) -> tuple[Seam, Seam]:
-        """The seam as a working lists it, once for each layer."""
-        return (
-            Seam(f"{self.kind} seam, first layer", self.first.length),
-            Seam(f"{self.kind} seam, second layer", self.second.length),
-        )
-
-
-class SeamInputs:
+class SeamInputs(Technique):
     """The inputs of a technique that may be joined by any of the fine seams."""
 
     seam = choice("seam", "The kind of seam.", *KINDS, group=SEWING)
@@ -139,150 +115,90 @@ class SeamInputs:
         basis=PRACTICE,
     )
 
+    @value("first French seam trimmed to", basis=PRACTICE)
+    def trimmed(self) -> Length | None:
+        """So narrow that no thread of it shows beyond the second."""
+        if self.seam != FRENCH:
+            return None
+        return self.french_second / 2 if self.french_trim is None else self.french_trim
 
-def note_join(sheet: Worksheet, inputs: SeamInputs) -> Join:
-    """Note what the chosen seam takes; raises RefusalError when it cannot be folded so."""
-    _check(inputs)
-    _note_parts(sheet, inputs)
-    first, second, ridge = _FORMULAS[inputs.seam]
-    amounts = _amounts(inputs)
-    return Join(
-        inputs.seam,
-        sheet.note("first_takes", "seam takes of the first layer", amounts[0], first),
-        sheet.note("second_takes", "seam takes of the second layer", amounts[1], second),
-        sheet.note("ridge", "finished width of the seam", amounts[2], ridge),
-    )
+    @value("turned in under the fell", basis=PRACTICE)
+    def turned(self) -> Length | None:
+        """As asked for, or so much that it fills the fell."""
+        if self.seam != FLAT_FELL:
+            return None
+        return self.fell_width if self.fell_turn is None else self.fell_turn
 
+    @check
+    def the_second_french_seam_hides_the_first(self) -> None:
+        """Refuse a first seam that is trimmed wider than the second, or to more than there is."""
+        trimmed = self.trimmed
+        if trimmed is None:
+            return
+        if self.french_trim is not None and trimmed >= self.french_second:
+            less = less_than(self, "french_trim", self.french_second)
+            raise RefusalError(
+                f"french_trim {TAPE.say(trimmed)} would show beyond the second seam; use "
+                f"{ways(less, 'a deeper second seam')}",
+                "french_trim",
+            )
+        if trimmed > self.french_first:
+            raise RefusalError(
+                f"french_first {TAPE.say(self.french_first)} leaves less than the "
+                f"{TAPE.say(trimmed)} it is trimmed to; use "
+                f"{ways(at_least(self, 'french_first', trimmed), 'a narrower second seam')}",
+                "french_first",
+            )
 
-_FORMULAS: Mapping[str, tuple[str, str, str]] = {
-    PLAIN: ("{seam_allowance}", "{seam_allowance}", "2 × {seam_allowance}"),
-    FRENCH: (
-        "{french_first} + {french_second}",
-        "{french_first} + {french_second}",
-        "{french_second}",
-    ),
-    FLAT_FELL: ("{fell_width} + {turned}", "{fell_width} + {turned}", "{fell_width}"),
-    ROLLED: ("{roll}", "{roll}", "{roll} / 2 + {roll} / 2"),
-    ROLLED_GATHERS: ("{roll}", "{roll}", "{roll} / 2 + {roll} / 2"),
-    PIN_STITCH: ("{pin_turn}", "{pin_lap}", "{pin_turn}, at least {pin_lap}"),
-}
+    @check
+    def the_turn_lies_in_the_fell(self) -> None:
+        """Refuse a turned edge that would reach past the seam."""
+        if self.turned is not None and self.turned > self.fell_width:
+            raise RefusalError(
+                f"fell_turn {TAPE.say(self.turned)} is wider than fell_width "
+                f"{TAPE.say(self.fell_width)}; the turned edge would reach past the seam (use "
+                f"{ways(at_most(self, 'fell_turn', self.fell_width), 'a wider fell')})",
+                "fell_turn",
+            )
 
+    @value("seam takes of the first layer")
+    def first_takes(self) -> Length:
+        """From its raw edge to the line where the two layers meet."""
+        if self.turned is not None:
+            return self.fell_width + self.turned
+        if self.seam == FRENCH:
+            return self.french_first + self.french_second
+        if self.seam == PLAIN:
+            return self.seam_allowance
+        return self.pin_turn if self.seam == PIN_STITCH else self.roll
 
-def _note_parts(sheet: Worksheet, inputs: SeamInputs) -> None:
-    """Note what hangs on another input where it was left out: the trimmed edge, the turn."""
-    if inputs.seam == FRENCH and inputs.french_trim is None:
-        sheet.note("trimmed", "first French seam trimmed to", inputs.french_second / 2,
-                   "{french_second} / 2", basis=PRACTICE)  # fmt: skip
-    elif inputs.seam == FRENCH:
-        sheet.note("trimmed", "first French seam trimmed to", inputs.french_trim, "", basis=GIVEN)
-    if inputs.seam == FLAT_FELL and inputs.fell_turn is None:
-        sheet.note("turned", "turned in under the fell", inputs.fell_width, "{fell_width}",
-                   basis=PRACTICE)  # fmt: skip
-    elif inputs.seam == FLAT_FELL:
-        sheet.note("turned", "turned in under the fell", inputs.fell_turn, "", basis=GIVEN)
+    @value("seam takes of the second layer")
+    def second_takes(self) -> Length:
+        """As much, save where one layer only reaches under the fold of the other."""
+        return self.first_takes if self.seam != PIN_STITCH else self.pin_lap
 
+    @value("finished width of the seam")
+    def ridge(self) -> Length:
+        """On the wrong side. A roll turns twice, so it is half as wide as the cloth it takes."""
+        if self.seam == FRENCH:
+            return self.french_second
+        if self.seam == FLAT_FELL:
+            return self.fell_width
+        if self.seam == PLAIN:
+            return 2 * self.seam_allowance
+        if self.seam == PIN_STITCH:
+            return most(self.pin_turn, self.pin_lap)
+        return self.roll / 2 + self.roll / 2
 
-def _amounts(inputs: SeamInputs) -> tuple[Length, Length, Length]:
-    """What the seam takes of both layers, and its ridge.
+    @property
+    def gathers(self) -> bool:
+        """Whether the second layer is gathered into the seam."""
+        return self.seam == ROLLED_GATHERS
 
-    A roll turns twice, so it is half as wide as the cloth it takes; two of them lie side by side.
-    """
-    both = inputs.french_first + inputs.french_second
-    fell = inputs.fell_width + (inputs.fell_turn or inputs.fell_width)
-    rolls = (inputs.roll, inputs.roll, inputs.roll)
-    return {
-        PLAIN: (inputs.seam_allowance, inputs.seam_allowance, 2 * inputs.seam_allowance),
-        FRENCH: (both, both, inputs.french_second),
-        FLAT_FELL: (fell, fell, inputs.fell_width),
-        ROLLED: rolls,
-        ROLLED_GATHERS: rolls,
-        PIN_STITCH: (inputs.pin_turn, inputs.pin_lap, max(inputs.pin_turn, inputs.pin_lap)),
-    }[inputs.seam]
-
-
-def _check(inputs: SeamInputs) -> None:
-    tape = Tape(finest=32)
-    trim, turn, deeper = inputs.french_trim, inputs.fell_turn, "a deeper second seam"
-    if inputs.seam == FRENCH and trim is not None and trim >= inputs.french_second:
-        raise RefusalError(
-            f"french_trim {tape.say(trim)} would show beyond the second seam; use "
-            f"{ways(less_than(inputs, 'french_trim', inputs.french_second), deeper)}",
-            "french_trim",
+    @property
+    def seams_of_both_layers(self) -> tuple[Seam, Seam]:
+        """The seam as a working lists it, once for each layer."""
+        return (
+            Seam(f"{self.seam} seam, first layer", self.first_takes),
+            Seam(f"{self.seam} seam, second layer", self.second_takes),
         )
-    least = inputs.french_second / 2 if trim is None else trim
-    if inputs.seam == FRENCH and least > inputs.french_first:
-        raise RefusalError(
-            f"french_first {tape.say(inputs.french_first)} leaves less than the "
-            f"{tape.say(least)} it is trimmed to; use "
-            f"{ways(at_least(inputs, 'french_first', least), 'a narrower second seam')}",
-            "french_first",
-        )
-    if inputs.seam == FLAT_FELL and turn is not None and turn > inputs.fell_width:
-        raise RefusalError(
-            f"fell_turn {tape.say(turn)} is wider than fell_width {tape.say(inputs.fell_width)}; "
-            f"the turned edge would reach past the seam (use "
-            f"{ways(at_most(inputs, 'fell_turn', inputs.fell_width), 'a wider fell')})",
-            "fell_turn",
-        )
-
-
-def seam_steps(kind: str) -> tuple[tuple[str, str], ...]:
-    """How the seam is sewn: each step and its checkpoint, speaking of the inputs by name."""
-    return _STEPS[kind]
-
-
-_WHIP = (
-    "Run a row of fine straight stitches {roll} from the raw edge of each layer and trim the edge "
-    "even. Roll the edge over this row between thumb and finger and whip over the roll, the needle "
-    "going under the roll and never through it; by machine, let a narrow zigzag swing off the edge."
-)
-
-_STEPS: Mapping[str, tuple[tuple[str, str], ...]] = {
-    PLAIN: (
-        ("Lay the layers right sides together, raw edges level, and sew {seam_allowance} from the "
-         "edges.", "the allowance is {seam_allowance} at both ends and in the middle."),
-        ("Press the seam as it was sewn, then open. Overcast each raw edge by itself.",
-         "the opened allowances are {ridge} wide together."),
-    ),
-    FRENCH: (
-        ("Lay the layers WRONG sides together, raw edges level, and sew {french_first} from the "
-         "edges. Press.", ""),
-        ("Trim both allowances to {trimmed}, and pick off every whisker of thread.",
-         "no place is left wider than {trimmed}."),
-        ("Turn right sides together, with the seam exactly on the fold. Press, and sew "
-         "{french_second} from the fold.",
-         "no thread of the first allowance shows on the right side."),
-        ("Open the layers flat and press the seam to one side.",
-         "the closed ridge is {french_second} wide."),
-    ),
-    FLAT_FELL: (
-        ("Lay the layers WRONG sides together for a fell on the right side (right sides together "
-         "for one inside), and sew {first_takes} from the edges.", ""),
-        ("Trim the allowance that will lie beneath to half of {fell_width}. Fold {turned} of "
-         "the other one in.", ""),
-        ("Open the layers flat, lay the folded allowance over the trimmed one, pin, and stitch "
-         "close to the fold.", "between the two rows of stitching it is {fell_width}."),
-    ),
-    ROLLED: (
-        (_WHIP, "each roll is thinner than a matchstick, and has taken {roll} of the cloth."),
-        ("Lay the two rolled edges side by side, right sides up, and whip or zigzag them together "
-         "through the edge of each roll.", "both rolls together are {ridge} wide."),
-    ),
-    ROLLED_GATHERS: (
-        (_WHIP + " On the layer that is gathered, whip over a strong thread laid in the roll.",
-         "each roll has taken {roll} of the cloth."),
-        ("Draw the laid thread up until the gathered layer is as long as the other, quarter mark "
-         "to quarter mark, and fasten it.", ""),
-        ("Lay the two rolls side by side, right sides up, and whip them together, one stitch in "
-         "each scallop of the gathers.", "both rolls together are {ridge} wide."),
-    ),
-    PIN_STITCH: (
-        ("Turn {pin_turn} under along the edge of the layer that lies on top, and press.", ""),
-        ("Lay the fold over the lower layer so that the lower one reaches {pin_lap} beneath it. "
-         "Baste.", "the raw edge of the lower layer is {pin_lap} behind the fold."),
-        ("With a wing needle and fine thread pin stitch along the fold: the forward stitches lie "
-         "on the lower layer close beside the fold, each side stitch bites into it.", ""),
-        ("Trim what lies beneath to the stitching, the longer layer last.",
-         "before trimming, the seam was {ridge} wide."),
-    ),
-}  # fmt: skip

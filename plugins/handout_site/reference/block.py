@@ -5,9 +5,10 @@ from __future__ import annotations
 from collections.abc import Iterator, Mapping, Sequence
 
 from handout_engine.bodies.measures import LENGTHS, USUAL_SIZE
-from handout_engine.pages.fragments import LIBRARY_PARTS, PAGE_PARTS, PARTS
+from handout_engine.pages.fragments import LIBRARY_PARTS, ONLY_WHEN_ASKED, PAGE_PARTS, PARTS
 from handout_site.reference import workable
 from handout_site.reference.writing import code, pairs, rows, told
+from handout_site.usual_sections import SECTIONS, Section
 
 FIELDS = {
     "technique": "What the block works out, one of the techniques of this reference.",
@@ -17,12 +18,20 @@ FIELDS = {
     "name; a garment's block is called `garment`.",
     "of": "Instead of a technique or garment: show further parts of the block of that name, of "
     "`page`, or of `library`. Such a block has only `of` and `show`.",
-    "show": "Which parts to show, a list or words in a row. If left out: all but `sizes`.",
+    "show": "Which parts to show, a list or words in a row. If left out: all but "
+    f"{', '.join(f'`{part}`' for part in ONLY_WHEN_ASKED)}. A page whose first block stands above "
+    "all sections and leaves it out has the [usual sections](#usual-sections).",
     "sizes": "The sizes that a garment's page is offered in: `all`, a range such as `50 to 74`, or "
     f"a list; each of {', '.join(LENGTHS)}. Each has a page of its own.",
     "size": f"The size that a garment is made in. If left out: {USUAL_SIZE} for the page's first "
     "garment; another takes the first's, and with it every measure of the baby that both ask for.",
 }
+LAID_OUT = """
+A page whose first block stands above all sections and has no `show` gets these by themselves, in
+this order, as far as there is something to show; the block itself then shows the finished thing.
+Words of yours below such a heading stand before its parts, a block there takes their place, and a
+heading with nothing below it moves its section. No part comes that you show elsewhere.
+"""
 SPOKEN_OF = """
 ## How values are spoken of
 
@@ -62,11 +71,27 @@ def _lines(families: Mapping[str, Sequence[str]]) -> Iterator[str]:
     yield from pairs("Part", {name: part.help for name, part in PARTS.items()})
     yield "\n## Parts of a page (`of: page`)\n"
     yield from pairs("Part", {name: each[0] for name, each in PAGE_PARTS.items()})
+    yield "\n## Usual sections"
+    yield LAID_OUT
+    shown = ((each.heading, _shown(each)) for each in _sections())
+    yield from rows("Section", shown, "What it shows")
     yield "\n## Parts of the library (`of: library`)\n"
     yield from pairs("Part", {name: each[0] for name, each in LIBRARY_PARTS.items()})
     yield f"\n## {workable.SHARED_TITLE}\n"
     yield "Everything that is cut from cloth takes these.\n"
     yield from rows("Input", ((code(each.name), told(each)) for each in workable.shared()))
+
+
+def _sections() -> Iterator[Section]:
+    """All usual sections, those inside another after it."""
+    for section in SECTIONS:
+        yield from (section, *section.below)
+
+
+def _shown(section: Section) -> str:
+    """The parts of a section, and of what."""
+    parts = ", ".join(code(part) for group in section.shows for part in group)
+    return f"{parts} of the page" if section.of_page else parts
 
 
 def _contents(families: Mapping[str, Sequence[str]]) -> Iterator[str]:

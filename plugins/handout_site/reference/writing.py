@@ -20,9 +20,11 @@ def pairs(heading: str, told: Mapping[str, str]) -> Iterator[str]:
     yield from rows(heading, ((code(name), text) for name, text in told.items()))
 
 
-def rows(heading: str, told: Iterable[tuple[str, str]]) -> Iterator[str]:
+def rows(
+    heading: str, told: Iterable[tuple[str, str]], second: str = "What it is"
+) -> Iterator[str]:
     """A table of two columns, the second with what the first is."""
-    yield f"| {heading} | What it is |\n|---|---|"
+    yield f"| {heading} | {second} |\n|---|---|"
     for name, text in told:
         yield f"| {cell(name)} | {cell(text)} |"
 

@@ -10,14 +10,8 @@ from shapely import LineString, Polygon
 
 from handout_engine import register
 from handout_engine.amounts.lengths import millimetres
-from handout_engine.amounts.sources import GIVEN
-from handout_engine.drafting.block import note_block
 from handout_engine.drafting.curves import run
-from handout_engine.drafting.gathered_skirts import note_skirt, note_skirt_armhole
-from handout_engine.drafting.sleeves import note_sleeve
-from handout_engine.drafting.yokes import note_yoke
 from handout_engine.working.technique import make
-from handout_engine.working.worksheet import Worksheet
 from measured_babies import SIZES, area, babies, check_outlines
 from worked import length, refusal, steps, work
 
@@ -38,23 +32,16 @@ styles = st.fixed_dictionaries(
 
 
 class Drafted:
-    """The drafts of a garment, its finished length taken from its own working."""
+    """The drafts of a garment, and its working."""
 
     def __init__(self, key, written):
         self.garment = make(register.find_garment(key), written)
         self.working = self.garment.work()
-        sheet = Worksheet(self.garment)
-        self.block = note_block(sheet, self.garment)
-        sheet.note("finished_length", "", self.working.values["finished_length"].amount, "",
-                   basis=GIVEN)  # fmt: skip
-        self.block = note_skirt_armhole(sheet, self.garment, self.block)
-        self.yoke = note_yoke(sheet, self.garment, self.block, "cloth")
-        self.skirt = note_skirt(sheet, self.garment, self.yoke, "cloth")
-        self.sheet = sheet
 
     @property
     def drafts(self):
-        return (self.yoke.front, self.yoke.back, self.skirt.front, self.skirt.back)
+        yoke, skirt = self.garment.yoke, self.garment.drafted_skirt
+        return (yoke.front, yoke.back, skirt.front, skirt.back)
 
     def mm(self, name):
         return float(self.working.named[name].length)
@@ -92,7 +79,7 @@ def test_the_skirts_tops_go_into_the_yoke(key, data):
     full = float(drafted.garment.skirt_fullness)
     top = 2 * lower.edge("top").length
     if drafted.garment.taken_in == "tucked":
-        taken = 2 * drafted.garment.tucks * float(drafted.garment.tuck_depth)
+        taken = float(2 * drafted.garment.tucks * drafted.garment.tuck_depth)
         assert top - taken == pytest.approx(2 * front.edge("yoke").length, abs=0.01)
     else:
         assert top / full == pytest.approx(2 * front.edge("yoke").length, abs=0.01)
@@ -234,8 +221,8 @@ def test_what_cannot_be_sewn_is_refused_with_the_way_out(key, written, sentence)
 def test_the_sleeves_cap_goes_into_the_armhole():
     for size in SIZES:
         drafted = Drafted("day-gown", {"size": size})
-        sleeve = note_sleeve(drafted.sheet, drafted.garment, drafted.block)
-        eased = sleeve.edge("cap").length - 2 * run(drafted.block.armhole)
+        sleeve = drafted.garment.sleeve_piece.draft
+        eased = sleeve.edge("cap").length - 2 * run(drafted.garment.block.armhole)
         assert eased == pytest.approx(float(drafted.garment.cap_ease), abs=0.5)
 
 

@@ -65,13 +65,14 @@ def test_the_loops_stand_at_equal_distances_from_first_to_last(loops, opening):
     assume(opening - inches(1) >= inches("1/2") * (loops - 1))
     working = work("button-loops", loops=loops, opening=opening)
     chart = working.charts[0]
-    middles = [row[1] for row in chart.rows]
+    middles = [row[1].length for row in chart.rows]
     assert len(middles) == loops
     assert middles[0] == inches("1/2")
     assert opening - middles[-1] == inches("1/2")
     gaps = {after - before for before, after in pairwise(middles)}
     assert len(gaps) == 1 and gaps.pop() == length(working, "spacing")
-    for _, middle, upper, lower in chart.rows:
+    for row in chart.rows:
+        middle, upper, lower = (cell.length for cell in row[1:])
         assert lower - upper == length(working, "gap_used")
         assert (upper + lower) / 2 == middle
 

@@ -20,7 +20,7 @@ THIRTY_SECOND = Fraction(127, 160)
 
 def middles(working):
     """Every button's distance from the upper end, as the chart has it."""
-    return [row[1] for row in working.charts[0].rows]
+    return [row[1].length for row in working.charts[0].rows]
 
 
 def test_five_buttons_by_hand():
@@ -122,9 +122,9 @@ def no_button_or_hole_meets_another(working, written):
 def slit(working, row):
     """Both ends of a hole, x from the centre line toward the edge, y from the upper end."""
     if working.inputs["holes"].amount == "upright":
-        return (0.0, float(row[2])), (0.0, float(row[3]))
+        return (0.0, row[2].mm), (0.0, row[3].mm)
     edge = float(length(working, "beyond_centre"))
-    return (edge - row[2].mm, float(row[1])), (edge - row[3].mm, float(row[1]))
+    return (edge - row[2].mm, row[1].mm), (edge - row[3].mm, row[1].mm)
 
 
 def test_the_refusals_name_the_nearest_that_can_be_sewn():

@@ -5,18 +5,20 @@ from __future__ import annotations
 from collections.abc import Sequence
 
 from handout_engine.amounts.values import Value, sentence
-from handout_engine.cloth.bias_cloth import Strips
+from handout_engine.cloth.bias_cloth import StripsOnCloth
 from handout_engine.drawing.scene import Scene
 from handout_engine.families.bias.bias_drawing import OnCloth, bias_strips_flat, strips_on_cloth
 from handout_engine.shared.strips_drawing import FlatStrip, Rule, flat_strips
 from handout_engine.working.workings import Picture
+from handout_engine.working.worksheet import Worksheet
 
 
-def cloth_picture(strips: Strips, step: Value) -> Picture:
+def cloth_picture(sheet: Worksheet, strips: StripsOnCloth) -> Picture:
     """The piece of cloth with its strips."""
+    step = sheet["edge_step"]
     scene = strips_on_cloth(
-        strips.across,
-        strips.along,
+        sheet["across"],
+        sheet["along"],
         step,
         [OnCloth(band.number, band.outline) for band in strips.every],
         {band.number for band in strips.used},

@@ -2,46 +2,38 @@
 
 from __future__ import annotations
 
-from typing import ClassVar
+from collections.abc import Sequence
+from functools import cached_property
 
+from handout_engine.amounts.declaring import check, group, value
 from handout_engine.amounts.inputs import CLOTH, length, optional_length
-from handout_engine.amounts.lengths import inches
+from handout_engine.amounts.lengths import Length, inches
+from handout_engine.amounts.naming import constant
 from handout_engine.amounts.refusals import RefusalError
-from handout_engine.amounts.saying import Tape
-from handout_engine.amounts.sources import GIVEN, PRACTICE
+from handout_engine.amounts.sources import PRACTICE
 from handout_engine.amounts.values import sentence
-from handout_engine.cloth.bias import diagonal
-from handout_engine.cloth.bias_cloth import (
-    BiasInputs,
-    Strips,
-    add_cloth,
-    note_bands,
-    note_joined,
-    note_joined_strips,
-    note_take_up,
-    useful,
-)
+from handout_engine.cloth.bias import Band, diagonal
+from handout_engine.cloth.bias_cloth import TAPE, BiasInputs, JoinedStrips, StripsForLength, useful
 from handout_engine.families.bias.bias_drawing import joined_strip
 from handout_engine.families.bias.bias_pictures import cloth_picture
 from handout_engine.shared.binding_steps import chosen_strips
 from handout_engine.working.cautions import PINS_AND_IRON
-from handout_engine.working.technique import Technique
 from handout_engine.working.workings import Picture, Seam, Step, Supply
 from handout_engine.working.worksheet import Worksheet
 
-NAME = "cloth"
-USUAL_ACROSS, USUAL_ALONG = inches(18), inches(22)
+USUAL_ACROSS = constant("usual width", inches(18), PRACTICE)
+USUAL_ALONG = constant("usual length", inches(22), PRACTICE)
 
 
-class BiasStrips(BiasInputs, Technique):
+class BiasStrips(BiasInputs):
     """Strips cut one by one from a rectangle, each listed with its length."""
 
-    title: ClassVar[str] = "Bias strips, cut and joined"
-    family: ClassVar[str] = "bias"
-    summary: ClassVar[str] = (
+    title = "Bias strips, cut and joined"
+    family = "bias"
+    summary = (
         "Strips cut from a rectangle at 45 degrees, each with its length, joined on the grain."
     )
-    known_by: ClassVar[str] = "cloth"
+    known_by = "cloth"
 
     width = length("strip width", "Cut width of the strips.", "1 1/4 in", ("1/4 in", "12 in"))
     cloth_across = optional_length(
@@ -64,7 +56,6 @@ class BiasStrips(BiasInputs, Technique):
         "what the cloth at hand gives",
         ("1 in", "100 yd"),
     )
-
     least_strip = length(
         "least useful strip",
         "Shorter strips are left as scraps.",
@@ -74,76 +65,156 @@ class BiasStrips(BiasInputs, Technique):
         basis=PRACTICE,
     )
 
-    def whole(self) -> Worksheet:
-        """Every strip, their joined length and the cloth; raises RefusalError."""
-        sheet = Worksheet(technique=self)
-        strips = _note_wanted(sheet, self) if self.wanted else _note_at_hand(sheet, self)
-        _add_sample(sheet, self)
-        _add_steps(sheet, strips)
+    @check
+    def the_length_or_the_cloth_is_given(self) -> None:
+        """Refuse a wanted length beside a size of the cloth."""
+        if self.wanted and (self.cloth_across or self.cloth_along):
+            raise RefusalError(
+                "wanted and the cloth at hand exclude each other; write the length wanted, or the "
+                "size of the cloth",
+                "wanted",
+            )
+
+    @group
+    def strips(self) -> JoinedStrips:
+        """Those of the cloth at hand, or as many as give the wanted length."""
+        if self.wanted is None:
+            return StripsAtHand(self, self.width)
+        return StripsForLength(self, self.width, self.wanted)
+
+    @value("trial strip, about")
+    def trial(self) -> Length:
+        """Long enough to pull."""
+        return 8 * self.width
+
+    @value("from the corner to the tenth line, along either edge")
+    def tenth_line(self) -> Length:
+        """A line that is easily measured again."""
+        return 10 * self.strips.edge_step
+
+    def cut(self, sheet: Worksheet) -> None:
+        """The strips and how they are joined."""
+        self.strips.cut(sheet)
         sheet.seams.append(Seam("strip to strip", self.strip_allowance))
+
+    def sew(self, sheet: Worksheet) -> None:
+        """The cloth ruled and cut, the strips joined."""
         sheet.have("a long ruler with a 45-degree line", "a removable marker tried on a scrap")
         sheet.supplies.append(Supply("sharp shears, or a rotary cutter on its mat"))
         sheet.cautions.append(PINS_AND_IRON)
+        _add_sample(sheet)
+        used = self.strips.used
+        sheet.step(
+            "Press the cloth and straighten it on a thread, so that its corners are square. Cut "
+            "the piece {across} across and {along} along the selvage."
+        )
+        sheet.step(
+            "From one corner measure {edge_step} along both edges and rule a line between the two "
+            "marks: it lies at 45 degrees, on the true bias. Rule on, each line {width} from the "
+            "last, measured square to it, until there are {bands} strips.",
+            "from the corner to the tenth line it is {tenth_line} along either edge, if the edge "
+            "reaches so far; if the two edges differ, the lines have left the true bias.",
+        )
+        sheet.step(
+            "Number the strips on the right side from that corner, mark the corner of each that is "
+            "nearest the selvage, and cut along the lines. Keep "
+            f"{chosen_strips(sheet)}; trim an end that comes to a point along a thread of the "
+            f"cloth."
+        )
+        if len(used) > 1:
+            sheet.step(
+                "Join the strips whose ends slant alike first. Lay two ends right sides together "
+                "so that the strips cross at a right angle, their ends level and each tip standing "
+                "out by {tip}, measured along the ends; sew {strip_allowance} from the ends, from "
+                "notch to notch."
+                + (
+                    " Where the ends slant against each other, turn every other strip end for end, "
+                    "right side up, so that the slants match."
+                    if any(band.shape != "parallelogram" for band in used)
+                    else ""
+                ),
+                "the edges of the strip run on in one line across each seam; if they step, the "
+                "tips stood out unevenly.",
+            )
+            sheet.step(
+                "Press the seams open with an up and down movement, and snip off the tips.",
+                "joined end to end it is {joined_length} along the middle.",
+            )
+
+    def draw(self, sheet: Worksheet) -> None:
+        """The joined strip, and the strips on the cloth."""
         joined = joined_strip(sheet["width"], sheet["joined_length"], sheet["strip_allowance"])
         caption = sentence("The strip, joined on the grain.")
         sheet.pictures.append(Picture("finished", caption, joined, finished=True))
-        sheet.pictures.append(cloth_picture(strips, sheet["edge_step"]))
-        return sheet
+        sheet.pictures.append(cloth_picture(sheet, self.strips))
 
 
-def _note_wanted(sheet: Worksheet, inputs: BiasStrips) -> Strips:
-    if inputs.cloth_across or inputs.cloth_along:
-        raise RefusalError(
-            "wanted and the cloth at hand exclude each other; write the length wanted, or the size "
-            "of the cloth",
-            "wanted",
-        )
-    return note_joined_strips(sheet, inputs, sheet["width"], sheet["wanted"], NAME)
+class StripsAtHand(JoinedStrips):
+    """The strips of a given rectangle, all of them in the chart."""
+
+    technique: BiasStrips
+
+    @value("cloth, across")
+    def across(self) -> Length:
+        """As given, or as is usual."""
+        given = self.technique.cloth_across
+        return USUAL_ACROSS if given is None else given
+
+    @value("cloth, along")
+    def along(self) -> Length:
+        """As given, or as is usual."""
+        given = self.technique.cloth_along
+        return USUAL_ALONG if given is None else given
+
+    @property
+    def sides(self) -> tuple[Length, Length]:
+        """What is at hand."""
+        return self.across, self.along
+
+    @property
+    def listed(self) -> Sequence[Band]:
+        """Scraps too."""
+        return self.every
+
+    @cached_property
+    def longest(self) -> Length | None:
+        """The longest strip; None where there is no whole one."""
+        usable = [band.usable for band in self.every if band.usable.mm > 0]
+        return max(usable, default=None)
+
+    @check
+    def one_strip_is_useful(self) -> None:
+        """Refuse a cloth without a useful strip."""
+        asked, longest = self.technique, self.longest
+        if longest is None:
+            raise RefusalError(
+                f"width {TAPE.say(asked.width)} gives no whole strip in this cloth; use narrower "
+                "strips or more cloth",
+                "width",
+            )
+        if longest < asked.least_strip:
+            most = diagonal(min(self.across, self.along))
+            raise RefusalError(
+                f"the longest strip is {TAPE.both(longest)}, shorter than the least useful strip "
+                f"{TAPE.say(asked.least_strip)}, and no strip of this cloth can be longer than "
+                f"{TAPE.no_more(most)}; use a shorter least_strip, narrower strips, or more cloth",
+                "width",
+            )
+
+    def chosen(self, cut: Sequence[Band]) -> Sequence[Band]:
+        """All that are long enough."""
+        return useful(cut, self.technique.least_strip)
 
 
-def _note_at_hand(sheet: Worksheet, inputs: BiasStrips) -> Strips:
-    """The strips of a given rectangle; refuses one without a useful strip."""
-    note_take_up(sheet, inputs)
-    for name, given, usual in (
-        ("across", inputs.cloth_across, USUAL_ACROSS),
-        ("along", inputs.cloth_along, USUAL_ALONG),
-    ):
-        basis = PRACTICE if given is None else GIVEN
-        sheet.note(name, f"cloth, {name}", given or usual, "", basis=basis)
-    strips = note_bands(sheet, sheet["width"], lambda cut: useful(cut, inputs.least_strip))
-    if not strips.used:
-        raise RefusalError(_too_small(inputs, strips), "width")
-    note_joined(sheet, strips, strips.every)
-    add_cloth(sheet, inputs.cloth(), NAME)
-    return strips
-
-
-def _too_small(inputs: BiasStrips, strips: Strips) -> str:
-    tape = Tape(finest=32)
-    longest = max((band.usable for band in strips.every), default=None)
-    shorter = diagonal(min(strips.across.length, strips.along.length))
-    if longest is None or longest.mm <= 0:
-        return (
-            f"width {tape.say(inputs.width)} gives no whole strip in this cloth; use narrower "
-            f"strips or more cloth"
-        )
-    return (
-        f"the longest strip is {tape.both(longest)}, shorter than the least useful strip "
-        f"{tape.say(inputs.least_strip)}, and no strip of this cloth can be longer than "
-        f"{tape.no_more(shorter)}; use a shorter least_strip, narrower strips, or more cloth"
-    )
-
-
-def _add_sample(sheet: Worksheet, inputs: BiasStrips) -> None:
+def _add_sample(sheet: Worksheet) -> None:
     """Bias gives: how wide a strip is while it is pulled is worth knowing before cutting."""
-    trial = inputs.width * 8
     sheet.sample.append(
         Step(
             sentence(
                 "Cut one strip {width} wide and about {trial} long, press it with a little "
                 "steam, pulling gently, and let it cool.",
                 width=sheet["width"],
-                trial=trial,
+                trial=sheet["trial"],
             ),
             sentence(
                 "its width at the middle. If it is less than {width} by more than you can spare, "
@@ -152,47 +223,6 @@ def _add_sample(sheet: Worksheet, inputs: BiasStrips) -> None:
             ),
         )
     )
-
-
-def _add_steps(sheet: Worksheet, strips: Strips) -> None:
-    turned = any(band.shape != "parallelogram" for band in strips.used)
-    sheet.step(
-        "Press the cloth and straighten it on a thread, so that its corners are square. Cut the "
-        "piece {across} across and {along} along the selvage."
-    )
-    sheet.step(
-        "From one corner measure {edge_step} along both edges and rule a line between the two "
-        "marks: it lies at 45 degrees, on the true bias. Rule on, each line {width} from the last, "
-        "measured square to it, until there are {bands} strips.",
-        "from the corner to the tenth line it is {tenth} along either edge, if the edge reaches so "
-        "far; if the two edges differ, the lines have left the true bias.",
-        tenth=sheet["edge_step"].length * 10,
-    )
-    sheet.step(
-        "Number the strips on the right side from that corner, mark the corner of each that is "
-        "nearest the selvage, and cut along the lines. Keep "
-        f"{chosen_strips(sheet)}; trim an end that comes to a point along a thread of the cloth."
-    )
-    if len(strips.used) > 1:
-        sheet.step(
-            "Join the strips whose ends slant alike first. Lay two ends right sides together "
-            "so that the strips cross at a right angle, their ends level and each tip standing "
-            "out by {tip}, measured along the ends; sew {strip_allowance} from the ends, from "
-            "notch to notch."
-            + (
-                " Where the ends slant against each other, turn every other strip end for end, "
-                "right side up, so that the slants match."
-                if turned
-                else ""
-            ),
-            "the edges of the strip run on in one line across each seam; if they step, the tips "
-            "stood out unevenly.",
-            tip=2 * sheet["strip_allowance"].length,
-        )
-        sheet.step(
-            "Press the seams open with an up and down movement, and snip off the tips.",
-            "joined end to end it is {joined_length} along the middle.",
-        )
 
 
 TECHNIQUE = BiasStrips

@@ -2,39 +2,38 @@
 
 from __future__ import annotations
 
-from fractions import Fraction
-from typing import ClassVar
-
+from handout_engine.amounts.declaring import check, group, value
 from handout_engine.amounts.inputs import SEWING, choice, count, length, optional_length
-from handout_engine.amounts.lengths import Length
+from handout_engine.amounts.lengths import Length, inches, least
+from handout_engine.amounts.naming import constant
 from handout_engine.amounts.refusals import RefusalError
 from handout_engine.amounts.saying import Saying, Tape
-from handout_engine.amounts.sources import GIVEN, PRACTICE
-from handout_engine.amounts.values import Value, sentence
+from handout_engine.amounts.sources import PRACTICE
+from handout_engine.amounts.values import sentence
 from handout_engine.amounts.ways_out import at_most
 from handout_engine.cloth.bias import Pieces
-from handout_engine.cloth.bias_cloth import BiasClothInputs, note_whole_strips
+from handout_engine.cloth.bias_cloth import BiasClothInputs, StripsForPieces
 from handout_engine.drawing.scene import Line
 from handout_engine.families.bias.bias_pictures import cloth_picture, flat_picture
 from handout_engine.shared.binding_steps import add_ruling_step
 from handout_engine.shared.strips_drawing import Rule
 from handout_engine.shared.tubes_drawing import Tube, tube_section
 from handout_engine.working.cautions import NECK_CORDS, PINS_AND_IRON
-from handout_engine.working.technique import Technique
 from handout_engine.working.workings import Picture, Seam, Step, Supply
 from handout_engine.working.worksheet import Worksheet
 
 ON_EDGE, ON_BACK = "on an edge", "centred on the back"
+USUAL_ALLOWANCE = constant("usual allowance", inches("1/4"), PRACTICE)
+TAPE = Tape(finest=32)
 
 
-class BiasTube(BiasClothInputs, Technique):
+class BiasTube(BiasClothInputs):
     """Equal pieces of tube, each cut in one without a join."""
 
-    title: ClassVar[str] = "Bias tube"
-    family: ClassVar[str] = "bias"
-    summary: ClassVar[str] = (
-        "A flat tube sewn inside out and turned, its seam on an edge or centred on the back."
-    )
+    title = "Bias tube"
+    family = "bias"
+    summary = "A flat tube sewn inside out and turned, its seam on an edge or centred on the back."
+    cloth_name = "tube cloth"
 
     finished = length(
         "finished width", "Width of the turned and pressed tube.", "3/8 in", ("1/16 in", "4 in")
@@ -82,77 +81,134 @@ class BiasTube(BiasClothInputs, Technique):
         group=SEWING,
     )
 
-    def whole(self) -> Worksheet:
-        """Strips, cloth and steps; raises RefusalError."""
-        sheet = Worksheet(technique=self)
-        seam = _note_seam(sheet, self)
-        _note_width(sheet, self, seam)
-        each = sheet.note("piece_length", "each piece, cut length",
-                          self.tube_length + 2 * self.end_allowance,
-                          "{tube_length} + 2 × {end_allowance}")  # fmt: skip
-        width = sheet["strip_width"].length
-        wanted = Pieces(self.pieces.number, each.length, width, each.length + width)
-        strips = note_whole_strips(sheet, self, sheet["strip_width"], wanted, "tube cloth")
-        sheet.seams.append(Seam("tube", seam.length))
+    @value("room in the tube for the allowance")
+    def seam_room(self) -> Length:
+        """Opened to both sides it has half of the tube, pressed to one side the whole."""
+        return self.finished / 2 if self.seam == ON_BACK else self.finished
+
+    @value("allowance of the tube's seam", basis=PRACTICE)
+    def tube_seam(self) -> Length:
+        """As asked for, or as is usual, or less where there is less room."""
+        if self.seam_allowance is not None:
+            return self.seam_allowance
+        return least(USUAL_ALLOWANCE, self.seam_room)
+
+    @check
+    def the_allowance_lies_in_the_tube(self) -> None:
+        """Refuse an allowance that cannot lie flat inside."""
+        if self.tube_seam > self.seam_room:
+            back = self.seam == ON_BACK
+            way = f'trim it, or put the seam on an edge: seam: "{ON_EDGE}"' if back else "trim it"
+            raise RefusalError(
+                f"seam_allowance {TAPE.say(self.tube_seam)} cannot lie flat in a tube "
+                f"{TAPE.say(self.finished)} wide with its seam {self.seam}; use "
+                f"{at_most(self, 'seam_allowance', self.seam_room) or 'a wider tube'} ({way})",
+                "seam_allowance",
+            )
+
+    @check
+    def a_sample_has_both_its_measures(self) -> None:
+        """Refuse a sample of which only one is written."""
+        if (self.sample_stitched is None) != (self.sample_turned is None):
+            raise RefusalError(
+                "a sample needs both its measures; write sample_stitched and sample_turned",
+                "sample_turned" if self.sample_turned is None else "sample_stitched",
+            )
+
+    def label_of(self, label: str) -> str:
+        """Say of a width that was tried that it goes by the sample."""
+        return label.replace("{}", "" if self.sample_turned is None else ", by the sample")
+
+    @value("from fold to stitching{}")
+    def stitched(self) -> Length:
+        """So much more or less than the finished width as a sample of it was."""
+        if self.sample_stitched is None or self.sample_turned is None:
+            return self.finished
+        return self.finished * self.sample_stitched / self.sample_turned
+
+    @value("strip, cut width", saying=Saying.UP)
+    def strip_width(self) -> Length:
+        """Two layers, each with its allowance."""
+        return 2 * self.stitched + 2 * self.tube_seam
+
+    @value("fold, from either edge")
+    def fold(self) -> Length:
+        """Along the middle."""
+        return self.stitched + self.tube_seam
+
+    @value("the same stitching on the other half")
+    def second_stitching(self) -> Length:
+        """Where the one line of stitching comes out on the layer below."""
+        return self.strip_width - self.tube_seam
+
+    @value("seam from either edge of the tube")
+    def seam_from_edge(self) -> Length | None:
+        """In the middle, where it is centred on the back."""
+        return self.finished / 2 if self.seam == ON_BACK else None
+
+    @value("each piece, cut length")
+    def piece_length(self) -> Length:
+        """What shows, and both ends."""
+        return self.tube_length + 2 * self.end_allowance
+
+    @group
+    def strips(self) -> StripsForPieces:
+        """The strips that give whole pieces."""
+        each, width = Length(self.piece_length.mm), Length(self.strip_width.mm)
+        wanted = Pieces(self.pieces.number, each, width, each + width)
+        return StripsForPieces(self, self.strip_width, wanted)
+
+    def cut(self, sheet: Worksheet) -> None:
+        """The strips and the seam."""
+        self.strips.cut(sheet)
+        sheet.seams.append(Seam("tube", self.tube_seam))
+
+    def sew(self, sheet: Worksheet) -> None:
+        """The pieces cut, sewn inside out and turned."""
         sheet.supplies.append(Supply("a loop turner, or a blunt needle and strong thread"))
         sheet.have("fine thread to match")
         sheet.cautions.extend((PINS_AND_IRON, NECK_CORDS))
         _add_sample(sheet)
-        _add_steps(sheet, self)
-        shape = Tube(sheet["finished"], seam, self.seam == ON_BACK)
-        rules = [Rule(Line.STITCH, seam), Rule(Line.FOLD, sheet["fold"]),
-                 Rule(Line.STITCH, sheet["second_stitching"])]  # fmt: skip
+        add_ruling_step(sheet)
+        sheet.step(
+            "Cut the slanting ends of the strips square, and from them {pieces} pieces "
+            "{piece_length} long; the chart says how many come from each."
+        )
+        sheet.step(
+            "Fold each piece lengthwise, right sides together, and stitch {stitched} from the "
+            "fold, with short stitches, stretching the strip a little so that the seam can give; "
+            "widen the seam like a funnel at the end where it will be turned.",
+            "from fold to stitching it is {stitched} all along.",
+        )
+        sheet.step(
+            "Trim the allowance to {tube_seam} if it is more. Fasten a thread or the turner at the "
+            "funnel, and draw the tube through itself slowly."
+        )
+        if self.seam == ON_BACK:
+            sheet.step(
+                "Roll the seam to the middle of the back, its allowances opened to both sides, and "
+                "press.",
+                "{finished} wide, the seam {seam_from_edge} from either edge.",
+            )
+        else:
+            sheet.step("Roll the seam to one edge and press.", "{finished} wide from end to end.")
+
+    def draw(self, sheet: Worksheet) -> None:
+        """The tube cut through, its strip and the cloth."""
+        shape = Tube(sheet["finished"], sheet["tube_seam"], self.seam == ON_BACK)
+        rules = [
+            Rule(Line.STITCH, sheet["tube_seam"]),
+            Rule(Line.FOLD, sheet["fold"]),
+            Rule(Line.STITCH, sheet["second_stitching"]),
+        ]
+        words = "The turned tube, cut through; its cloth is drawn thick."
         sheet.pictures.extend(
             (
-                Picture("finished", sentence("The turned tube, cut through; its cloth is drawn "
-                                             "thick."), tube_section(shape), finished=True),
-                flat_picture("tube strip", sheet["strip_width"], each, rules),
-                cloth_picture(strips, sheet["edge_step"]),
+                Picture("finished", sentence(words), tube_section(shape), finished=True),
+                flat_picture("tube strip", sheet["strip_width"], sheet["piece_length"], rules),
+                cloth_picture(sheet, self.strips),
             )
-        )  # fmt: skip
-        return sheet
-
-
-def _note_seam(sheet: Worksheet, inputs: BiasTube) -> Value:
-    """Note the allowance; refuses one that cannot lie flat inside the tube."""
-    back = inputs.seam == ON_BACK
-    most = inputs.finished / 2 if back else inputs.finished
-    usual = min(Length(Fraction(127, 20)), most)
-    seam = usual if inputs.seam_allowance is None else inputs.seam_allowance
-    if seam > most:
-        tape = Tape(finest=32)
-        way = f'trim it, or put the seam on an edge: seam: "{ON_EDGE}"' if back else "trim it"
-        raise RefusalError(
-            f"seam_allowance {tape.say(seam)} cannot lie flat in a tube {tape.say(inputs.finished)}"
-            f" wide with its seam {inputs.seam}; use "
-            f"{at_most(inputs, 'seam_allowance', most) or 'a wider tube'} ({way})",
-            "seam_allowance",
         )
-    basis = PRACTICE if inputs.seam_allowance is None else GIVEN
-    return sheet.note("tube_seam", "allowance of the tube's seam", seam, "", basis=basis)
-
-
-def _note_width(sheet: Worksheet, inputs: BiasTube, seam: Value) -> None:
-    """Note from fold to stitching, corrected by a sample where there is one; and the strip."""
-    before, after = inputs.sample_stitched, inputs.sample_turned
-    if (before is None) != (after is None):
-        raise RefusalError(
-            "a sample needs both its measures; write sample_stitched and sample_turned",
-            "sample_turned" if after is None else "sample_stitched",
-        )
-    if before is None or after is None:
-        sheet.note("stitched", "from fold to stitching", inputs.finished, "{finished}")
-    else:
-        sheet.note("stitched", "from fold to stitching, by the sample",
-                   inputs.finished * (before / after),
-                   "{finished} × {sample_stitched} / {sample_turned}")  # fmt: skip
-    stitched = sheet["stitched"].length
-    sheet.note("strip_width", "strip, cut width", 2 * (stitched + seam.length),
-               "2 × {stitched} + 2 × {tube_seam}", saying=Saying.UP)  # fmt: skip
-    sheet.note("fold", "fold, from either edge", stitched + seam.length,
-               "{stitched} + {tube_seam}")  # fmt: skip
-    sheet.note("second_stitching", "the same stitching on the other half",
-               2 * stitched + seam.length, "{strip_width} - {tube_seam}")  # fmt: skip
 
 
 def _add_sample(sheet: Worksheet) -> None:
@@ -172,33 +228,6 @@ def _add_sample(sheet: Worksheet) -> None:
             ),
         )
     )
-
-
-def _add_steps(sheet: Worksheet, inputs: BiasTube) -> None:
-    add_ruling_step(sheet)
-    sheet.step(
-        "Cut the slanting ends of the strips square, and from them {pieces} pieces {piece_length} "
-        "long; the chart says how many come from each."
-    )
-    sheet.step(
-        "Fold each piece lengthwise, right sides together, and stitch {stitched} from the fold, "
-        "with short stitches, stretching the strip a little so that the seam can give; widen the "
-        "seam like a funnel at the end where it will be turned.",
-        "from fold to stitching it is {stitched} all along.",
-    )
-    sheet.step(
-        "Trim the allowance to {tube_seam} if it is more. Fasten a thread or the turner at the "
-        "funnel, and draw the tube through itself slowly."
-    )
-    if inputs.seam == ON_BACK:
-        sheet.step(
-            "Roll the seam to the middle of the back, its allowances opened to both sides, and "
-            "press.",
-            "{finished} wide, the seam {half} from either edge.",
-            half=inputs.finished / 2,
-        )
-    else:
-        sheet.step("Roll the seam to one edge and press.", "{finished} wide from end to end.")
 
 
 TECHNIQUE = BiasTube

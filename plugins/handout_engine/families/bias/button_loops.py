@@ -2,18 +2,21 @@
 
 from __future__ import annotations
 
-from math import floor, pi
-from typing import ClassVar
+from functools import cached_property
+from math import floor
 
+from handout_engine.amounts.angles import PI
+from handout_engine.amounts.declaring import check, group, value
 from handout_engine.amounts.inputs import CLOTH, SEWING, count, length, optional_length
-from handout_engine.amounts.lengths import from_float
+from handout_engine.amounts.lengths import Length
 from handout_engine.amounts.refusals import RefusalError
 from handout_engine.amounts.saying import Saying, Tape
-from handout_engine.amounts.sources import GIVEN, LAYOUT, PRACTICE
-from handout_engine.amounts.values import Value, sentence
+from handout_engine.amounts.sources import PRACTICE
+from handout_engine.amounts.values import sentence
 from handout_engine.amounts.ways_out import at_least, at_most
+from handout_engine.amounts.working_out import Group
 from handout_engine.cloth.bias import Pieces
-from handout_engine.cloth.bias_cloth import BiasClothInputs, note_whole_strips
+from handout_engine.cloth.bias_cloth import BiasClothInputs, StripsForPieces
 from handout_engine.drawing.scene import Line
 from handout_engine.families.bias.bias_pictures import cloth_picture, flat_picture
 from handout_engine.families.bias.button_loops_drawing import Loop, loops_on_edge, one_loop
@@ -25,19 +28,19 @@ from handout_engine.working.cautions import (
     NECK_CORDS,
     PINS_AND_IRON,
 )
-from handout_engine.working.technique import Technique
-from handout_engine.working.workings import Chart, Picture, Seam, Supply
+from handout_engine.working.workings import Cell, Chart, Picture, Seam, Supply
 from handout_engine.working.worksheet import Worksheet
 
+TAPE = Tape(finest=32)
 
-class ButtonLoops(BiasClothInputs, Technique):
+
+class ButtonLoops(BiasClothInputs):
     """Equal loops at equal distances, each just passing its button."""
 
-    title: ClassVar[str] = "Button loops"
-    family: ClassVar[str] = "bias"
-    summary: ClassVar[str] = (
-        "Loops of fine bias tube along an opening, worked out from the button they pass."
-    )
+    title = "Button loops"
+    family = "bias"
+    summary = "Loops of fine bias tube along an opening, worked out from the button they pass."
+    cloth_name = "loop cloth"
 
     button = length(
         "button",
@@ -94,7 +97,6 @@ class ButtonLoops(BiasClothInputs, Technique):
         basis=PRACTICE,
         in_use="tube_allowance",
     )
-
     least_tube = length(
         "shortest tube",
         "Shorter strips are not worth sewing and turning.",
@@ -104,136 +106,192 @@ class ButtonLoops(BiasClothInputs, Technique):
         basis=PRACTICE,
     )
 
-    def whole(self) -> Worksheet:
-        """Loops, places, strips and steps; raises RefusalError."""
-        sheet = Worksheet(technique=self)
-        _note_loop(sheet, self)
-        centres = _note_places(sheet, self)
-        _add_chart(sheet, centres)
-        seam = _note_tube(sheet, self)
-        each, width = sheet["loop_strip"].length, sheet["strip_width"].length
-        least = min(self.least_tube, each * self.loops) + width
-        wanted = Pieces(self.loops.number, each, width, least)
-        strips = note_whole_strips(sheet, self, sheet["strip_width"], wanted, "loop cloth")
+    @value("round the button as it passes, flat")
+    def passes(self) -> Length:
+        """A loop drawn over a button lies on both its faces and both its edges."""
+        return 2 * (self.button + self.button_thickness) + self.ease
+
+    @value("gap between its ends", basis=PRACTICE)
+    def gap_used(self) -> Length:
+        """As asked for, or so that the loop holds the shank."""
+        return self.button / 2 if self.gap is None else self.gap
+
+    @check
+    def the_loop_spans_its_gap(self) -> None:
+        """Refuse ends further apart than half a round that passes the button."""
+        widest = self.passes / (1 + PI / 2)
+        if self.gap_used > widest:
+            raise RefusalError(
+                f"gap {TAPE.say(self.gap_used)} is too wide for a loop that is to pass the button; "
+                f"use at most {TAPE.no_more(widest)}",
+                "gap",
+            )
+
+    @value("inside of the loop, from end to end")
+    def inner_loop(self) -> Length:
+        """The edge itself closes the gap."""
+        return self.passes - self.gap_used
+
+    @value("tube for one loop, on its middle")
+    def loop_strip(self) -> Length:
+        """Its middle goes half a round of the tube further than its inside."""
+        return self.inner_loop + PI / 2 * self.tube + 2 * self.end_allowance
+
+    @value("how far a loop stands out")
+    def loop_stands(self) -> Length:
+        """Two straight legs and half a round."""
+        legs = self.inner_loop - PI / 2 * self.gap_used
+        return legs / 2 + self.gap_used / 2 + self.tube
+
+    @value("a loop with both its ends, along the edge")
+    def loop_takes(self) -> Length:
+        """A tube stands on either side of the gap."""
+        return self.gap_used + 2 * self.tube
+
+    @check
+    def the_loops_lie_on_the_opening(self) -> None:
+        """Refuse ends that leave nothing of the opening, or half a loop beyond one of them."""
+        if self.opening < self.first + self.last:
+            raise RefusalError(
+                f"first and last leave nothing of opening {TAPE.say(self.opening)}; together they "
+                "may take no more than that",
+                "first",
+            )
+        for name, end in (("first", self.first), ("last", self.last)):
+            if end < self.loop_takes / 2:
+                raise RefusalError(
+                    f"{name} {TAPE.say(end)} puts half a loop beyond the end of the opening; use "
+                    f"{at_least(self, name, self.loop_takes / 2)}",
+                    name,
+                )
+
+    @value("from loop to loop")
+    def spacing(self) -> Length | None:
+        """Equal shares of what lies between the first and the last; None for a single loop."""
+        if self.loops.number == 1:
+            return None
+        return (self.opening - self.first - self.last) / (self.loops - 1)
+
+    @check
+    def neither_loops_nor_buttons_overlap(self) -> None:
+        """Refuse more loops than the opening holds."""
+        least = max(self.loop_takes, self.button)
+        if self.spacing is not None and self.spacing < least:
+            fitting = floor((self.opening - self.first - self.last) / least) + 1
+            raise RefusalError(
+                f"{self.loops} loops would stand {TAPE.both(self.spacing)} apart and overlap, or "
+                f"their buttons would; use at most {fitting} loops",
+                "loops",
+            )
+
+    @value("allowance inside the tube", basis=PRACTICE)
+    def tube_allowance(self) -> Length:
+        """As wide as the tube, which it then fills."""
+        return self.tube if self.tube_seam is None else self.tube_seam
+
+    @check
+    def the_allowance_lies_in_the_tube(self) -> None:
+        """Refuse an allowance that is wider than the tube."""
+        if self.tube_allowance > self.tube:
+            raise RefusalError(
+                f"tube_seam {TAPE.say(self.tube_allowance)} cannot lie inside a tube "
+                f"{TAPE.say(self.tube)} thick; use {at_most(self, 'tube_seam', self.tube)}, "
+                "trimmed after sewing if need be",
+                "tube_seam",
+            )
+
+    @value("strip, cut width", saying=Saying.UP)
+    def strip_width(self) -> Length:
+        """Two layers, each with its allowance."""
+        return 2 * self.tube + 2 * self.tube_allowance
+
+    @value("fold, from either edge")
+    def fold(self) -> Length:
+        """Along the middle."""
+        return self.tube + self.tube_allowance
+
+    @group
+    def strips(self) -> StripsForPieces:
+        """The strips that give whole loops, none of them too short to turn."""
+        each, width = Length(self.loop_strip.mm), Length(self.strip_width.mm)
+        shortest = min(self.least_tube.mm, each.mm * self.loops.number)
+        wanted = Pieces(self.loops.number, each, width, Length(shortest) + width)
+        return StripsForPieces(self, self.strip_width, wanted)
+
+    @cached_property
+    def places(self) -> list[LoopPlace]:
+        """Every loop on its edge, for the chart."""
+        return [LoopPlace(self, number) for number in range(1, self.loops.number + 1)]
+
+    def cut(self, sheet: Worksheet) -> None:
+        """The places of the loops, their strips and their seam."""
+        headings = ("Loop", "Middle", "Upper end", "Lower end")
+        caption = "Loops from the upper end of the opening, ends measured at their inside"
+        rows: list[tuple[Cell, ...]] = [
+            (str(place.number), *place.values.values()) for place in self.places
+        ]
+        sheet.charts.append(Chart(caption, headings, tuple(rows)))
+        self.strips.cut(sheet)
         sheet.seams.append(Seam("ends of the loops", self.end_allowance))
+
+    def sew(self, sheet: Worksheet) -> None:
+        """From the strips to the buttons."""
         sheet.supplies.append(Supply("buttons", sheet["loops"]))
         sheet.supplies.append(Supply("a fine loop turner, or a blunt needle and strong thread"))
         sheet.cautions.extend((PINS_AND_IRON, BUTTONS_AS_SMALL_PARTS, LOOPS_CATCH, NECK_CORDS))
         add_sample(sheet)
         add_steps(sheet)
-        shape = Loop(sheet["gap_used"], sheet["loop_stands"], sheet["tube"],
-                     sheet["end_allowance"], sheet["button"])  # fmt: skip
-        rules = [Rule(Line.STITCH, seam), Rule(Line.FOLD, sheet["fold"])]
+
+    def draw(self, sheet: Worksheet) -> None:
+        """The loops on their edge, one of them, its strip and the cloth."""
+        names = ("gap_used", "loop_stands", "tube", "end_allowance", "button")
+        loop = Loop(*(sheet[name] for name in names))
+        middles = [place.values[f"{place.prefix}middle"] for place in self.places]
+        rules = [Rule(Line.STITCH, sheet["tube_allowance"]), Rule(Line.FOLD, sheet["fold"])]
         sheet.pictures.extend(
             (
-                Picture("finished", sentence("The loops on the edge; distances count from its "
-                                             "upper end."),
-                        loops_on_edge(sheet["opening"], centres, shape), finished=True),
-                Picture("loop", sentence("One loop: left the ends in the allowance, right what "
-                                         "stands out."), one_loop(shape)),
+                Picture(
+                    "finished",
+                    sentence("The loops on the edge; distances count from its upper end."),
+                    loops_on_edge(sheet["opening"], middles, loop),
+                    finished=True,
+                ),
+                Picture(
+                    "loop",
+                    sentence("One loop: left the ends in the allowance, right what stands out."),
+                    one_loop(loop),
+                ),
                 flat_picture("loop strip", sheet["strip_width"], sheet["loop_strip"], rules),
-                cloth_picture(strips, sheet["edge_step"]),
+                cloth_picture(sheet, self.strips),
             )
-        )  # fmt: skip
-        return sheet
-
-
-def _note_loop(sheet: Worksheet, inputs: ButtonLoops) -> None:
-    """Note the loop that just passes the button; refuses a gap too wide for it."""
-    passes = sheet.note(
-        "passes", "round the button as it passes, flat",
-        2 * (inputs.button + inputs.button_thickness) + inputs.ease,
-        "2 × ({button} + {button_thickness}) + {ease}",
-    ).length  # fmt: skip
-    most = from_float(float(passes) / (1 + pi / 2))
-    gap = inputs.button / 2 if inputs.gap is None else inputs.gap
-    if gap > most:
-        tape = Tape(finest=32)
-        raise RefusalError(
-            f"gap {tape.say(gap)} is too wide for a loop that is to pass the button; use at most "
-            f"{tape.no_more(most)}",
-            "gap",
         )
-    if inputs.gap is None:
-        sheet.note("gap_used", "gap between its ends", gap, "{button} / 2", basis=PRACTICE)
-    else:
-        sheet.note("gap_used", "gap between its ends", gap, "", basis=GIVEN)
-    inner = sheet.note("inner_loop", "inside of the loop, from end to end", passes - gap,
-                       "{passes} - {gap_used}").length  # fmt: skip
-    bend = from_float(pi / 2 * float(inputs.tube))
-    sheet.note("loop_strip", "tube for one loop, on its middle",
-               inner + bend + 2 * inputs.end_allowance,
-               "{inner_loop} + π / 2 × {tube} + 2 × {end_allowance}")  # fmt: skip
-    stands = from_float((float(inner) - pi / 2 * float(gap)) / 2 + float(gap) / 2)
-    sheet.note("loop_stands", "how far a loop stands out", stands + inputs.tube,
-               "({inner_loop} - π / 2 × {gap_used}) / 2 + {gap_used} / 2 + {tube}")  # fmt: skip
 
 
-def _note_places(sheet: Worksheet, inputs: ButtonLoops) -> list[Value]:
-    """Note where each loop stands; refuses loops that overlap, or hang over the opening's end."""
-    tape = Tape(finest=32)
-    span = inputs.opening - inputs.first - inputs.last
-    if span.mm < 0:
-        raise RefusalError(
-            f"first and last leave nothing of opening {tape.say(inputs.opening)}; together they "
-            "may take no more than that",
-            "first",
-        )
-    takes = sheet.note("loop_takes", "a loop with both its ends, along the edge",
-                       sheet["gap_used"].length + 2 * inputs.tube,
-                       "{gap_used} + 2 × {tube}").length  # fmt: skip
-    for name in ("first", "last"):
-        if sheet[name].length < takes / 2:
-            raise RefusalError(
-                f"{name} {tape.say(sheet[name].length)} puts half a loop beyond the end of the "
-                f"opening; use {at_least(inputs, name, takes / 2)}",
-                name,
-            )
-    if inputs.loops == 1:
-        return [sheet["first"]]
-    step = sheet.note("spacing", "from loop to loop", span / (inputs.loops - 1),
-                      "({opening} - {first} - {last}) / ({loops} - 1)").length  # fmt: skip
-    least = max(takes, inputs.button)
-    if step < least:
-        raise RefusalError(
-            f"{inputs.loops} loops would stand {tape.both(step)} apart and overlap, or their "
-            f"buttons would; use at most {floor(span / least) + 1} loops",
-            "loops",
-        )
-    return [
-        Value(f"loop_{number}", f"loop {number}", inputs.first + step * number, LAYOUT)
-        for number in range(inputs.loops)
-    ]
+class LoopPlace(Group):
+    """Where the middle and the two ends of one loop lie, from the upper end of the opening."""
 
+    def __init__(self, technique: ButtonLoops, number: int) -> None:
+        """Take the loops, and which of them it is."""
+        super().__init__(f"loop_{number}_")
+        self.technique, self.number = technique, number
 
-def _note_tube(sheet: Worksheet, inputs: ButtonLoops) -> Value:
-    seam = inputs.tube if inputs.tube_seam is None else inputs.tube_seam
-    if seam > inputs.tube:
-        tape = Tape(finest=32)
-        raise RefusalError(
-            f"tube_seam {tape.say(seam)} cannot lie inside a tube {tape.say(inputs.tube)} thick; "
-            f"use {at_most(inputs, 'tube_seam', inputs.tube)}, trimmed after sewing if need be",
-            "tube_seam",
-        )
-    basis = PRACTICE if inputs.tube_seam is None else GIVEN
-    noted = sheet.note("tube_allowance", "allowance inside the tube", seam, "", basis=basis)
-    sheet.note("strip_width", "strip, cut width", 2 * (inputs.tube + seam),
-               "2 × {tube} + 2 × {tube_allowance}", saying=Saying.UP)  # fmt: skip
-    sheet.note("fold", "fold, from either edge", inputs.tube + seam,
-               "{tube} + {tube_allowance}")  # fmt: skip
-    return noted
+    @value("middle")
+    def middle(self) -> Length:
+        """One step further from loop to loop."""
+        loops = self.technique
+        if loops.spacing is None or self.number == 1:
+            return loops.first
+        return loops.first + (self.number - 1) * loops.spacing
 
+    @value("upper end")
+    def upper_end(self) -> Length:
+        """Half of the gap before it."""
+        return self.middle - self.technique.gap_used / 2
 
-def _add_chart(sheet: Worksheet, centres: list[Value]) -> None:
-    """Where the middle and the two ends of every loop lie."""
-    half = sheet["gap_used"].length / 2
-    rows = [
-        (str(number), centre.length, centre.length - half, centre.length + half)
-        for number, centre in enumerate(centres, 1)
-    ]
-    headings = ("Loop", "Middle", "Upper end", "Lower end")
-    caption = "Loops from the upper end of the opening, ends measured at their inside"
-    sheet.charts.append(Chart(caption, headings, tuple(rows)))
+    @value("lower end")
+    def lower_end(self) -> Length:
+        """Half of the gap behind it."""
+        return self.middle + self.technique.gap_used / 2
 
 
 TECHNIQUE = ButtonLoops

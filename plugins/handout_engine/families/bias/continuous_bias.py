@@ -2,203 +2,243 @@
 
 from __future__ import annotations
 
-from math import sqrt
-from typing import ClassVar
-
-from handout_engine.amounts.inputs import CLOTH, length, optional_length, percentage
-from handout_engine.amounts.lengths import ZERO, Length, from_float
+from handout_engine.amounts.angles import ROOT_OF_TWO
+from handout_engine.amounts.declaring import check, group, value
+from handout_engine.amounts.lengths import Length
+from handout_engine.amounts.numbers import Count
 from handout_engine.amounts.refusals import RefusalError
 from handout_engine.amounts.saying import Tape
-from handout_engine.amounts.sources import GEOMETRY, PRACTICE
 from handout_engine.amounts.values import Value, sentence
 from handout_engine.amounts.ways_out import at_most, more_than, ways
-from handout_engine.cloth.bias import SURE, diagonal, join_take_up
-from handout_engine.cloth.bias_cloth import JoinInputs, add_cloth
+from handout_engine.amounts.working_out import Group
+from handout_engine.cloth.bias import SURE
 from handout_engine.families.bias.bias_drawing import joined_strip
-from handout_engine.families.bias.continuous_bias_cutting import strip_length, whole_rows
+from handout_engine.families.bias.continuous_bias_cutting import MOST_ROWS
 from handout_engine.families.bias.continuous_bias_drawing import Rows, cut_cloth, ruled_rows
-from handout_engine.families.bias.continuous_bias_sizes import note_sides
+from handout_engine.families.bias.continuous_bias_inputs import ContinuousInputs
+from handout_engine.families.bias.continuous_bias_sizes import (
+    Sides,
+    SidesGiven,
+    other_side,
+    sides_for_length,
+)
 from handout_engine.families.bias.continuous_bias_steps import add_sample, add_steps
 from handout_engine.working.cautions import PINS_AND_IRON
-from handout_engine.working.technique import Technique
-from handout_engine.working.workings import Chart, Picture, Seam
+from handout_engine.working.workings import Chart, Grain, Picture, Piece, Seam
 from handout_engine.working.worksheet import Worksheet
 
+TAPE = Tape(finest=32)
 
-class ContinuousBias(JoinInputs, Technique):
+
+class ContinuousBias(ContinuousInputs):
     """A strip that needs only two seams, whatever its length."""
 
-    title: ClassVar[str] = "Continuous bias strip"
-    family: ClassVar[str] = "bias"
-    summary: ClassVar[str] = (
+    title = "Continuous bias strip"
+    family = "bias"
+    summary = (
         "A square or rectangle sewn into a tube one row out of step and cut round into one strip."
     )
-    known_by: ClassVar[str] = "rows"
+    known_by = "rows"
 
-    width = length("strip width", "Cut width of the strip.", "1 1/4 in", ("1/4 in", "12 in"))
-    wanted = optional_length(
-        "length wanted",
-        "Length of strip; the cloth for it is then worked out.",
-        "3 yd, unless the size of the cloth is given",
-        ("1 in", "100 yd"),
-        in_use="length_wanted",
-    )
-    cloth_across = optional_length(
-        "cloth at hand, across",
-        "Size of the cloth, square to the selvage.",
-        "a square",
-        ("2 in", "120 in"),
-    )
-    cloth_along = optional_length(
-        "cloth at hand, along",
-        "Size of the cloth, along the selvage.",
-        "a square",
-        ("2 in", "20 yd"),
-    )
-    least_saving = percentage(
-        "saving that makes it a rectangle",
-        "A rectangle is worked out where it takes so much less cloth than "
-        "the smallest square; at 100 % it stays a square.",
-        "10 %",
-        100,
-        group=CLOTH,
-        basis=PRACTICE,
-    )
+    @group
+    def sides(self) -> Sides:
+        """The sides of the cloth, by what is given of it."""
+        asked, across, along = self.plain_wanted, self.cloth_across, self.cloth_along
+        if asked is None:
+            return SidesGiven(self)
+        fixed = across or along
+        if fixed is None:
+            return sides_for_length(self, asked)
+        if fixed <= 3 * self.strip_allowance:
+            name = "cloth_along" if across is None else "cloth_across"
+            raise RefusalError(
+                f"{name} {Tape().say(fixed)} is used up by the seams; use more than "
+                f"{Tape().no_less(3 * self.strip_allowance)}",
+                name,
+            )
+        return other_side(self, asked, fixed)
 
-    def whole(self) -> Worksheet:
-        """Rows, length, cloth and lines to rule; raises RefusalError."""
-        sheet = Worksheet(technique=self)
-        short, long = note_sides(sheet, self.width, self.strip_allowance, self.cloth().usable)
-        rows = _note_rows(sheet, self, short, long)
-        _note_length(sheet, self, short, rows)
-        add_cloth(sheet, self.cloth(), "cloth")
-        drawn = _drawn(sheet, short, long)
-        _add_chart(sheet, rows.whole, self.width)
+    @property
+    def long_across(self) -> bool:
+        """Whether the longer side of the cloth lies across it."""
+        return self.sides.across.mm > self.sides.along.mm
+
+    @property
+    def short(self) -> Length:
+        """The side of the cloth across the rows."""
+        return self.sides.along if self.long_across else self.sides.across
+
+    @property
+    def long(self) -> Length:
+        """The side of the cloth along the rows."""
+        return self.sides.across if self.long_across else self.sides.along
+
+    @check
+    def the_cloth_holds_a_row(self) -> None:
+        """Refuse cloth that its seams use up, or that holds no whole row."""
+        used_up = 3 * self.strip_allowance
+        if self.short <= used_up:
+            sides = {"cloth_across": self.sides.across, "cloth_along": self.sides.along}
+            small = [name for name, side in sides.items() if side <= used_up]
+            way = more_than(self, small[0], used_up, f"more than {{}} for {' and '.join(small)}")
+            raise RefusalError(
+                f"{self.short.label} {TAPE.say(self.short)} is used up by the seams; use "
+                f"{ways(way, 'narrower seams')}",
+                small[0],
+            )
+        if self.rows < 1:
+            narrow = Length((self.grain_edge / ROOT_OF_TWO).mm)
+            way = ways(at_most(self, "width", narrow, "a width of at most {}"), "more cloth")
+            raise RefusalError(
+                f"width {TAPE.say(self.width)} leaves no whole row in cloth of "
+                f"{TAPE.say(self.long)}; use {way}",
+                "width",
+            )
+
+    @value("sewn, along the grain edge")
+    def grain_edge(self) -> Length:
+        """The long edges are shorter by the seam at their end."""
+        return self.long - self.strip_allowance
+
+    @value("sewn, from grain edge to grain edge")
+    def height(self) -> Length:
+        """The cut edges cross on the stitching line, so that the seam takes of the height too."""
+        return self.short - self.strip_allowance
+
+    @value("whole rows")
+    def rows(self) -> Count:
+        """What is left beyond the last one is cut off."""
+        return (self.grain_edge / self.edge_step).rounded_down()
+
+    @check
+    def the_rows_can_be_ruled(self) -> None:
+        """Refuse more rows than anyone rules."""
+        if self.rows > MOST_ROWS:
+            raise RefusalError(
+                f"{self.rows} rows would be ruled, more than {MOST_ROWS}; use wider strips or less "
+                "cloth"
+            )
+
+    @value("one row, on its centre line")
+    def row_length(self) -> Length:
+        """It lies at 45 degrees from grain edge to grain edge."""
+        return self.height * ROOT_OF_TWO
+
+    @value("length taken where a row passes into the next")
+    def join_takes(self) -> Length:
+        """The allowance of both edges, measured along the strip, which it crosses at a slant."""
+        return 2 * self.strip_allowance * ROOT_OF_TWO
+
+    @value("length of the strip")
+    def strip_length(self) -> Length:
+        """All rows, less what they lose where each passes into the next."""
+        return self.rows * self.row_length - (self.rows - 1) * self.join_takes
+
+    @value("length by the area rule, no seam counted (never reached)")
+    def area_length(self) -> Length:
+        """As if the whole cloth were strip."""
+        return self.sides.across * self.sides.along / self.width
+
+    @value("length by area, seams counted (an upper bound: as if no part of a row were left over)")
+    def most_length(self) -> Length:
+        """What lies between the seams of the tube, and the free ends of the strip."""
+        between = self.height - 2 * self.strip_allowance
+        return self.grain_edge * between / self.width + self.join_takes
+
+    @check
+    def the_cloth_gives_the_length(self) -> None:
+        """Refuse cloth at hand that gives less than is wanted."""
+        if self.wanted is not None and float(self.wanted - self.strip_length) > SURE:
+            raise RefusalError(
+                f"this cloth gives {TAPE.both(self.strip_length)} in whole rows, less than wanted "
+                f"{TAPE.say(self.wanted)}; leave cloth_along out to have it worked out, or want "
+                "less",
+                "wanted",
+            )
+
+    def cut(self, sheet: Worksheet) -> None:
+        """The cloth, the lines to rule on it, and the seams."""
+        across, along = sheet["across"], sheet["along"]
+        piece = Piece("cloth for the strips", "cloth", 1, across, along, Grain.STRAIGHT)
+        sheet.pieces.append(piece)
+        headings = (
+            "Line, its number at the upper edge",
+            "From the first bias edge, square to it",
+            "Along either grain edge",
+            "Its number at the lower edge",
+        )
+        lines = [RuledLine(self, number) for number in range(self.rows.number + 1)]
+        rows = tuple((str(each.number), *each.places, each.number_below) for each in lines)
+        sheet.charts.append(Chart("Lines to rule, counted from one bias edge", headings, rows))
         sheet.seams.append(Seam("both seams of the tube", self.strip_allowance))
+
+    def sew(self, sheet: Worksheet) -> None:
+        """From the rectangle to the strip."""
         sheet.have("a long ruler with a 45-degree line", "a removable marker tried on a scrap")
         sheet.have("pins", "sharp shears")
         sheet.cautions.append(PINS_AND_IRON)
         add_sample(sheet)
-        add_steps(sheet, short, long)
-        _draw(sheet, drawn)
-        return sheet
+        add_steps(sheet, *self._short_and_long(sheet))
 
+    def _short_and_long(self, sheet: Worksheet) -> tuple[Value, Value]:
+        across, along = sheet["across"], sheet["along"]
+        return (along, across) if self.long_across else (across, along)
 
-def _note_rows(sheet: Worksheet, inputs: ContinuousBias, short: Value, long: Value) -> Value:
-    """Note the parallelogram and its rows; refuses cloth too small for one row."""
-    join = inputs.strip_allowance
-    least = join + diagonal(inputs.width)
-    tape = Tape(finest=32)
-    if short.length <= 3 * join:
-        sides = ("across", "along")
-        small = [f"cloth_{side}" for side in sides if sheet[side].length <= 3 * join]
-        way = more_than(inputs, small[0], 3 * join, f"more than {{}} for {' and '.join(small)}")
-        raise RefusalError(
-            f"{short.label} {tape.say(short.length)} is used up by the seams; use "
-            f"{ways(way, 'narrower seams')}",
-            small[0],
+    def draw(self, sheet: Worksheet) -> None:
+        """The strip, the one cut, and the rows with their numbers."""
+        names = ("strip_allowance", "grain_edge", "height", "edge_step", "rows", "width")
+        measures = (*self._short_and_long(sheet), *(sheet[name] for name in names))
+        rows = Rows(*measures, grain_along_long=not self.long_across)
+        strip = joined_strip(sheet["width"], sheet["strip_length"], sheet["strip_allowance"])
+        whole = sentence("The strip, with its slanting seams.")
+        cut = sentence("The one cut: the triangle A moves to the other end of B.")
+        ruled = sentence(
+            "Sewn together and ruled in steps of {step} along the grain edges, seen from the wrong "
+            "side (its hatching is left out so that the lines can be read). Match equal numbers; "
+            "what lies beyond the last line is cut off.",
+            step=sheet["edge_step"],
         )
-    if long.length < least:
-        narrow = from_float(float(long.length - join) / sqrt(2))
-        way = ways(at_most(inputs, "width", narrow, "a width of at most {}"), "more cloth")
-        raise RefusalError(
-            f"width {tape.say(inputs.width)} leaves no whole row in cloth of "
-            f"{tape.say(long.length)}; use {way}",
-            "width",
-        )
-    sheet.note("grain_edge", "sewn, along the grain edge", long.length - join,
-               "{long} - {strip_allowance}", long=long)  # fmt: skip
-    sheet.note("height", "sewn, from grain edge to grain edge", short.length - join,
-               "{short} - {strip_allowance}", short=short)  # fmt: skip
-    sheet.note("edge_step", "from line to line, along the grain edge", diagonal(inputs.width),
-               "{width} × √(2)")  # fmt: skip
-    return sheet.note(
-        "rows",
-        "whole rows",
-        whole_rows(long.length, inputs.width, join),
-        "{grain_edge} / {edge_step}, rounded down",
-    )
-
-
-def _note_length(sheet: Worksheet, inputs: ContinuousBias, short: Value, rows: Value) -> None:
-    join = inputs.strip_allowance
-    sheet.note("row_length", "one row, on its centre line", diagonal(short.length - join),
-               "{height} × √(2)")  # fmt: skip
-    sheet.note("join_takes", "length taken where a row passes into the next", join_take_up(join),
-               "2 × {strip_allowance} × √(2)")  # fmt: skip
-    found = strip_length(rows.whole, short.length, join)
-    sheet.note("strip_length", "length of the strip", found,
-               "{rows} × {row_length} - ({rows} - 1) × {join_takes}")  # fmt: skip
-    sheet.note(
-        "area_length",
-        "length by the area rule, no seam counted (never reached)",
-        sheet["across"].length * (sheet["along"].length / inputs.width),
-        "{across} × {along} / {width}",
-        basis=GEOMETRY,
-    )
-    between = sheet["height"].length - 2 * join
-    sheet.note(
-        "most_length",
-        "length by area, seams counted (an upper bound: as if no part of a row were left over)",
-        sheet["grain_edge"].length * (between / inputs.width) + sheet["join_takes"].length,
-        "{grain_edge} × ({height} - 2 × {strip_allowance}) / {width} + {join_takes}",
-    )
-    if inputs.wanted is not None and float(inputs.wanted - found) > SURE:
-        tape = Tape(finest=32)
-        raise RefusalError(
-            f"this cloth gives {tape.both(found)} in whole rows, less than wanted "
-            f"{tape.say(inputs.wanted)}; leave cloth_along out to have it worked out, or want less",
-            "wanted",
+        sheet.pictures.extend(
+            (
+                Picture("finished", whole, strip, finished=True),
+                Picture("cut", cut, cut_cloth(rows)),
+                Picture("rows", ruled, ruled_rows(rows)),
+            )
         )
 
 
-def _drawn(sheet: Worksheet, short: Value, long: Value) -> Rows:
-    return Rows(
-        short, long, sheet["strip_allowance"], sheet["grain_edge"], sheet["height"],
-        sheet["edge_step"], sheet["rows"], sheet["width"], long is sheet["along"],
-    )  # fmt: skip
-
-
-def _add_chart(sheet: Worksheet, rows: int, width: Length) -> None:
-    """Each ruled line: how far from the first bias edge, and its number at either grain edge.
+class RuledLine(Group):
+    """A line to rule: how far from the first bias edge, and its number at either grain edge.
 
     The lower edge is numbered one row on, as in the drawing, so that equal numbers meet.
     """
-    lines = [
-        (
-            str(line),
-            width * line if line else ZERO,
-            diagonal(width) * line,
-            str(line - 1) if line and rows > 1 else "none",
-        )
-        for line in range(rows + 1)
-    ]
-    headings = (
-        "Line, its number at the upper edge",
-        "From the first bias edge, square to it",
-        "Along either grain edge",
-        "Its number at the lower edge",
-    )
-    sheet.charts.append(Chart("Lines to rule, counted from one bias edge", headings, tuple(lines)))
 
+    def __init__(self, technique: ContinuousBias, number: int) -> None:
+        """Take the strip, and which line it is, 0 for the bias edge."""
+        super().__init__(f"line_{number}_")
+        self.technique, self.number = technique, number
 
-def _draw(sheet: Worksheet, rows: Rows) -> None:
-    strip = joined_strip(sheet["width"], sheet["strip_length"], sheet["strip_allowance"])
-    pictures = [
-        Picture("finished", sentence("The strip, with its slanting seams."),
-                strip, finished=True),
-        Picture("cut", sentence("The one cut: the triangle A moves to the other end of B."),
-                cut_cloth(rows)),
-        Picture(
-            "rows",
-            sentence("Sewn together and ruled in steps of {step} along the grain edges, seen from "
-                     "the wrong side (its hatching is left out so that the lines can be read). "
-                     "Match equal numbers; what lies beyond the last line is cut off.",
-                     step=sheet["edge_step"]),
-            ruled_rows(rows),
-        ),
-    ]  # fmt: skip
-    sheet.pictures.extend(pictures)
+    @value("from the first bias edge")
+    def from_edge(self) -> Length:
+        """A strip further each time."""
+        return self.number * self.technique.width
+
+    @value("along the grain edge")
+    def along_edge(self) -> Length:
+        """A step further each time."""
+        return self.number * self.technique.edge_step
+
+    @property
+    def places(self) -> tuple[Value, Value]:
+        """Both as the chart has them."""
+        from_edge, along_edge = self.values.values()
+        return from_edge, along_edge
+
+    @property
+    def number_below(self) -> str:
+        """Its number at the lower edge, where it has one."""
+        joined = self.number and self.technique.rows.number > 1
+        return str(self.number - 1) if joined else "none"
 
 
 TECHNIQUE = ContinuousBias

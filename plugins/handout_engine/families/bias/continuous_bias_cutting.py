@@ -14,7 +14,7 @@ from math import ceil, floor
 
 from handout_engine.amounts.lengths import Length, from_float
 from handout_engine.amounts.refusals import RefusalError
-from handout_engine.cloth.bias import diagonal, join_take_up
+from handout_engine.cloth.bias import diagonal
 
 MOST_ROWS = 300
 
@@ -27,11 +27,6 @@ def whole_rows(long_side: Length, width: Length, join: Length) -> int:
             f"{rows} rows would be ruled, more than {MOST_ROWS}; use wider strips or less cloth"
         )
     return rows
-
-
-def strip_length(rows: int, short_side: Length, join: Length) -> Length:
-    """The length of the strip: every row, less what its joins to the next take."""
-    return rows * diagonal(short_side - join) - (rows - 1) * join_take_up(join)
 
 
 def rows_of_smallest_square(wanted: Length, width: Length, join: Length) -> int:
@@ -121,11 +116,6 @@ def smallest_rectangle(asked: RectangleWanted) -> Rectangle | None:
         if asked.allows(found) and (best is None or found.area < best.area):
             best = found
     return best
-
-
-def rows_for(wanted: Length, short_side: Length, join: Length) -> int:
-    """The rows that give the wanted length on a given short side; the side is over 3 joins."""
-    return max(1, ceil((_on_grain(wanted) - 2 * join) / (short_side - 3 * join)))
 
 
 def _on_grain(length: Length) -> Length:

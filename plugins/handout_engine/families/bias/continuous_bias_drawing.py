@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Iterable
-from dataclasses import dataclass
+from dataclasses import dataclass, field
 from math import ceil
 
 from handout_engine.amounts.values import Value, sentence
@@ -36,7 +36,7 @@ class Rows:
     edge_step: Value
     count: Value
     width: Value
-    grain_along_long: bool
+    grain_along_long: bool = field(kw_only=True)
 
     @property
     def grain(self) -> tuple[float, float]:

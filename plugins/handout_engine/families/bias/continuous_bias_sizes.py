@@ -2,200 +2,229 @@
 
 from __future__ import annotations
 
-from fractions import Fraction
-from math import ceil
+from abc import abstractmethod
+from dataclasses import replace
+from typing import ClassVar
 
-from handout_engine.amounts.lengths import Length, inches
-from handout_engine.amounts.refusals import RefusalError
-from handout_engine.amounts.saying import Saying, Tape
-from handout_engine.amounts.sources import GIVEN, LAYOUT, PRACTICE
-from handout_engine.amounts.values import Value
-from handout_engine.cloth.bias import LONGEST_CLOTH, diagonal
+from handout_engine.amounts.angles import ROOT_OF_TWO
+from handout_engine.amounts.declaring import Worked, value
+from handout_engine.amounts.lengths import Length, most
+from handout_engine.amounts.numbers import Count, Ratio, larger, whole
+from handout_engine.amounts.saying import Saying
+from handout_engine.amounts.sources import LAYOUT
+from handout_engine.amounts.working_out import Group
 from handout_engine.families.bias.continuous_bias_cutting import (
-    Rectangle,
     RectangleWanted,
-    rows_for,
     rows_of_smallest_square,
     short_side_for,
     smallest_rectangle,
-    square_for,
     whole_rows,
 )
-from handout_engine.working.worksheet import Worksheet
-
-USUAL_LENGTH = inches(108)
-SLENDER = Fraction(2)
-"""A rectangle is so many times as long as wide at most: a narrower tube is hard to sew."""
+from handout_engine.families.bias.continuous_bias_inputs import ContinuousInputs
 
 
-def note_sides(
-    sheet: Worksheet, width: Length, join: Length, usable: Length
-) -> tuple[Value, Value]:
-    """Note both sides of the cloth; returns the shorter and the longer one.
+class Sides(Group):
+    """Both sides of the cloth; each way to come by them works them out."""
 
-    Speaks of the inputs wanted, cloth_across, cloth_along, strip_allowance, size_step and
-    least_saving. Raises RefusalError.
-    """
-    across, along = sheet["cloth_across"].amount, sheet["cloth_along"].amount
-    wanted = sheet["wanted"].amount
-    if across is None and along is None:
-        _note_least(sheet, width, join, usable)
-    elif across is not None and along is not None:
-        for name in ("across", "along"):
-            given = sheet[f"cloth_{name}"].length
-            sheet.note(name, f"cloth, {name}", given, "", basis=GIVEN)
-    elif wanted is None:
-        side = sheet["cloth_across" if across is not None else "cloth_along"].length
-        for name in ("across", "along"):
-            sheet.note(name, f"cloth, {name}", side, "", basis=GIVEN)
-    else:
-        names = ("across", "along") if across is not None else ("along", "across")
-        _note_other_side(sheet, names, width, join)
-    both = sheet["across"], sheet["along"]
-    return min(both, key=_length), max(reversed(both), key=_length)
+    across: ClassVar[Worked[Length]]
+    along: ClassVar[Worked[Length]]
+
+    def __init__(self, technique: ContinuousInputs) -> None:
+        """Take what is asked of the strip."""
+        super().__init__()
+        self.technique = technique
+
+    def for_rows(self, rows: Count) -> Length:
+        """The side along which so many rows lie."""
+        return rows * self.technique.edge_step + self.technique.strip_allowance
+
+    def for_length(self, rows: Count) -> Length:
+        """The side across so many rows with which they give the wanted length."""
+        wanted, join = self.technique.length_wanted, self.technique.strip_allowance
+        assert wanted is not None
+        return (wanted / ROOT_OF_TWO + 2 * (rows - 1) * join) / rows + join
 
 
-def _length(value: Value) -> Length:
-    return value.length
+class SidesGiven(Sides):
+    """The cloth at hand, a square where one side is given."""
+
+    @value("cloth, across")
+    def across(self) -> Length:
+        """As given."""
+        return self.technique.cloth_across or self.along
+
+    @value("cloth, along")
+    def along(self) -> Length:
+        """As given."""
+        return self.technique.cloth_along or self.across
 
 
-def _note_least(sheet: Worksheet, width: Length, join: Length, usable: Length) -> None:
-    """The smallest square for the wanted length, or a rectangle where that takes less cloth.
+class SidesForLength(Sides):
+    """The smallest cloth that gives the wanted length, held against the smallest square."""
+
+    def __init__(self, technique: ContinuousInputs, square_rows: int) -> None:
+        """Take besides with how many rows the square is smallest."""
+        super().__init__(technique)
+        self.square_count = square_rows
+
+    @property
+    @abstractmethod
+    def rows_of_square(self) -> Count:
+        """The rows with which the square is smallest."""
+
+    @value("side of a square that holds so many rows")
+    def square_for_rows(self) -> Length:
+        """They lie along it, and its seam."""
+        return self.for_rows(self.rows_of_square)
+
+    @value("side of a square that gives the length in so many rows")
+    def square_for_length(self) -> Length:
+        """They reach across it, less what they lose where each passes into the next."""
+        return self.for_length(self.rows_of_square)
+
+    @value("side of the smallest square")
+    def square_side(self) -> Length:
+        """It does both, in steps in which cloth is measured."""
+        side = most(self.square_for_rows, self.square_for_length)
+        return side.rounded_up_to(self.technique.size_step)
+
+    @value("cloth saved against the smallest square", saying=Saying.PERCENT, difference=True)
+    def cloth_saved(self) -> Ratio:
+        """By area."""
+        return 1 - self.across * self.along / (self.square_side * self.square_side)
+
+
+class Square(SidesForLength):
+    """The smallest square."""
+
+    @value("rows with which the square is smallest", basis=LAYOUT)
+    def rows_wanted(self) -> Count:
+        """More need a larger square to lie in, fewer need longer rows."""
+        return Count(self.square_count)
+
+    @property
+    def rows_of_square(self) -> Count:
+        """Those that are ruled."""
+        return self.rows_wanted
+
+    @value("side of the square")
+    def across(self) -> Length:
+        """As small as it can be."""
+        return self.square_side
+
+    @value("the other side of the square")
+    def along(self) -> Length:
+        """A square has one measure."""
+        return self.across
+
+
+class Oblong(SidesForLength):
+    """A rectangle that takes less cloth than the smallest square."""
+
+    def __init__(self, technique: ContinuousInputs, square_rows: int, oblong_rows: int) -> None:
+        """Take besides with how many rows the rectangle is smallest."""
+        super().__init__(technique, square_rows)
+        self.oblong_count = oblong_rows
+
+    @value("rows with which the square is smallest", basis=LAYOUT)
+    def square_rows(self) -> Count:
+        """More need a larger square to lie in, fewer need longer rows."""
+        return Count(self.square_count)
+
+    @property
+    def rows_of_square(self) -> Count:
+        """Those of a square that is not cut."""
+        return self.square_rows
+
+    @value("rows with which the rectangle is smallest", basis=LAYOUT)
+    def rows_wanted(self) -> Count:
+        """More make it longer and narrower."""
+        return Count(self.oblong_count)
+
+    @value("short side of the rectangle")
+    def short_side(self) -> Length:
+        """Across the rows."""
+        return self.for_length(self.rows_wanted).rounded_up_to(self.technique.size_step)
+
+    @value("long side of the rectangle")
+    def long_side(self) -> Length:
+        """Along the rows, no shorter than the other."""
+        side = most(self.for_rows(self.rows_wanted), self.short_side)
+        return side.rounded_up_to(self.technique.size_step)
+
+    @value("cloth, across")
+    def across(self) -> Length:
+        """The long side where the cloth is as wide, so that less is bought."""
+        return self.long_side if self._lies_across() else self.short_side
+
+    @value("cloth, along")
+    def along(self) -> Length:
+        """The other side."""
+        return self.short_side if self._lies_across() else self.long_side
+
+    def _lies_across(self) -> bool:
+        return self.long_side <= self.technique.usable_width
+
+
+class OtherSide(Sides):
+    """One side of the cloth as given, the other as long as the wanted length needs."""
+
+    def __init__(self, technique: ContinuousInputs, fixed: Length, shorter: bool) -> None:
+        """Take besides the side that is given, and whether a `shorter` one is enough beside it."""
+        super().__init__(technique)
+        self.fixed, self.shorter = fixed, shorter
+
+    def label_of(self, label: str) -> str:
+        """Say by what the rows are counted."""
+        counted = "along the given side" if self.shorter else "for the wanted length"
+        return label.replace("{}", counted)
+
+    @value("rows {}")
+    def rows_wanted(self) -> Count:
+        """As many as the given side holds, or as give the length across it."""
+        asked = self.technique
+        if self.shorter:
+            return ((self.fixed - asked.strip_allowance) / asked.edge_step).rounded_down()
+        assert asked.length_wanted is not None
+        between = self.fixed - 3 * asked.strip_allowance
+        needed = asked.length_wanted / ROOT_OF_TWO - 2 * asked.strip_allowance
+        return larger((needed / between).rounded_up(), whole(1))
+
+    @value("cloth, across")
+    def across(self) -> Length:
+        """As given, or as the length needs."""
+        return self.technique.cloth_across or self._other()
+
+    @value("cloth, along")
+    def along(self) -> Length:
+        """As given, or as the length needs."""
+        return self.technique.cloth_along or self._other()
+
+    def _other(self) -> Length:
+        """Across the rows, or along them and then no shorter than the given side."""
+        rows, step = self.rows_wanted, self.technique.size_step
+        if self.shorter:
+            return self.for_length(rows).rounded_up_to(step)
+        return most(self.for_rows(rows), self.fixed).rounded_up_to(step)
+
+
+def sides_for_length(technique: ContinuousInputs, asked: RectangleWanted) -> Sides:
+    """The smallest square, or a rectangle where that saves enough, or no square can be cut.
 
     A rectangle asks for one step more (its long edges are trimmed level), so a small saving is
-    not worth it.
+    not worth it. Where no square fits the cloth it may be as slender as it must.
     """
-    wanted = _note_wanted(sheet).length
-    rows = rows_of_smallest_square(wanted, width, join)
-    side = _up(sheet, square_for(rows, wanted, width, join))
-    rectangle = _rectangle(sheet, wanted, usable, side <= usable)
-    if rectangle is not None and side <= usable:
-        saved = 1 - rectangle.area / (side.mm * side.mm)
-        rectangle = rectangle if saved >= sheet["least_saving"].ratio else None
-    name = "rows_wanted" if rectangle is None else "square_rows"
-    square_rows = sheet.note(name, "rows with which the square is smallest", rows, "",
-                             basis=LAYOUT)  # fmt: skip
-    square = sheet.note(
-        "square_side",
-        "side of the smallest square",
-        side,
-        "{rows} × {width} × √(2) + {strip_allowance}, at least ({length_wanted} / √(2) + "
-        "2 × ({rows} - 1) × {strip_allowance}) / {rows} + {strip_allowance}, rounded up to the "
-        "next {size_step}",
-        rows=square_rows,
-    )
-    if rectangle is None:
-        sheet.note("across", "side of the square", side, "{square_side}")
-        sheet.note("along", "the other side of the square", side, "{across}")
-    else:
-        _note_rectangle(sheet, rectangle, usable)
-    sheet.note_difference(
-        "cloth_saved",
-        "cloth saved against the smallest square",
-        1 - (sheet["across"].length / side) * (sheet["along"].length / side),
-        "1 - ({across} / {square}) × ({along} / {square})",
-        saying=Saying.PERCENT,
-        square=square,
-    )
+    square = Square(technique, rows_of_smallest_square(asked.wanted, asked.width, asked.join))
+    side = square.square_side
+    fits = side <= asked.most_short
+    found = smallest_rectangle(asked if fits else replace(asked, slender=None))
+    if found is None or (fits and 1 - found.area / (side.mm**2) < technique.least_saving):
+        return square
+    return Oblong(technique, square.square_count, found.rows)
 
 
-def _rectangle(
-    sheet: Worksheet, wanted: Length, usable: Length, square_fits: bool
-) -> Rectangle | None:
-    """The smallest rectangle; where no square fits the cloth it may be as slender as it must."""
-    return smallest_rectangle(
-        RectangleWanted(
-            wanted,
-            sheet["width"].length,
-            sheet["strip_allowance"].length,
-            sheet["size_step"].length,
-            most_short=usable,
-            most_long=LONGEST_CLOTH,
-            slender=SLENDER if square_fits else None,
-        )
-    )
-
-
-def _note_rectangle(sheet: Worksheet, rectangle: Rectangle, usable: Length) -> None:
-    """Its long side lies across the cloth where it fits there, so that less is bought."""
-    long, short = ("across", "along") if rectangle.long <= usable else ("along", "across")
-    rows = sheet.note(
-        "rows_wanted", "rows with which the rectangle is smallest", rectangle.rows, "", basis=LAYOUT
-    )
-    fixed = _note_short_side(sheet, short, rectangle.short)
-    _note_long_side(sheet, long, fixed, rows.whole)
-
-
-def _note_wanted(sheet: Worksheet) -> Value:
-    given = sheet["wanted"].amount
-    return sheet.note(
-        "length_wanted",
-        "length wanted",
-        USUAL_LENGTH if given is None else given,
-        "",
-        basis=PRACTICE if given is None else GIVEN,
-    )
-
-
-def _up(sheet: Worksheet, side: Length) -> Length:
-    step = sheet["size_step"].length
-    return step * ceil(side / step)
-
-
-def _note_other_side(sheet: Worksheet, names: tuple[str, str], width: Length, join: Length) -> None:
+def other_side(technique: ContinuousInputs, asked: RectangleWanted, fixed: Length) -> OtherSide:
     """The side that is not given: shorter than the given one where that is enough, else longer."""
-    given, other = names
-    wanted = _note_wanted(sheet).length
-    fixed = sheet.note(given, f"cloth, {given}", sheet[f"cloth_{given}"].length, "", basis=GIVEN)
-    if fixed.length <= 3 * join:
-        raise RefusalError(
-            f"cloth_{given} {Tape().say(fixed.length)} is used up by the seams; use more than "
-            f"{Tape().no_less(3 * join)}",
-            f"cloth_{given}",
-        )
-    rows = whole_rows(fixed.length, width, join)
-    if rows and _up(sheet, short_side_for(rows, wanted, join)) <= fixed.length:
-        _note_shorter(sheet, other, rows, short_side_for(rows, wanted, join))
-    else:
-        _note_longer(sheet, other, fixed, rows_for(wanted, fixed.length, join))
-
-
-def _note_shorter(sheet: Worksheet, other: str, rows: int, side: Length) -> None:
-    sheet.note("rows_wanted", "rows along the given side", rows, "", basis=LAYOUT)
-    _note_short_side(sheet, other, _up(sheet, side))
-
-
-def _note_short_side(sheet: Worksheet, name: str, side: Length) -> Value:
-    """The side across the rows, long enough for the wanted length."""
-    return sheet.note(
-        name,
-        f"cloth, {name}",
-        side,
-        "({length_wanted} / √(2) + 2 × ({rows_wanted} - 1) × {strip_allowance}) / {rows_wanted} "
-        "+ {strip_allowance}, rounded up to the next {size_step}",
-    )
-
-
-def _note_longer(sheet: Worksheet, other: str, fixed: Value, rows: int) -> None:
-    sheet.note(
-        "rows_wanted",
-        "rows for the wanted length",
-        rows,
-        "({length_wanted} / √(2) - 2 × {strip_allowance}) / ({fixed} - 3 × {strip_allowance}), "
-        "rounded up, at least 1",
-        fixed=fixed,
-    )
-    _note_long_side(sheet, other, fixed, rows)
-
-
-def _note_long_side(sheet: Worksheet, name: str, fixed: Value, rows: int) -> None:
-    """The side along which the rows lie, no shorter than the other one."""
-    needed = diagonal(sheet["width"].length) * rows + sheet["strip_allowance"].length
-    sheet.note(
-        name,
-        f"cloth, {name}",
-        _up(sheet, max(needed, fixed.length)),
-        "{rows_wanted} × {width} × √(2) + {strip_allowance}, at least {fixed}, rounded up to the "
-        "next {size_step}",
-        fixed=fixed,
-    )
+    rows = whole_rows(fixed, asked.width, asked.join)
+    shorter = rows > 0 and asked.up(short_side_for(rows, asked.wanted, asked.join)) <= fixed
+    return OtherSide(technique, fixed, shorter)

@@ -6,25 +6,20 @@ is given, or follows from the greatest distance that is wanted between two.
 
 from __future__ import annotations
 
-from math import ceil, floor
-from typing import ClassVar
+from functools import cached_property
+from math import floor
 
+from handout_engine.amounts.declaring import check, value
 from handout_engine.amounts.inputs import SEWING, choice, length, optional_count, optional_length
-from handout_engine.amounts.lengths import Length
+from handout_engine.amounts.lengths import Length, most
+from handout_engine.amounts.numbers import Count
 from handout_engine.amounts.refusals import RefusalError
-from handout_engine.amounts.sources import GEOMETRY, GIVEN, LAYOUT, PRACTICE, published
-from handout_engine.amounts.values import Value, sentence
+from handout_engine.amounts.sources import PRACTICE, published
+from handout_engine.amounts.values import sentence
 from handout_engine.amounts.ways_out import at_least, ways
+from handout_engine.families.closures.button_places import ButtonPlace
 from handout_engine.families.closures.button_spacing_steps import add_sample, add_steps
-from handout_engine.shared.buttons import (
-    TAPE,
-    ButtonInputs,
-    HoleInputs,
-    ShankInputs,
-    note_buttonhole,
-    note_extension,
-    note_shank,
-)
+from handout_engine.shared.buttons import TAPE, ShankInputs
 from handout_engine.shared.buttons_drawing import (
     ButtonedEdge,
     Shank,
@@ -34,20 +29,19 @@ from handout_engine.shared.buttons_drawing import (
     shank_section,
 )
 from handout_engine.working.cautions import BUTTONS_AS_SMALL_PARTS, OLD_BUTTONS, PINS_AND_IRON
-from handout_engine.working.technique import Technique
-from handout_engine.working.workings import Chart, Picture, Supply
+from handout_engine.working.workings import Cell, Chart, Picture, Supply
 from handout_engine.working.worksheet import Worksheet
 
 CROSSWISE, UPRIGHT = "crosswise", "upright"
 MOST = 60
 
 
-class ButtonSpacing(ShankInputs, HoleInputs, ButtonInputs, Technique):
+class ButtonSpacing(ShankInputs):
     """Equal steps from the first button to the last."""
 
-    title: ClassVar[str] = "Buttons and buttonholes"
-    family: ClassVar[str] = "closures"
-    summary: ClassVar[str] = (
+    title = "Buttons and buttonholes"
+    family = "closures"
+    summary = (
         "Buttons at equal distances along an edge, with the length and the place of every "
         "buttonhole, the shank and the thread."
     )
@@ -99,184 +93,206 @@ class ButtonSpacing(ShankInputs, HoleInputs, ButtonInputs, Technique):
         basis=published("extension-576"),
     )
 
-    def whole(self) -> Worksheet:
-        """Places, holes, shank, thread and the placement sheet; raises RefusalError."""
-        sheet = Worksheet(technique=self)
-        extension = note_extension(sheet, self)
-        hole = note_buttonhole(sheet, self, self.button)
-        _note_hole_place(sheet, self, extension)
-        _note_ends(sheet, self)
-        places = _note_places(sheet, self)
-        note_shank(sheet, self)
-        edge = ButtonedEdge(sheet["opening"], places, sheet["button"], hole, extension,
-                            sheet["beyond"], sheet.values.get("hole_starts"))  # fmt: skip
-        _add_chart(sheet, edge)
-        _add_supplies(sheet)
-        add_sample(sheet)
-        add_steps(sheet, edge.upright)
-        _draw(sheet, edge)
-        return sheet
-
-
-def _note_hole_place(sheet: Worksheet, inputs: ButtonSpacing, extension: Value) -> None:
-    """Note where a crosswise hole lies, seen from the edge; refuses one that would cut it."""
-    if inputs.holes == UPRIGHT:
-        return
-    if inputs.beyond >= extension.length:
-        raise RefusalError(
-            f"beyond {TAPE.say(inputs.beyond)} takes the hole through the edge, only "
-            f"{TAPE.say(extension.length)} from the centre line; use less than "
-            f"{TAPE.no_more(extension.length)}",
-            "beyond",
-        )
-    start = sheet.note("hole_starts", "hole begins, from the finished edge",
-                       extension.length - inputs.beyond, "{beyond_centre} - {beyond}")  # fmt: skip
-    sheet.note("hole_ends", "hole ends, from the finished edge",
-               start.length + sheet["buttonhole"].length,
-               "{hole_starts} + {buttonhole}")  # fmt: skip
-
-
-def _note_ends(sheet: Worksheet, inputs: ButtonSpacing) -> None:
-    """Note the first and the last place; refuses a button or a hole beyond an end."""
-    hole = sheet["buttonhole"].length
-    half = inputs.button / 2
-    above, below, above_words, below_words = half, half, "{button} / 2", "{button} / 2"
-    if inputs.holes == UPRIGHT:
-        above = max(half, inputs.beyond + inputs.clearance)
-        above_words = "{button} / 2, at least {beyond} + {clearance}"
-        below = max(half, hole - inputs.beyond + inputs.clearance)
-        below_words = "{button} / 2, at least {buttonhole} - {beyond} + {clearance}"
-    basis = GEOMETRY if inputs.holes == UPRIGHT else published("icar-garment")
-    for end, least, words in (("first", above, above_words), ("last", below, below_words)):
-        limit = sheet.note(f"least_{end}", f"least distance of the {end} button from its end",
-                           least, words, basis=basis)  # fmt: skip
-        label = f"{end} button, from the {'upper' if end == 'first' else 'lower'} end"
-        given: Length | None = getattr(inputs, end)
-        if given is None:
-            sheet.note(f"{end}_place", label, max(inputs.button, least),
-                       f"{{button}}, at least {{least_{end}}}", basis=PRACTICE)  # fmt: skip
-        elif given < limit.length:
+    @check
+    def a_crosswise_hole_lies_on_the_front(self) -> None:
+        """Refuse a hole that would cut the edge."""
+        if self.holes == CROSSWISE and self.beyond >= self.beyond_centre:
             raise RefusalError(
-                f"{end} {TAPE.say(given)} takes a button of {TAPE.say(inputs.button)}, or its "
-                f"hole, beyond the end of the edge; use at least {TAPE.no_less(limit.length)}",
-                end,
+                f"beyond {TAPE.say(self.beyond)} takes the hole through the edge, only "
+                f"{TAPE.say(self.beyond_centre)} from the centre line; use less than "
+                f"{TAPE.no_more(self.beyond_centre)}",
+                "beyond",
             )
-        else:
-            sheet.note(f"{end}_place", label, given, "", basis=GIVEN)
 
+    @value("hole begins, from the finished edge")
+    def hole_starts(self) -> Length | None:
+        """Beyond the centre line, on which the button pulls; None for an upright hole."""
+        return None if self.holes == UPRIGHT else self.beyond_centre - self.beyond
 
-def _note_places(sheet: Worksheet, inputs: ButtonSpacing) -> list[Value]:
-    """Note number and step; refuses buttons that would touch or run past an end."""
-    first, last = sheet["first_place"].length, sheet["last_place"].length
-    if inputs.opening < first + last:
-        raise RefusalError(
-            f"first {TAPE.say(first)} and last {TAPE.say(last)} do not fit on an edge of "
-            f"{TAPE.say(inputs.opening)}; use an edge of at least {TAPE.no_less(first + last)}",
-            "opening",
-        )
-    span = sheet.note("span", "from the first button to the last",
-                      inputs.opening - first - last,
-                      "{opening} - {first_place} - {last_place}").length  # fmt: skip
-    upright, hole = inputs.holes == UPRIGHT, sheet["buttonhole"].length
-    least = sheet.note(
-        "least_step", "least from button to button",
-        max(inputs.button, hole + inputs.clearance) if upright else inputs.button,
-        "{button}, at least {buttonhole} + {clearance}" if upright else "{button}",
-    ).length  # fmt: skip
-    if inputs.buttons is None:
-        count = _count_by_gap(sheet, inputs, span, least)
-    else:
-        count = inputs.buttons.number
-        sheet.note("all_buttons", "buttons to sew on", count, "", basis=GIVEN)
-    step = span / max(1, count - 1)
-    if count > 1 and step < least:
-        raise RefusalError(
-            f"{count} buttons would stand {TAPE.say(step)} apart and overlap, or their holes "
-            f"would; use at most {floor(span / least) + 1}",
-            "buttons",
-        )
-    if count > 1:
-        sheet.note("step", "from button to button", step,
-                   "({opening} - {first_place} - {last_place}) / ({all_buttons} - 1)")  # fmt: skip
-    return [
-        Value(f"button_{number}", f"button {number}", first + step * (number - 1), LAYOUT)
-        for number in range(1, count + 1)
-    ]
+    @value("hole ends, from the finished edge")
+    def hole_ends(self) -> Length | None:
+        """Where the cloth of the front begins again."""
+        return None if self.hole_starts is None else self.hole_starts + self.buttonhole
 
+    @value("least from the middle of a button to an end", basis=published("icar-garment"))
+    def least_at_end(self) -> Length:
+        """The button lies on the edge."""
+        return self.button / 2
 
-def _count_by_gap(sheet: Worksheet, inputs: ButtonSpacing, span: Length, least: Length) -> int:
-    """Note how many buttons keep the greatest distance; refuses where none do."""
-    gaps = ceil(span / inputs.greatest_gap)
-    room = min(MOST - 1, floor(span / least))
-    if gaps > room:
-        if room == 0:
-            longer = at_least(inputs, "opening", inputs.opening - span + least, "{} of edge")
+    @value("least distance of the first button from its end")
+    def least_first(self) -> Length:
+        """An upright hole leaves cloth above it."""
+        if self.holes == CROSSWISE:
+            return self.least_at_end
+        return most(self.least_at_end, self.beyond + self.clearance)
+
+    @value("least distance of the last button from its end")
+    def least_last(self) -> Length:
+        """An upright hole leaves cloth below it."""
+        if self.holes == CROSSWISE:
+            return self.least_at_end
+        return most(self.least_at_end, self.buttonhole - self.beyond + self.clearance)
+
+    @check
+    def both_ends_keep_their_distance(self) -> None:
+        """Refuse a button or a hole beyond an end."""
+        ends = (("first", self.first, self.least_first), ("last", self.last, self.least_last))
+        for end, given, limit in ends:
+            if given is not None and given < limit:
+                raise RefusalError(
+                    f"{end} {TAPE.say(given)} takes a button of {TAPE.say(self.button)}, or its "
+                    f"hole, beyond the end of the edge; use at least {TAPE.no_less(limit)}",
+                    end,
+                )
+
+    @value("first button, from the upper end", basis=PRACTICE)
+    def first_place(self) -> Length:
+        """As asked for, or a button's width from the end."""
+        return most(self.button, self.least_first) if self.first is None else self.first
+
+    @value("last button, from the lower end", basis=PRACTICE)
+    def last_place(self) -> Length:
+        """As asked for, or a button's width from the end."""
+        return most(self.button, self.least_last) if self.last is None else self.last
+
+    @check
+    def both_ends_fit_on_the_edge(self) -> None:
+        """Refuse an edge that its ends take whole."""
+        ends = self.first_place + self.last_place
+        if self.opening < ends:
             raise RefusalError(
-                f"two buttons need {TAPE.say(least)} between their middles, and the edge leaves "
-                f"{TAPE.say(span)}; use {ways('buttons: 1', longer and f'at least {longer}')}",
+                f"first {TAPE.say(self.first_place)} and last {TAPE.say(self.last_place)} do not "
+                f"fit on an edge of {TAPE.say(self.opening)}; use an edge of at least "
+                f"{TAPE.no_less(ends)}",
                 "opening",
             )
-        raise RefusalError(
-            f"greatest_gap {TAPE.say(inputs.greatest_gap)} asks for {gaps + 1} buttons, more than "
-            f"find room; use at least {TAPE.no_less(span / room)}",
-            "greatest_gap",
+
+    @value("from the first button to the last")
+    def span(self) -> Length:
+        """What is divided equally."""
+        return self.opening - self.first_place - self.last_place
+
+    @value("least from button to button")
+    def least_step(self) -> Length:
+        """Buttons side by side, or upright holes one above another with cloth between."""
+        if self.holes == CROSSWISE:
+            return self.button
+        return most(self.button, self.buttonhole + self.clearance)
+
+    @value("equal steps between them")
+    def steps(self) -> Count | None:
+        """As few as keep the greatest distance; None where the buttons are counted already."""
+        return (self.span / self.greatest_gap).rounded_up() if self.buttons is None else None
+
+    @value("buttons to sew on")
+    def all_buttons(self) -> Count:
+        """One more than steps."""
+        if self.buttons is not None:
+            return self.buttons
+        assert self.steps is not None
+        return self.steps + 1
+
+    @check
+    def the_buttons_find_room(self) -> None:
+        """Refuse buttons that would touch."""
+        self.both_ends_fit_on_the_edge()
+        room = floor(self.span / self.least_step)
+        if self.steps is not None and self.steps > room == 0:
+            longer = self.opening - self.span + self.least_step
+            least = at_least(self, "opening", longer, "at least {} of edge")
+            raise RefusalError(
+                f"two buttons need {TAPE.say(self.least_step)} between their middles, and the edge "
+                f"leaves {TAPE.say(self.span)}; use {ways('buttons: 1', least)}",
+                "opening",
+            )
+        if self.steps is not None and self.steps > min(MOST - 1, room):
+            widest = self.span / min(MOST - 1, room)
+            raise RefusalError(
+                f"greatest_gap {TAPE.say(self.greatest_gap)} asks for {self.all_buttons} buttons, "
+                f"more than find room; use at least {TAPE.no_less(widest)}",
+                "greatest_gap",
+            )
+        if self.step is not None and self.step < self.least_step:
+            raise RefusalError(
+                f"{self.all_buttons} buttons would stand {TAPE.say(self.step)} apart and overlap, "
+                f"or their holes would; use at most {room + 1}",
+                "buttons",
+            )
+
+    @value("from button to button")
+    def step(self) -> Length | None:
+        """An equal share; None for a single button."""
+        return self.span / (self.all_buttons - 1) if self.all_buttons.number > 1 else None
+
+    @value("what the edges lie over one another")
+    def overlap(self) -> Length:
+        """Centre line on centre line."""
+        return 2 * self.beyond_centre
+
+    @cached_property
+    def places(self) -> list[ButtonPlace]:
+        """Every button on its edge, for the chart."""
+        hole = (self.beyond, self.buttonhole) if self.holes == UPRIGHT else None
+        return [
+            ButtonPlace(number, self.first_place, self.step, hole)
+            for number in range(1, self.all_buttons.number + 1)
+        ]
+
+    def cut(self, sheet: Worksheet) -> None:
+        """Every button, and its hole: along the edge where it is upright, else from the edge."""
+        upright = self.holes == UPRIGHT
+        hole = ("Hole from", "Hole to") if upright else ("Hole from the edge", "Hole ends")
+        headings = ("Button", "Its middle, from the upper end", *hole)
+        alike = () if upright else (sheet["hole_starts"], sheet["hole_ends"])
+        rows: list[tuple[Cell, ...]] = [
+            (place.words.strip(), *place.values.values(), *alike) for place in self.places
+        ]
+        sheet.charts.append(Chart("Where every button stands", headings, tuple(rows)))
+
+    def sew(self, sheet: Worksheet) -> None:
+        """From the centre line to the last button."""
+        spare = sentence("{button} across, and a spare one", button=sheet["button"])
+        sheet.supplies.append(Supply("buttons", sheet["all_buttons"], spare))
+        sheet.supplies.append(Supply("strong thread for the buttons", sheet["thread_for_all"]))
+        sheet.have(
+            "fine thread for the holes",
+            "a strip of firm cloth between the layers where the holes are worked",
         )
-    sheet.note("steps", "equal steps between them", gaps, "{span} / {greatest_gap}, rounded up")
-    sheet.note("all_buttons", "buttons to sew on", gaps + 1, "{steps} + 1")
-    return gaps + 1
+        thick = sentence("{shank} thick", shank=sheet["shank"])
+        sheet.supplies.append(Supply("a pin or cardboard to hold the shank", note=thick))
+        sheet.cautions.extend((BUTTONS_AS_SMALL_PARTS, OLD_BUTTONS, PINS_AND_IRON))
+        add_sample(sheet)
+        add_steps(sheet, self.holes == UPRIGHT)
 
-
-def _add_chart(sheet: Worksheet, edge: ButtonedEdge) -> None:
-    """Every button, and for upright holes both ends of each."""
-    beyond, hole = edge.beyond.length, edge.hole.length
-    rows = tuple(
-        (place.label, place.length, place.length - beyond, place.length - beyond + hole)
-        if edge.upright
-        else (place.label, place.length, sheet["hole_starts"], sheet["hole_ends"])
-        for place in edge.places
-    )
-    headings = (
-        ("Button", "Its middle, from the upper end", "Hole from", "Hole to")
-        if edge.upright
-        else ("Button", "Its middle, from the upper end", "Hole from the edge", "Hole ends")
-    )
-    sheet.charts.append(Chart("Where every button stands", headings, rows))
-
-
-def _add_supplies(sheet: Worksheet) -> None:
-    sheet.supplies.append(
-        Supply("buttons", sheet["all_buttons"],
-               sentence("{button} across, and a spare one", button=sheet["button"]))
-    )  # fmt: skip
-    sheet.supplies.append(Supply("strong thread for the buttons", sheet["thread_for_all"]))
-    sheet.have(
-        "fine thread for the holes",
-        "a strip of firm cloth between the layers where the holes are worked",
-    )
-    sheet.supplies.append(
-        Supply("a pin or cardboard to hold the shank", None,
-               sentence("{shank} thick", shank=sheet["shank"]))
-    )  # fmt: skip
-    sheet.cautions.extend((BUTTONS_AS_SMALL_PARTS, OLD_BUTTONS, PINS_AND_IRON))
-
-
-def _draw(sheet: Worksheet, edge: ButtonedEdge) -> None:
-    shank = Shank(sheet["button"], sheet["button_thickness"], sheet["shank"],
-                  sheet["edge_thickness"], sheet["shank_width"])  # fmt: skip
-    sheet.pictures.extend(
-        (
-            Picture("finished", sentence("The edge buttoned; distances count from its upper end, "
-                                         "the hidden edge is that of the lower layer."),
-                    closed_edge(edge), finished=True),
-            Picture("hole", sentence("One hole enlarged, and the button that goes through it; the "
-                                     "dash-dot line is the centre line."),
-                    hole_detail(edge)),
-            Picture("placement", sentence("Placement sheet: every mark, its button and its hole."),
-                    placement(edge, every=False), sheet=placement(edge, every=True)),
-            Picture("shank", sentence("A button on its shank, cut through."),
-                    shank_section(shank)),
+    def draw(self, sheet: Worksheet) -> None:
+        """The edge buttoned, one hole, the placement sheet and the shank."""
+        middles = [place.values[f"{place.prefix}middle"] for place in self.places]
+        measures = ("button", "buttonhole", "beyond_centre", "beyond")
+        button, hole, beyond_centre, beyond = (sheet[name] for name in measures)
+        around = (hole, beyond_centre, beyond, self.find("hole_starts"))
+        edge = ButtonedEdge(sheet["opening"], middles, button, *around)
+        names = ("button", "button_thickness", "shank", "edge_thickness", "shank_width")
+        shank = Shank(*(sheet[name] for name in names))
+        finished = sentence(
+            "The edge buttoned; distances count from its upper end, the hidden edge is that of the "
+            "lower layer."
         )
-    )  # fmt: skip
+        enlarged = sentence(
+            "One hole enlarged, and the button that goes through it; the dash-dot line is the "
+            "centre line."
+        )
+        marks = sentence("Placement sheet: every mark, its button and its hole.")
+        some, every = (placement(edge, every=each) for each in (False, True))
+        sheet.pictures.extend(
+            (
+                Picture("finished", finished, closed_edge(edge), finished=True),
+                Picture("hole", enlarged, hole_detail(edge)),
+                Picture("placement", marks, some, sheet=every),
+                Picture(
+                    "shank", sentence("A button on its shank, cut through."), shank_section(shank)
+                ),
+            )
+        )
 
 
 TECHNIQUE = ButtonSpacing

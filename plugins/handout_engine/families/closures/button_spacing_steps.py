@@ -34,7 +34,6 @@ def add_steps(sheet: Worksheet, upright: bool) -> None:
         "Baste the centre line on both sides of the opening, {beyond_centre} from the finished "
         "edge.",
         "lapped, centre line on centre line, the edges lie {overlap} over one another.",
-        overlap=2 * sheet["beyond_centre"].length,
     )
     sheet.step(
         "On the side that will lie on top mark each button across the centre line from the chart, "

@@ -6,241 +6,238 @@ that the band is twice that wide and two bands, lapped centre on centre, cover o
 
 from __future__ import annotations
 
-from typing import ClassVar
+from dataclasses import replace
 
-from handout_engine.amounts.inputs import SEWING, choice, count, length, optional_length
-from handout_engine.amounts.lengths import Length, inches
-from handout_engine.amounts.refusals import RefusalError
-from handout_engine.amounts.sources import GEOMETRY, GIVEN, PRACTICE
-from handout_engine.amounts.values import Value, sentence
-from handout_engine.amounts.ways_out import at_least, at_most, ways
-from handout_engine.cloth.cloth import ClothInputs, note_cloth
-from handout_engine.families.closures.front_band_pictures import add_pictures
-from handout_engine.families.closures.front_band_steps import add_sample, add_steps
-from handout_engine.shared.buttons import TAPE, ButtonInputs, note_extension
+from handout_engine.amounts.values import sentence
+from handout_engine.drawing.scene import Line, Tone
+from handout_engine.families.closures.front_band_drawing import FrontBand as Drawn
+from handout_engine.families.closures.front_band_drawing import (
+    band_section,
+    cut_on_edge,
+    lapped_fronts,
+)
+from handout_engine.families.closures.front_band_widths import (
+    CUT_ON,
+    ONE,
+    OPENING,
+    TWO,
+    BandInputs,
+    TwoClothBand,
+)
+from handout_engine.shared.gathering_pictures import strips_picture
+from handout_engine.shared.gathering_steps import add_washing_step
+from handout_engine.shared.strips_drawing import FlatStrip, Rule
 from handout_engine.working.cautions import BUTTONS_AS_SMALL_PARTS, OLD_BUTTONS, PINS_AND_IRON
-from handout_engine.working.technique import Technique
-from handout_engine.working.workings import Grain, Mark, Piece, Seam, Supply
+from handout_engine.working.workings import Grain, Picture, Piece, Seam, Step, Supply, marked
 from handout_engine.working.worksheet import Worksheet
 
-ONE, TWO, CUT_ON = "a folded strip", "two cloths", "cut on with its facing"
-EDGE, OPENING = "a front edge", "an opening cut into the front"
-WIDEST_FILLED, USUAL_ALLOWANCE = inches("1/2"), inches("1/4")
 
-
-class FrontBand(ButtonInputs, ClothInputs, Technique):
+class FrontBand(BandInputs):
     """Bands for the two fronts of a buttoned opening."""
 
-    title: ClassVar[str] = "Front band"
-    family: ClassVar[str] = "closures"
-    summary: ClassVar[str] = (
+    title = "Front band"
+    family = "closures"
+    summary = (
         "The overlap of a buttoned front: a folded strip, a strip with a narrow contrast edge, or "
         "a facing cut on."
     )
 
-    opening = length(
-        "length of the band",
-        "Finished, from its upper to its lower end.",
-        "12 in",
-        ("1 in", "60 in"),
-    )
-    made = choice(
-        "made of",
-        "A strip folded in half, two cloths of which the second shows as a narrow "
-        "edge, or the front itself with its facing cut on.",
-        ONE,
-        TWO,
-        CUT_ON,
-        group=SEWING,
-    )
-    edge = length(
-        "contrast edge",
-        "Of two cloths: what of the second shows along the front edge.",
-        "1/8 in",
-        ("1/16 in", "1 in"),
-    )
-    onto = choice(
-        "set onto",
-        "An open front, or an opening that is cut into a front; there the garment's own seams "
-        "take the ends of the band.",
-        EDGE,
-        OPENING,
-        group=SEWING,
-    )
-    edge_seam = optional_length(
-        "edge seam",
-        "Of two cloths: allowance of the seam that joins them; it lies in the edge.",
-        "as wide as the edge up to 1/2 in, so that it fills it; 1/4 in for a wider one",
-        ("1/16 in", "1 in"),
-        group=SEWING,
-        basis=PRACTICE,
-    )
-    seam = length(
-        "band seam",
-        "Allowance between band and front; as much is turned under inside.",
-        "1/4 in",
-        ("1/16 in", "1 in"),
-        group=SEWING,
-        basis=PRACTICE,
-    )
-    facing = optional_length(
-        "facing",
-        "Cut on: finished width of the facing, from the fold to its inner edge.",
-        "as wide as the band",
-        ("1/4 in", "8 in"),
-        group=SEWING,
-    )
-    facing_turn = length(
-        "turned under",
-        "Cut on: what is turned under along the facing's inner edge.",
-        "1/4 in",
-        ("1/16 in", "1 in"),
-        group=SEWING,
-        basis=PRACTICE,
-    )
-    end_allowance = length(
-        "end allowance",
-        "Beyond the band at its upper and at its lower end.",
-        "1/4 in",
-        ("0 in", "3 in"),
-        group=SEWING,
-        basis=PRACTICE,
-    )
-    bands = count("how many", "Two for one garment, right and left.", 2, 200)
+    def cut(self, sheet: Worksheet) -> None:
+        """The strips with the line to mark on each, and their seams."""
+        if self.made == CUT_ON:
+            return
+        if isinstance(self.strips, TwoClothBand):
+            self._cut_strip(sheet, "outer strip", "band cloth", "outer_width", "joined_line")
+            self._cut_strip(sheet, "facing strip", "edge cloth", "facing_width", "fold_line")
+            sheet.seams.append(Seam("outer strip to facing", self.strips.joining))
+        else:
+            self._cut_strip(sheet, "band strip", "cloth", "strip_width", "fold_line")
+        sheet.seams.append(Seam("band to front", self.seam))
 
-    def whole(self) -> Worksheet:
-        """Extension, strips, cloth and steps; raises RefusalError."""
-        sheet = Worksheet(technique=self)
-        if self.onto == OPENING and self.made == CUT_ON:
-            raise RefusalError(
-                "a band that is cut on belongs to an open front; make it of strips, or set it onto "
-                f"{EDGE}",
-                "onto",
-            )
-        beyond = note_extension(sheet, self)
-        sheet.note("band_width", "finished band, and what the fronts overlap", 2 * beyond.length,
-                   "2 × {beyond_centre}")  # fmt: skip
-        sheet.note("band_length", "band, cut length", self.opening + 2 * self.end_allowance,
-                   "{opening} + 2 × {end_allowance}", finishes="opening")  # fmt: skip
-        {ONE: _note_one, TWO: _note_two, CUT_ON: _note_cut_on}[self.made](sheet, self)
-        _add_supplies(sheet, self)
-        add_sample(sheet)
-        add_steps(sheet, self.made, self.onto == OPENING)
-        add_pictures(sheet, self.made == TWO, self.made == CUT_ON)
-        return sheet
+    def _cut_strip(self, sheet: Worksheet, name: str, cloth: str, width: str, line: str) -> None:
+        count, long, marks = self.bands.number, sheet["band_length"], marked(sheet[line].length)
+        piece = Piece(name, cloth, count, sheet[width], long, Grain.STRAIGHT, marks)
+        sheet.pieces.append(piece)
 
+    def sew(self, sheet: Worksheet) -> None:
+        """From the centre line to the lapped fronts."""
+        wide, long = sheet["band_width"], sheet["opening"]
+        size = sentence("{wide} wide and {long} long", wide=wide, long=long)
+        between = "light firm cloth to lay between, for each band"
+        sheet.supplies.append(Supply(between, None, size))
+        sheet.supplies.append(Supply("fine thread to match"))
+        sheet.cautions.extend((BUTTONS_AS_SMALL_PARTS, OLD_BUTTONS, PINS_AND_IRON))
+        _add_sample(sheet)
+        _add_steps(sheet, self.made, self.onto == OPENING)
 
-def _check_seam(inputs: FrontBand, band: Length) -> None:
-    if inputs.seam > band:
-        raise RefusalError(
-            f"seam {TAPE.say(inputs.seam)} is wider than the band {TAPE.say(band)}, in which it "
-            f"has to lie flat; use {ways(at_most(inputs, 'seam', band), 'a wider band')}, trimmed "
-            "after sewing if need be",
-            "seam",
+    def draw(self, sheet: Worksheet) -> None:
+        """The lapped fronts, the strips or the cut edge with their lines, and a section."""
+        cut_on = self.made == CUT_ON
+        drawn = Drawn(
+            opening=sheet["opening"],
+            width=sheet["band_width"],
+            beyond=sheet["beyond_centre"],
+            button=sheet["button"],
+            seam=sheet["facing_turn" if cut_on else "seam"],
+            edge=sheet["edge"] if self.made == TWO else None,
+            joining=self.find("joining"),
+            facing=self.find("facing_used"),
         )
-
-
-def _note_one(sheet: Worksheet, inputs: FrontBand) -> None:
-    """Note the strip that is folded in half."""
-    band = sheet["band_width"].length
-    _check_seam(inputs, band)
-    width = sheet.note("strip_width", "band strip, cut width", 2 * band + 2 * inputs.seam,
-                       "2 × {band_width} + 2 × {seam}")  # fmt: skip
-    fold = sheet.note("fold_line", "fold, from the edge that is sewn to the front",
-                      band + inputs.seam, "{band_width} + {seam}")  # fmt: skip
-    sheet.note("turned_edge", "turned under, from that same edge",
-               width.length - inputs.seam, "{strip_width} - {seam}")  # fmt: skip
-    _add_piece(sheet, "band strip", "cloth", width, (fold,))
-    note_cloth(sheet, "cloth", inputs.cloth())
-
-
-def _note_two(sheet: Worksheet, inputs: FrontBand) -> None:
-    """Note outer strip and facing by the banded rule; refuses an edge that cannot be."""
-    band = sheet["band_width"].length
-    _check_seam(inputs, band)
-    if inputs.edge >= band:
-        raise RefusalError(
-            f"edge {TAPE.say(inputs.edge)} leaves nothing of the outer strip on a band "
-            f"{TAPE.say(band)} wide; use less than {TAPE.no_more(band)}, or a wider extension",
-            "edge",
+        lapped = sentence(
+            "Both fronts lapped, seen from the right side; the dash-dot line is the centre line of "
+            "both."
         )
-    seam = _note_edge_seam(sheet, inputs)
-    sheet.note("outer_shows", "outer strip that shows", band - inputs.edge,
-               "{band_width} - {edge}")  # fmt: skip
-    outer = sheet.note("outer_width", "outer strip, cut width",
-                       band - inputs.edge + inputs.seam + seam.length,
-                       "{outer_shows} + {seam} + {joining}")  # fmt: skip
-    facing = sheet.note("facing_width", "facing strip, cut width",
-                        outer.length + 2 * inputs.edge, "{outer_width} + 2 × {edge}")  # fmt: skip
-    sheet.note("strip_width", "both strips joined, opened flat",
-               outer.length + facing.length - 2 * seam.length,
-               "{outer_width} + {facing_width} - 2 × {joining}")  # fmt: skip
-    fold = sheet.note("fold_line", "fold on the facing, from its edge that is joined",
-                      seam.length + inputs.edge, "{joining} + {edge}")  # fmt: skip
-    line = sheet.note("joined_line", "joining seam on the outer strip, from the edge that is sewn "
-                      "to the front", outer.length - seam.length,
-                      "{outer_width} - {joining}")  # fmt: skip
-    _add_piece(sheet, "outer strip", "band cloth", outer, (line,))
-    _add_piece(sheet, "facing strip", "edge cloth", facing, (fold,))
-    sheet.seams.append(Seam("outer strip to facing", seam.length))
-    note_cloth(sheet, "band cloth", inputs.cloth(), "band_")
-    note_cloth(sheet, "edge cloth", inputs.cloth(), "edge_")
-
-
-def _note_edge_seam(sheet: Worksheet, inputs: FrontBand) -> Value:
-    usual = inputs.edge if inputs.edge <= WIDEST_FILLED else USUAL_ALLOWANCE
-    seam = usual if inputs.edge_seam is None else inputs.edge_seam
-    if seam > inputs.edge:
-        raise RefusalError(
-            f"edge_seam {TAPE.say(seam)} is wider than the edge {TAPE.say(inputs.edge)}; it cannot "
-            f"lie flat inside it (use {at_most(inputs, 'edge_seam', inputs.edge)}, trimmed after "
-            "sewing if need be)",
-            "edge_seam",
+        section = sentence(
+            "The band cut through, front edge at the right; its cloth is drawn thick."
         )
-    basis = PRACTICE if inputs.edge_seam is None else GIVEN
-    return sheet.note("joining", "allowance between outer strip and facing", seam, "", basis=basis)
+        sheet.pictures.append(Picture("finished", lapped, lapped_fronts(drawn), finished=True))
+        sheet.pictures.append(_edge(sheet, drawn) if cut_on else self._flat(sheet))
+        sheet.pictures.append(Picture("section", section, band_section(drawn)))
+
+    def _flat(self, sheet: Worksheet) -> Picture:
+        """The strips laid flat."""
+        seam, fold = Rule(Line.STITCH, sheet["seam"]), Rule(Line.FOLD, sheet["fold_line"])
+        if self.made == ONE:
+            turned = Rule(Line.FOLD, sheet["turned_edge"])
+            strips = [_strip(sheet, "band strip", "strip_width", seam, fold, turned)]
+        else:
+            joined = Rule(Line.STITCH, sheet["joined_line"])
+            joining = Rule(Line.STITCH, sheet["joining"])
+            facing = _strip(sheet, "facing strip", "facing_width", joining, fold)
+            strips = [
+                _strip(sheet, "outer strip", "outer_width", seam, joined),
+                replace(facing, tone=Tone.SECOND),
+            ]
+        return strips_picture(strips, "The strips with their lines.")
 
 
-def _note_cut_on(sheet: Worksheet, inputs: FrontBand) -> None:
-    """Note how far the front is cut beyond its centre line; refuses a facing too narrow."""
-    band = sheet["band_width"].length
-    facing = band if inputs.facing is None else inputs.facing
-    if facing < band:
-        raise RefusalError(
-            f"facing {TAPE.say(facing)} is narrower than the band {TAPE.say(band)}, so that holes "
-            f"and buttons would stand partly in one layer; use "
-            f"{ways(at_least(inputs, 'facing', band), 'a narrower band')}",
-            "facing",
+def _strip(sheet: Worksheet, name: str, width: str, *lines: Rule) -> FlatStrip:
+    long = sheet["band_length"]
+    return FlatStrip(sentence(name), sheet[width], long, lines, grain_across=False)
+
+
+def _edge(sheet: Worksheet, drawn: Drawn) -> Picture:
+    """The edge of a front to which the band is cut on."""
+    lines = (sheet["facing_turn"], sheet["fold_line"], sheet["cut_beyond"])
+    caption = (
+        "The edge of the front before it is folded, turned a quarter: distances count from the "
+        "cut edge."
+    )
+    return Picture("lines", sentence(caption), cut_on_edge(drawn, lines))
+
+
+def _add_sample(sheet: Worksheet) -> None:
+    """A hand's length of band with one hole in it."""
+    sheet.sample.append(
+        Step(
+            sentence(
+                "Make a hand's length of band from scraps, with the firm cloth in it, press it and "
+                "work one buttonhole."
+            ),
+            sentence(
+                "it is {band} wide and lies flat beside the hole. If it is narrower, the cloth "
+                "takes room where it turns: make the extension half of the difference larger.",
+                band=sheet["band_width"],
+            ),
         )
-    words, basis = ("{band_width}", GEOMETRY) if inputs.facing is None else ("", GIVEN)
-    sheet.note("facing_used", "facing, from the fold to its inner edge", facing, words,
-               basis=basis)  # fmt: skip
-    sheet.note("fold_line", "fold, from the cut edge", inputs.facing_turn + facing,
-               "{facing_turn} + {facing_used}")  # fmt: skip
-    sheet.note("cut_beyond", "front, cut beyond its centre line",
-               inputs.facing_turn + facing + sheet["beyond_centre"].length,
-               "{facing_turn} + {facing_used} + {beyond_centre}")  # fmt: skip
-
-
-def _add_piece(
-    sheet: Worksheet, name: str, cloth: str, width: Value, lines: tuple[Value, ...]
-) -> None:
-    marks = tuple(Mark(each.label, each.length) for each in lines)
-    sheet.pieces.append(
-        Piece(name, cloth, sheet["bands"].whole, width, sheet["band_length"], Grain.STRAIGHT, marks)
     )
 
 
-def _add_supplies(sheet: Worksheet, inputs: FrontBand) -> None:
-    if inputs.made != CUT_ON:
-        sheet.seams.append(Seam("band to front", inputs.seam))
-    sheet.supplies.append(
-        Supply("light firm cloth to lay between, for each band", None,
-               sentence("{wide} wide and {long} long", wide=sheet["band_width"],
-                        long=sheet["opening"]))
-    )  # fmt: skip
-    sheet.supplies.append(Supply("fine thread to match"))
-    sheet.cautions.extend((BUTTONS_AS_SMALL_PARTS, OLD_BUTTONS, PINS_AND_IRON))
+def _add_steps(sheet: Worksheet, made: str, opening: bool) -> None:
+    """From the centre line to the lapped fronts; those of a cut `opening` its garment laps."""
+    add_washing_step(sheet)
+    if made == CUT_ON:
+        _add_cut_on_steps(sheet)
+    else:
+        _add_strip_steps(sheet, made, opening)
+    if opening:
+        return
+    sheet.step(
+        "Lap the fronts, centre line on centre line, ends level, and pin.",
+        "they overlap by {band_width}, band on band. Now mark buttons and holes.",
+    )
+
+
+def _add_cut_on_steps(sheet: Worksheet) -> None:
+    sheet.step(
+        "Draw the centre line of the front, and beyond it the fold at {beyond_centre} and the cut "
+        "edge at {cut_beyond}. Cut on that line.",
+        "from the fold line to the cut edge it is {fold_line}.",
+    )
+    sheet.step(
+        "Lay the firm cloth on the wrong side of the facing, one edge on the fold line, and baste."
+    )
+    sheet.step("Turn {facing_turn} of the facing's inner edge under and stitch it.")
+    sheet.step(
+        "Fold the facing to the right side along the fold line. Sew across its upper and its lower "
+        "end, {end_allowance} from the raw edges; trim, turn and push the corners out."
+        if sheet["end_allowance"].length
+        else "Fold the facing to the wrong side along the fold line; its ends are caught in neck "
+        "and hem.",
+    )
+    sheet.step(
+        "Press the fold, and catch the facing's inner edge down at its ends and at every seam.",
+        "from the fold to the centre line it is {beyond_centre}, and the facing is {facing_used} "
+        "wide.",
+    )
+
+
+def _add_strip_steps(sheet: Worksheet, made: str, opening: bool) -> None:
+    two = made == TWO
+    if not opening:
+        sheet.step(
+            "On the front draw the centre line, and {beyond_centre} to the inside of it the line "
+            "of the band seam. Cut {seam} from that line, on the side of the centre line."
+        )
+    sheet.step(
+        "Cut the outer strips {outer_width} and the facing strips {facing_width} wide, all "
+        "{band_length} long, {bands} of each."
+        if two
+        else "Cut {bands} strips {strip_width} wide and {band_length} long, along the selvage."
+    )
+    if two:
+        sheet.step(
+            "Sew each outer strip to a facing strip along one long edge, right sides together, "
+            "with {joining} allowance, and press the allowances toward the facing.",
+            "opened flat it is {strip_width} from raw edge to raw edge.",
+        )
+    sheet.step(
+        "Baste the firm cloth to the wrong side of the outer half, between the line of the band "
+        "seam and the fold. Turn {seam} under along the long edge of the inner half and press.",
+        "from that fold to the other raw edge it is {turned_edge}.",
+    )
+    if opening:
+        sheet.put_by()
+        sheet.step(
+            "Sew the raw edge of the outer half of each band to its side of the opening, right "
+            "sides together, {seam} from the edges, down to the corner exactly. Press the "
+            "allowances into the band. Both its ends stay raw: the neck seam and the lower end of "
+            "the opening take them.",
+            "{end_allowance} of the band stand beyond the neck seam line and beyond the corner.",
+        )
+    else:
+        sheet.step(
+            "Sew the raw edge of the outer half to the front, right sides together, {seam} from "
+            "the edges, the same length of strip beyond both ends. Press the allowances into the "
+            "band."
+        )
+    if sheet["end_allowance"].length and not opening:
+        sheet.step(
+            "Fold the band lengthwise, right sides together, and sew across both ends, "
+            "{end_allowance} from their raw edges. Trim, turn and push the corners out.",
+            "the band is {opening} long.",
+        )
+    sheet.step(
+        "Press the fold: the facing comes round it and shows as a narrow edge."
+        if two
+        else "Press the fold along the middle of the strip.",
+        "from the seam to the fold it is {band_width}"
+        + (", of which {outer_shows} are outer strip and {edge} are edge." if two else "."),
+    )
+    sheet.step(
+        "Lay the turned edge over the seam on the wrong side, so that it just covers the "
+        "stitching, and slip stitch it down."
+    )
 
 
 TECHNIQUE = FrontBand

@@ -2,14 +2,19 @@
 
 from __future__ import annotations
 
-from typing import ClassVar
-
-from handout_engine.amounts.inputs import SEWING, choice, length, optional_count, optional_length
-from handout_engine.amounts.lengths import inches
+from handout_engine.amounts.declaring import check, group, value
+from handout_engine.amounts.lengths import ZERO, Length, inches
+from handout_engine.amounts.numbers import Count
 from handout_engine.amounts.refusals import RefusalError
-from handout_engine.amounts.sources import PRACTICE
 from handout_engine.amounts.values import sentence
 from handout_engine.drawing.scene import Scene
+from handout_engine.families.decoration.motif_rows import (
+    Ring,
+    StraightRow,
+    ring_chart,
+    row_chart,
+)
+from handout_engine.families.decoration.motifs import CORNERS, GAP, ROUND, STRAIGHT, Motifs
 from handout_engine.families.decoration.repeated_motif_drawing import (
     Divided,
     Motif,
@@ -19,28 +24,7 @@ from handout_engine.families.decoration.repeated_motif_drawing import (
     is_narrow,
     round_ring,
 )
-from handout_engine.families.decoration.repeated_motif_measures import (
-    CORNERS,
-    EITHER,
-    GAP,
-    MOST_MOTIFS,
-    MOTIF,
-    ROUND,
-    STRAIGHT,
-    Row,
-    RowWanted,
-    note_ring,
-    note_row,
-    ring_chart,
-    row_chart,
-)
-from handout_engine.families.decoration.repeated_motif_steps import (
-    add_base_line,
-    add_corner_step,
-    add_tracing_step,
-)
 from handout_engine.working.cautions import LONG_FLOATS, PINS_AND_IRON
-from handout_engine.working.technique import Technique
 from handout_engine.working.workings import Picture, Step, Supply
 from handout_engine.working.worksheet import Worksheet
 
@@ -48,143 +32,117 @@ SHEET = inches(7)
 """Motifs on the printed sheet reach so far at most, unless one alone is wider."""
 
 
-class RepeatedMotif(Technique):
+class RepeatedMotif(Motifs):
     """Whole motifs, equal gaps."""
 
-    title: ClassVar[str] = "Repeated motif"
-    family: ClassVar[str] = "decoration"
-    summary: ClassVar[str] = (
+    title = "Repeated motif"
+    family = "decoration"
+    summary = (
         "Whole motifs with equal gaps along an edge, round a hem, or between four corners: how "
         "many, how far apart, and where each is centred."
     )
 
-    layout = choice(
-        "layout",
-        "Along a straight edge, round a ring, or between four corner motifs.",
-        STRAIGHT,
-        ROUND,
-        CORNERS,
-    )
-    edge = length(
-        "edge",
-        "Length of the edge; round, all the way; with corners, the first side.",
-        "20 in",
-        ("1 in", "200 in"),
-    )
-    other_side = optional_length(
-        "other side",
-        "With corners: the second side of the rectangle.",
-        "the same as the first",
-        ("1 in", "200 in"),
-    )
-    motif = length(
-        "motif, width", "Along the edge, as it is stitched.", "1 1/2 in", ("1/8 in", "12 in")
-    )
-    motif_height = length("motif, height", "Square to the edge.", "1 in", ("1/8 in", "12 in"))
-    least_gap = length(
-        "least gap",
-        "At least so much between two motifs.",
-        "3/4 in",
-        ("0 in", "20 in"),
-        basis=PRACTICE,
-    )
-    motifs = optional_count(
-        "motifs", "How many, along a straight edge or round.", "as many as fit", MOST_MOTIFS
-    )
-    centre = choice(
-        "at the centre",
-        "What stands at the centre, or at the centre front of a ring.",
-        MOTIF,
-        GAP,
-        EITHER,
-    )
-    margin = length(
-        "clear at each end",
-        "Of a straight edge, beside its first and last motif.",
-        "1/2 in",
-        ("0 in", "20 in"),
-        group=SEWING,
-        basis=PRACTICE,
-    )
-    corner = length(
-        "corner motif",
-        "Side of the square that each corner motif takes.",
-        "1 1/2 in",
-        ("1/8 in", "20 in"),
-        group=SEWING,
-        basis=PRACTICE,
-    )
-    above = length(
-        "above the edge",
-        "From the finished edge to the motif.",
-        "1/2 in",
-        ("0 in", "10 in"),
-        group=SEWING,
-        basis=PRACTICE,
-    )
-    allowance = length(
-        "allowance",
-        "Cloth beyond the finished edge while the motifs are marked; they are "
-        "then marked from the raw edge.",
-        "0 in",
-        ("0 in", "4 in"),
-        group=SEWING,
-    )
+    def label_of(self, label: str) -> str:
+        """A label as it is for this layout."""
+        return label.format(where=" on all four sides" if self.layout == CORNERS else "")
 
-    def whole(self) -> Worksheet:
-        """Counts, gaps, centres, steps and placement sheet; raises RefusalError."""
-        sheet = Worksheet(technique=self)
-        rows = _note_rows(sheet, self)
+    @check
+    def sides_are_not_counted_together(self) -> None:
+        """Refuse one number of motifs for four sides."""
+        if self.layout == CORNERS and self.motifs is not None:
+            raise RefusalError(
+                "motifs cannot be counted for four sides at once; leave it out, and set the least "
+                "gap",
+                "motifs",
+            )
+
+    @check
+    def the_corner_is_deep_enough(self) -> None:
+        """Refuse motifs that reach further in than the corner motif."""
+        if self.layout == CORNERS and self.above + self.motif_height > self.corner:
+            raise RefusalError(
+                "motif_height and above reach further in than the corner motif; use a larger "
+                "corner",
+                "corner",
+            )
+
+    @group
+    def rows(self) -> tuple[StraightRow | Ring, ...]:
+        """One row, or with corners the two sides."""
+        if self.layout == ROUND:
+            return (Ring(self, self.edge),)
+        if self.layout == STRAIGHT:
+            return (StraightRow(self, self.edge),)
+        other = self.edge if self.other_side is None else self.other_side
+        return StraightRow(self, self.edge, "first_"), StraightRow(self, other, "second_")
+
+    @value("motifs{where}")
+    def number(self) -> Count | None:
+        """Opposite sides are alike; of one row its own number is the whole."""
+        if self.layout != CORNERS:
+            return None
+        first, second = self.rows
+        return 2 * (first.number + second.number)
+
+    @property
+    def in_all(self) -> Count:
+        """All motifs."""
+        return self.rows[0].number if self.number is None else self.number
+
+    @value("from motif to motif")
+    def step(self) -> Length | None:
+        """Along a straight edge; round, it is the ring's."""
+        gap = self.rows[0].gap
+        return self.motif + gap if self.layout == STRAIGHT and gap is not None else None
+
+    @value("centre of the first motif from the end")
+    def first_centre(self) -> Length | None:
+        """On a straight edge, from the raw end where that is still there."""
+        if self.layout != STRAIGHT:
+            return None
+        first = self.rows[0].centres[0]
+        return first + self.allowance if self.allowance else first
+
+    @value("last motif from the centre front")
+    def last_from_front(self) -> Length | None:
+        """Round, as the first on the other way."""
+        row = self.rows[0]
+        if not isinstance(row, Ring):
+            return None
+        return row.step / 2 if self.centre == GAP else row.step
+
+    @value("line on which the motifs stand, from the edge")
+    def base_line(self) -> Length:
+        """From the raw edge, where that is still there."""
+        return self.allowance + self.above if self.allowance else self.above
+
+    @value("line of their centres, from the edge")
+    def centre_line(self) -> Length:
+        """Half a motif above the line on which they stand."""
+        return self.base_line + self.motif_height / 2
+
+    def cut(self, sheet: Worksheet) -> None:
+        """Nothing is cut; the centres of the motifs have their charts."""
+        raw = "raw " if self.allowance else ""
+        words = ("",) if self.layout == STRAIGHT else (", first side", ", second side")
+        where = f"From the left {raw}end" if self.layout == STRAIGHT else f"From the {raw}corner"
+        for row, side in zip(self.rows, words, strict=False):
+            if isinstance(row, Ring):
+                sheet.charts.append(ring_chart(row))
+            elif row.centres:
+                sheet.charts.append(row_chart(row, side, where, self.allowance))
+
+    def sew(self, sheet: Worksheet) -> None:
+        """Mark the lines and the centres, trace, and work the motifs."""
         sheet.have("stranded cotton or silk", "a crewel needle")
         sheet.supplies.append(Supply("a marker that washes out, tried on a scrap"))
         sheet.cautions.extend((PINS_AND_IRON, LONG_FLOATS))
         _add_sample(sheet)
-        _add_charts(sheet, self, rows)
-        _add_steps(sheet, self, rows)
-        _draw(sheet, self, rows)
-        return sheet
+        _add_steps(sheet, self)
 
-
-def _note_rows(sheet: Worksheet, asked: RepeatedMotif) -> tuple[Row, ...]:
-    """One row, or with corners the two sides."""
-    side = sheet["edge"]
-    if asked.layout == CORNERS:
-        return _note_sides(sheet, asked)
-    wanted = RowWanted(side, asked.motif, asked.least_gap, asked.centre, sheet["margin"],
-                       given=asked.motifs.number if asked.motifs else None)  # fmt: skip
-    row = note_ring(sheet, side, wanted) if asked.layout == ROUND else note_row(sheet, wanted)
-    if asked.layout == STRAIGHT and row.gap is not None:
-        sheet.note("step", "from motif to motif", asked.motif + row.gap.length, "{motif} + {gap}")
-    if asked.layout == STRAIGHT:
-        words = "{margin} + {motif} / 2" if row.gap else "{edge} / 2"
-        beyond = " + {allowance}" if asked.allowance else ""
-        sheet.note("first_centre", "centre of the first motif from the end",
-                   row.centres[0] + asked.allowance, words + beyond)  # fmt: skip
-    return (row,)
-
-
-def _note_sides(sheet: Worksheet, asked: RepeatedMotif) -> tuple[Row, ...]:
-    if asked.motifs is not None:
-        raise RefusalError(
-            "motifs cannot be counted for four sides at once; leave it out, and set the least gap",
-            "motifs",
-        )
-    if asked.above + asked.motif_height > asked.corner:
-        raise RefusalError(
-            "motif_height and above reach further in than the corner motif; use a larger corner",
-            "corner",
-        )
-    rows = []
-    second = "other_side" if asked.other_side is not None else "edge"
-    for prefix, words, name in (("first_", "first side, ", "edge"),
-                                ("second_", "second side, ", second)):  # fmt: skip
-        wanted = RowWanted(sheet[name], asked.motif, asked.least_gap, asked.centre, sheet["corner"],
-                           corners=True, prefix=prefix, words=words)  # fmt: skip
-        rows.append(note_row(sheet, wanted))
-    sheet.note("number", "motifs on all four sides",
-               2 * (rows[0].motifs.whole + rows[1].motifs.whole),
-               "2 × ({first_number} + {second_number})")  # fmt: skip
-    return tuple(rows)
+    def draw(self, sheet: Worksheet) -> None:
+        """Where they come, and a few to trace."""
+        _draw(sheet, self)
 
 
 def _add_sample(sheet: Worksheet) -> None:
@@ -204,52 +162,44 @@ def _add_sample(sheet: Worksheet) -> None:
     )
 
 
-def _add_charts(sheet: Worksheet, asked: RepeatedMotif, rows: tuple[Row, ...]) -> None:
-    raw = "raw " if asked.allowance else ""
-    if asked.layout == ROUND:
-        sheet.charts.append(ring_chart(rows[0]))
-    elif asked.layout == STRAIGHT:
-        sheet.charts.append(row_chart(rows[0], "", f"From the left {raw}end", asked.allowance))
-    else:
-        for row, words in zip(rows, (", first side", ", second side"), strict=True):
-            if row.centres:
-                where = f"From the {raw}corner"
-                sheet.charts.append(row_chart(row, words, where, asked.allowance))
-
-
-def _add_steps(sheet: Worksheet, asked: RepeatedMotif, rows: tuple[Row, ...]) -> None:
-    add_base_line(sheet)
-    if asked.layout == ROUND and rows[0].motifs.whole == 1:
+def _add_steps(sheet: Worksheet, asked: RepeatedMotif) -> None:
+    rows = asked.rows
+    _add_base_line(sheet, raw=bool(asked.allowance))
+    if asked.layout == ROUND and rows[0].number.number == 1:
         sheet.step("Mark the centre front, and the centre of the one motif from the chart.")
     elif asked.layout == ROUND:
         where = "between two motifs" if asked.centre == GAP else "where the first motif is centred"
-        last = sheet["step"].length / (2 if asked.centre == GAP else 1)
-        back = (rows[0].motifs.whole % 2 == 0) == (asked.centre != GAP)
+        back = (rows[0].number.number % 2 == 0) == (asked.centre != GAP)
         sheet.step(
             f"Mark the centre front, {where}. Going round, mark {{number}} centres, {{step}} from "
             f"one to the next; at the centre back there is {'a motif' if back else 'a gap'}.",
-            "the last one lies {last} from the centre front.",
-            last=last,
+            "the last one lies {last_from_front} from the centre front.",
         )
     elif asked.layout == STRAIGHT:
-        sheet.step("Mark the centre of the edge, and the centres of the {number} motifs from the "
-                   "chart, working from the centre to both ends.",
-                   "the outermost motifs end at the same distance from both ends.")  # fmt: skip
+        sheet.step(
+            "Mark the centre of the edge, and the centres of the {number} motifs from the "
+            "chart, working from the centre to both ends.",
+            "the outermost motifs end at the same distance from both ends.",
+        )
     else:
-        add_corner_step(sheet)
-    add_tracing_step(sheet)
-    gaps = [row.gap for row in rows if row.gap is not None]
-    many = " and ".join("{gap" + str(place) + "}" for place in range(len(gaps)))
+        _add_corner_step(sheet, raw=bool(asked.allowance))
+    _add_tracing_step(sheet, raw=bool(asked.allowance))
+    gaps = [f"{row.prefix}gap" for row in rows if row.gap is not None]
+    many = " and ".join(f"{{{name}}}" for name in gaps)
     sheet.step(
         "Work the motifs one by one, fastening off behind each. Press face down on a towel.",
         f"between two motifs it is {many}." if gaps else "",
-        **{f"gap{place}": gap for place, gap in enumerate(gaps)},
     )
 
 
-def _draw(sheet: Worksheet, asked: RepeatedMotif, rows: tuple[Row, ...]) -> None:
+def _draw(sheet: Worksheet, asked: RepeatedMotif) -> None:
     motif = Motif(sheet["motif"], sheet["motif_height"], sheet["above"])
-    divided = [Divided(row.side, row.gap, None, [float(at) for at in row.centres]) for row in rows]
+    rows = asked.rows
+    gaps = [asked.find(f"{row.prefix}gap") for row in rows]
+    divided = [
+        Divided(sheet[row.side_name], gap, None, [float(at) for at in row.centres])
+        for row, gap in zip(rows, gaps, strict=True)
+    ]
     if asked.layout == CORNERS:
         shapes = between_corners(motif, sheet["corner"], *divided)
     elif asked.layout == ROUND:
@@ -264,19 +214,64 @@ def _draw(sheet: Worksheet, asked: RepeatedMotif, rows: tuple[Row, ...]) -> None
     narrow = asked.layout == ROUND and is_narrow(motif, divided[0])
     how = "; the outline is the finished edge" if asked.allowance else ""
     how += ". The ring is opened at the centre back and unrolled" if narrow else ""
-    row = max(rows, key=lambda each: each.motifs.whole)
-    step = asked.motif + (row.gap.length if row.gap else 0 * asked.motif)
+    row, gap = max(zip(rows, gaps, strict=True), key=lambda each: each[0].number.number)
+    step = asked.motif + (row.gap or ZERO)
     fitting = max(1, int((SHEET - asked.motif) / step) + 1)
-    shown = max(1, min(row.motifs.whole, fitting))
+    shown = max(1, min(row.number.number, fitting))
     sheet.pictures.extend(
         (
-            Picture("finished", sentence(f"Where the motifs come; an oval stands for each{how}."),
-                    finished, True),
-            Picture("placement", sentence("A few motifs, printed at true scale to trace."),
-                    few_motifs(motif, row.gap, min(shown, 3), at_scale=False),
-                    sheet=few_motifs(motif, row.gap, shown, at_scale=True)),
+            Picture(
+                "finished",
+                sentence(f"Where the motifs come; an oval stands for each{how}."),
+                finished,
+                True,
+            ),
+            Picture(
+                "placement",
+                sentence("A few motifs, printed at true scale to trace."),
+                few_motifs(motif, gap, min(shown, 3), at_scale=False),
+                sheet=few_motifs(motif, gap, shown, at_scale=True),
+            ),
         )
-    )  # fmt: skip
+    )
+
+
+def _add_base_line(sheet: Worksheet, *, raw: bool) -> None:
+    """The lines that the motifs stand on, from the edge that is there to measure from."""
+    if not raw:
+        sheet.step(
+            "Press the edge. Baste a line {above} from it, on which all motifs stand, and another "
+            "at the height of their centres, {centre_line} from the edge."
+        )
+        return
+    sheet.step(
+        "Press the edge; it is still raw, and will be finished {allowance} inside. Baste a line "
+        "{base_line} from the raw edge, on which all motifs stand, and another at the height of "
+        "their centres, {centre_line} from the raw edge.",
+    )
+
+
+def _add_corner_step(sheet: Worksheet, *, raw: bool) -> None:
+    """The squares of the corner motifs, and the centres between them."""
+    square = (
+        "In each corner mark a square of {corner} for its motif, {allowance} inside both raw edges,"
+        if raw
+        else "Mark a square of {corner} in each corner for its motif,"
+    )
+    sheet.step(
+        square + " and the centre of each side. Mark the centres of the {number} motifs between "
+        "them from the chart.",
+        "the gaps beside both corners of a side are alike.",
+    )
+
+
+def _add_tracing_step(sheet: Worksheet, *, raw: bool) -> None:
+    """Tracing the motifs from the printed sheet."""
+    inside = "{allowance} inside the raw edge" if raw else "on the edge"
+    sheet.step(
+        f"Print the sheet at its actual size. Lay a cross on a centre and its line {inside}, and "
+        "trace the motif; the ovals stand for it, so draw yours over them first."
+    )
 
 
 TECHNIQUE = RepeatedMotif

@@ -8,15 +8,17 @@ corner along both raw edges.
 from __future__ import annotations
 
 from collections.abc import Mapping
-from math import sqrt
 
+from handout_engine.amounts.angles import ROOT_OF_TWO
+from handout_engine.amounts.declaring import check, group, value
 from handout_engine.amounts.inputs import SEWING, choice, length, length_by_choice
-from handout_engine.amounts.lengths import ZERO, from_float, inches
+from handout_engine.amounts.lengths import ZERO, Length, inches
 from handout_engine.amounts.refusals import RefusalError
 from handout_engine.amounts.saying import Amount, Tape
 from handout_engine.amounts.sources import PRACTICE
-from handout_engine.amounts.values import Value
 from handout_engine.amounts.ways_out import less_than, more_than, ways
+from handout_engine.amounts.working_out import Group
+from handout_engine.working.technique import Technique
 from handout_engine.working.workings import Grain, Mark, Piece
 from handout_engine.working.worksheet import Worksheet
 
@@ -24,7 +26,47 @@ DOUBLE, SINGLE = "double", "single"
 TAPE = Tape(finest=32)
 
 
-class CornerHemInputs:
+class Mitre(Group):
+    """The lines of one mitred corner."""
+
+    def __init__(self, hemmed: CornerHemInputs) -> None:
+        """Take what is hemmed."""
+        super().__init__()
+        self.hemmed = hemmed
+
+    @check
+    def the_allowance_lies_in_the_hem(self) -> None:
+        """Refuse an allowance wider than the hem."""
+        depth, allowance = self.hemmed.hem_depth, self.hemmed.mitre_allowance
+        if allowance > depth:
+            raise RefusalError(
+                f"mitre_allowance {TAPE.say(allowance)} is wider than the hem, {TAPE.say(depth)}, "
+                f"and would be caught in the turned edge; use at most {TAPE.no_more(depth)}",
+                "mitre_allowance",
+            )
+
+    @value("mitre seam, from the raw corner along both raw edges")
+    def mitre_mark(self) -> Length:
+        """Folded under, the raw edges land on the corner of what both hems take."""
+        return 2 * self.hemmed.hem_takes
+
+    @value("mitre seam, from the corner along a turned edge")
+    def mitre_on_fold(self) -> Length:
+        """With the raw edge turned under, the hem alone is left to be mitred."""
+        return 2 * self.hemmed.hem_depth
+
+    @value("trimming line, from the raw corner along both raw edges")
+    def trim_mark(self) -> Length:
+        """The allowance lies aslant to the edges."""
+        return self.mitre_mark - ROOT_OF_TWO * self.hemmed.mitre_allowance
+
+    @value("length of the mitre seam, from the fold out")
+    def mitre_seam(self) -> Length:
+        """The diagonal of a square as wide as the hem is deep."""
+        return ROOT_OF_TWO * self.hemmed.hem_depth
+
+
+class CornerHemInputs(Technique):
     """The inputs of an article that is hemmed on sides which meet at a corner."""
 
     hem = choice(
@@ -66,87 +108,83 @@ class CornerHemInputs:
             "mitre_allowance": min(inches("1/4"), self.hem_depth / 2),
         }
 
+    @property
+    def hemmed_sides(self) -> tuple[str, ...]:
+        """The inputs that are measured from hem to hem."""
+        return ("width", "length")
 
-def note_hem_takes(sheet: Worksheet) -> Value:
-    """Note what one hem takes of the cloth; raises RefusalError when it cannot be folded so."""
-    depth, turn = sheet["hem_depth"].length, sheet["turn"].length
-    if sheet["hem"].amount == SINGLE and turn:
-        raise RefusalError(
-            f"a single hem turns nothing under, and turn says {TAPE.say(turn)}; leave turn out, or "
-            "choose the double hem",
-            "turn",
-        )
-    if turn > depth:
-        raise RefusalError(
-            f"turn {TAPE.say(turn)} is deeper than the hem itself, {TAPE.say(depth)}, and would "
-            f"reach past its outer fold; use at most {TAPE.no_more(depth)}",
-            "turn",
-        )
-    return sheet.note("hem_takes", "taken by the hem on each side", depth + turn,
-                      "{hem_depth} + {turn}" if turn else "{hem_depth}")  # fmt: skip
+    @check
+    def the_turn_lies_in_the_hem(self) -> None:
+        """Refuse a turn in a single hem, or one that is deeper than the hem."""
+        if self.hem == SINGLE and self.turn:
+            raise RefusalError(
+                f"a single hem turns nothing under, and turn says {TAPE.say(self.turn)}; leave "
+                "turn out, or choose the double hem",
+                "turn",
+            )
+        if self.turn > self.hem_depth:
+            raise RefusalError(
+                f"turn {TAPE.say(self.turn)} is deeper than the hem itself, "
+                f"{TAPE.say(self.hem_depth)}, and would reach past its outer fold; use at most "
+                f"{TAPE.no_more(self.hem_depth)}",
+                "turn",
+            )
 
+    @value("taken by the hem on each side")
+    def hem_takes(self) -> Length:
+        """The hem and what is turned under in it."""
+        return self.hem_depth + self.turn
 
-def check_room(sheet: Worksheet, *names: str) -> None:
-    """Refuse hems that would meet or cross between two opposite sides."""
-    depth, asked = sheet["hem_depth"].length, sheet.technique
-    small = [name for name in names if sheet[name].length <= 2 * depth]
-    if small:
-        least = min(sheet[name].length for name in small)
-        both = " and ".join(small)
-        way = ways(
-            less_than(asked, "hem_depth", least / 2, "hems of less than {}"),
-            more_than(asked, small[0], 2 * depth, f"more than {{}} for {both}"),
-        )
-        raise RefusalError(
-            f"two hems of {TAPE.say(depth)} leave nothing between them on {both} "
-            f"{TAPE.say(least)}; use {way}",
-            "hem_depth",
-        )
+    @value("lost to the turned edges, each way")
+    def turns_take(self) -> Length | None:
+        """What is measured once both edges are turned under; None where nothing is."""
+        return 2 * self.turn if self.turn else None
 
+    @check
+    def something_is_left_between_the_hems(self) -> None:
+        """Refuse hems that would meet or cross between two opposite sides."""
+        sides = {name: self.inputs[name].length for name in self.hemmed_sides}
+        small = [name for name, side in sides.items() if side <= 2 * self.hem_depth]
+        if small:
+            shortest = min(sides[name] for name in small)
+            both = " and ".join(small)
+            way = ways(
+                less_than(self, "hem_depth", shortest / 2, "hems of less than {}"),
+                more_than(self, small[0], 2 * self.hem_depth, f"more than {{}} for {both}"),
+            )
+            raise RefusalError(
+                f"two hems of {TAPE.say(self.hem_depth)} leave nothing between them on {both} "
+                f"{TAPE.say(shortest)}; use {way}",
+                "hem_depth",
+            )
 
-def note_mitre(sheet: Worksheet) -> None:
-    """Note the mitre's lines; raises RefusalError for an allowance wider than the hem."""
-    depth, allowance = sheet["hem_depth"].length, sheet["mitre_allowance"].length
-    if allowance > depth:
-        raise RefusalError(
-            f"mitre_allowance {TAPE.say(allowance)} is wider than the hem, {TAPE.say(depth)}, and "
-            f"would be caught in the turned edge; use at most {TAPE.no_more(depth)}",
-            "mitre_allowance",
-        )
-    takes = sheet["hem_takes"].length
-    sheet.note("mitre_mark", "mitre seam, from the raw corner along both raw edges", 2 * takes,
-               "2 × {hem_takes}")  # fmt: skip
-    sheet.note("mitre_on_fold", "mitre seam, from the corner along a turned edge", 2 * depth,
-               "2 × {hem_depth}")  # fmt: skip
-    sheet.note("trim_mark", "trimming line, from the raw corner along both raw edges",
-               from_float(float(2 * takes) - sqrt(2) * float(allowance)),
-               "{mitre_mark} - √(2) × {mitre_allowance}")  # fmt: skip
-    sheet.note("mitre_seam", "length of the mitre seam, from the fold out",
-               from_float(sqrt(2) * float(depth)), "√(2) × {hem_depth}")  # fmt: skip
+    @group
+    def mitres(self) -> tuple[Mitre, ...]:
+        """One for all corners, where any is mitred."""
+        return (Mitre(self),)
 
+    @property
+    def hem_marks(self) -> tuple[Mark, ...]:
+        """The fold lines of a hem, from each raw edge that is hemmed."""
+        first = (Mark("first fold, from each hemmed edge", self.turn),) if self.turn else ()
+        return (*first, Mark("hem fold, from each hemmed edge", self.hem_takes))
 
-def hem_marks(sheet: Worksheet) -> tuple[Mark, ...]:
-    """The fold lines of a hem, from each raw edge that is hemmed."""
-    turn = sheet["turn"].length
-    first = (Mark("first fold, from each hemmed edge", turn),) if turn else ()
-    return (*first, Mark("hem fold, from each hemmed edge", sheet["hem_takes"].length))
-
-
-def article_piece(sheet: Worksheet, name: str, sides: tuple[Value, Value], number: int) -> Piece:
-    """The article as it is cut, its longer side along the selvage."""
-    width, long = sorted(sides, key=lambda side: side.length)
-    return Piece(name, "cloth", number, width, long, Grain.STRAIGHT, hem_marks(sheet))
+    def article_piece(self, sheet: Worksheet, number: int, *more: Mark) -> Piece:
+        """The article as it is cut, its longer side along the selvage."""
+        sides = sheet["cut_width"], sheet["cut_length"]
+        width, long = sorted(sides, key=lambda side: side.length)
+        marks = (*self.hem_marks, *more)
+        return Piece("article", "cloth", number, width, long, Grain.STRAIGHT, marks)
 
 
 def add_corner_steps(sheet: Worksheet) -> None:
     """Pressing the folds, sewing the four mitres and turning them."""
-    turn = sheet["turn"].length
+    turn = bool(sheet["turn"].length)
     if turn:
         sheet.step(
             "On the wrong side turn {turn} under along all four raw edges and press. Open nothing: "
             "the mitre is sewn with this turn folded in.",
-            "from turned edge to turned edge the piece has lost {both} each way.",
-            both=2 * turn,
+            "from turned edge to turned edge the piece has lost {turns_take} each way.",
         )
     else:
         sheet.step("Overcast all four raw edges without stretching them, and press.")

@@ -2,37 +2,106 @@
 
 from __future__ import annotations
 
-from fractions import Fraction
-from math import pi
-from typing import ClassVar
-
+from handout_engine.amounts.angles import arc
+from handout_engine.amounts.declaring import check, group, value
 from handout_engine.amounts.inputs import SEWING, angle, choice, length, percentage
-from handout_engine.amounts.lengths import from_float, inches
+from handout_engine.amounts.lengths import Length, inches
+from handout_engine.amounts.numbers import Ratio
 from handout_engine.amounts.refusals import RefusalError
 from handout_engine.amounts.saying import Saying, Tape
 from handout_engine.amounts.sources import PRACTICE, published
-from handout_engine.amounts.values import Value, sentence
+from handout_engine.amounts.values import sentence
 from handout_engine.amounts.ways_out import at_most, ways
+from handout_engine.amounts.working_out import Group
 from handout_engine.drawing.scene import Scene
 from handout_engine.families.edges.curved_hem_drawing import CurvedHem as Drawn
 from handout_engine.families.edges.curved_hem_drawing import flat_curve, turned_curve
 from handout_engine.families.edges.curved_hem_steps import add_sample, add_steps
 from handout_engine.working.cautions import LONG_HEM, PINS_AND_IRON
 from handout_engine.working.technique import Technique
-from handout_engine.working.workings import Chart, Picture, Seam, Supply
+from handout_engine.working.workings import Cell, Chart, Picture, Seam, Supply
 from handout_engine.working.worksheet import Worksheet
 
 EASED, FACED = "eased", "faced"
 TAPE = Tape(finest=32)
-CHARTED = ("1/4", "1/2", "1", "3/2", "2")
+CHARTED = tuple(inches(depth) for depth in ("1/4", "1/2", "1", "3/2", "2"))
+
+
+class Eased(Group):
+    """What a turned-up hem has too much of, and loses by easing."""
+
+    def __init__(self, curve: CurvedHem) -> None:
+        """Take the hem."""
+        super().__init__()
+        self.curve = curve
+
+    @value("hem's inner edge, before it is turned up")
+    def inner_fold(self) -> Length:
+        """It lies outside the finished edge, on a larger circle."""
+        return self.curve.edge + self.curve.for_the_depth
+
+    @value("excess to ease in")
+    def excess(self) -> Length:
+        """Turned up, the larger circle lies on a smaller one."""
+        return self.inner_fold - self.curve.line_lies
+
+    @value("excess in each quarter")
+    def quarter_excess(self) -> Length:
+        """What lies between two quarter marks."""
+        return self.excess / 4
+
+    @value("share that is eased in", saying=Saying.PERCENT)
+    def ease_share(self) -> Ratio:
+        """What is held against the most that the cloth takes."""
+        return self.excess / self.curve.line_lies
+
+    @check
+    def the_cloth_takes_it(self) -> None:
+        """Refuse more than goes in without pleats."""
+        curve, most = self.curve, self.curve.most_ease
+        if self.ease_share <= most:
+            return
+        deepest = most * curve.edge / (curve.edge_of_radius * (2 + most))
+        shallower = at_most(curve, "hem_depth", deepest, "a hem of at most {}")
+        raise RefusalError(
+            f"hem_depth {TAPE.say(curve.hem_depth)} on this curve leaves "
+            f"{TAPE.say(self.ease_share, Saying.PERCENT)} to ease in, more than most_ease "
+            f"{TAPE.say(most, Saying.PERCENT)}; use "
+            f"{ways(shallower, 'a faced hem', 'a rolled one')}",
+            "hem_depth",
+        )
+
+
+class BiasFacing(Group):
+    """What the upper edge of a bias strip has too much of, and loses under the iron."""
+
+    def __init__(self, curve: CurvedHem) -> None:
+        """Take the hem."""
+        super().__init__()
+        self.curve = curve
+
+    @value("what the strip's upper edge must lose")
+    def excess(self) -> Length:
+        """The strip is as long as the finished edge, and lies on a smaller circle."""
+        return self.curve.for_the_depth
+
+    @value("loss in each quarter")
+    def quarter_excess(self) -> Length:
+        """What lies between two quarter marks."""
+        return self.excess / 4
+
+    @value("share that the strip's upper edge loses", saying=Saying.PERCENT)
+    def ease_share(self) -> Ratio:
+        """Bias takes more of it than straight cloth does."""
+        return self.excess / self.curve.line_lies
 
 
 class CurvedHem(Technique):
     """A hem round a flared or circular skirt."""
 
-    title: ClassVar[str] = "Curved hem"
-    family: ClassVar[str] = "edges"
-    summary: ClassVar[str] = (
+    title = "Curved hem"
+    family = "edges"
+    summary = (
         "How much longer the raw edge of a flared or circular hem is than the line it lies on, and "
         "whether it can be eased in or wants a facing."
     )
@@ -94,159 +163,134 @@ class CurvedHem(Technique):
         basis=PRACTICE,
     )
 
-    def whole(self) -> Worksheet:
-        """Lengths of all lines, the excess, and how it goes in; raises RefusalError."""
-        sheet = Worksheet(technique=self)
-        _check_depth(sheet, self)
-        _note_lines(sheet, self)
-        if self.finish == FACED:
-            _note_facing(sheet, self)
-        else:
-            _note_excess(sheet, self)
-        sheet.charts.append(_chart(self))
+    @property
+    def faced(self) -> bool:
+        """Whether a bias strip is sewn on."""
+        return self.finish != EASED
+
+    @value("edge for each length of its radius")
+    def edge_of_radius(self) -> Ratio:
+        """That of an arc as wide as the edge turns."""
+        return arc(self.turning)
+
+    @value("radius of the curve at the finished edge")
+    def radius(self) -> Length:
+        """That of a circle with such an edge; several pieces lie on it one after the other."""
+        return self.edge / self.edge_of_radius
+
+    @check
+    def the_hem_lies_on_its_curve(self) -> None:
+        """Refuse a hem that comes near the centre of its circle."""
+        if 2 * self.hem_depth > self.radius:
+            most = at_most(self, "hem_depth", self.radius / 2)
+            raise RefusalError(
+                f"hem_depth {TAPE.say(self.hem_depth)} is more than half of the radius of the "
+                f"curve, {TAPE.say(self.radius)}; use {ways(most, 'a wider curve')}",
+                "hem_depth",
+            )
+
+    @check
+    def the_turn_lies_in_the_hem(self) -> None:
+        """Refuse a turn deeper than the hem it lies in."""
+        if self.turn > self.hem_depth:
+            raise RefusalError(
+                f"turn {TAPE.say(self.turn)} is deeper than the hem, {TAPE.say(self.hem_depth)}; "
+                f"use {ways(at_most(self, 'turn', self.hem_depth), 'a deeper hem')}",
+                "turn",
+            )
+
+    @value("change of length over the depth of the hem")
+    def for_the_depth(self) -> Length:
+        """An edge so much nearer to the centre is so much shorter."""
+        return self.hem_depth * self.edge_of_radius
+
+    @value("line on which the hem's inner edge lies")
+    def line_lies(self) -> Length:
+        """It lies inside the finished edge, on a smaller circle."""
+        return self.edge - self.for_the_depth
+
+    @value("hem allowance")
+    def hem_allowance(self) -> Length:
+        """What is left below the finished edge: of a faced one, its seam."""
+        return self.facing_seam if self.faced else self.hem_depth + self.turn
+
+    @value("bias strip, cut width")
+    def facing_width(self) -> Length | None:
+        """Its seam, what it covers, and its upper edge turned under."""
+        return self.facing_seam + self.hem_depth + self.turn if self.faced else None
+
+    @value("bias strip, joined length", saying=Saying.UP, finishes="edge")
+    def facing_length(self) -> Length | None:
+        """Once round, and what joins its ends."""
+        return self.edge + self.facing_overlap if self.faced else None
+
+    @group
+    def loses(self) -> Eased | BiasFacing:
+        """What goes in, of the hem itself or of its facing."""
+        return BiasFacing(self) if self.faced else Eased(self)
+
+    def cut(self, sheet: Worksheet) -> None:
+        """The seam, and what hems of other depths would leave to ease in."""
+        name = "facing of the lower edge" if self.faced else "hem of the lower edge"
+        sheet.seams.append(Seam(name, self.hem_allowance))
+        rows = tuple(map(self._charted, self._charted_depths()))
+        sheet.charts.append(
+            Chart("Turned-up hems on this edge", ("Depth", "Excess", "Share"), rows)
+        )
+
+    def _charted_depths(self) -> list[Length]:
+        """Those whose inner edge would be shorter than nothing are left out, if any is left."""
+        fitting = [each for each in CHARTED if 2 * each * self.edge_of_radius < self.edge]
+        return fitting or [self.hem_depth]
+
+    def _charted(self, depth: Length) -> tuple[Cell, ...]:
+        excess = 2 * depth * self.edge_of_radius
+        if excess >= self.edge:
+            return depth, excess, sentence("too much")
+        share = 100 * (excess / (self.edge - depth * self.edge_of_radius))
+        return depth, excess, sentence("{share} %", share=share)
+
+    def sew(self, sheet: Worksheet) -> None:
+        """From the hanging skirt to the pressed hem."""
         sheet.have("fine thread to match", "a fine needle for the cloth", "a hem gauge")
-        if self.finish == FACED:
+        if self.faced:
             sheet.supplies.append(Supply("bias strip", sheet["facing_length"]))
         sheet.cautions.extend((PINS_AND_IRON, LONG_HEM))
         add_sample(sheet)
-        add_steps(sheet, self.finish == FACED)
-        _draw(sheet, self)
-        return sheet
+        add_steps(sheet, self.faced)
 
-
-def _turned(curve: CurvedHem) -> float:
-    """The turning as the length of an arc of radius 1."""
-    return float(curve.turning) * pi / 180
-
-
-def _check_depth(sheet: Worksheet, curve: CurvedHem) -> None:
-    """Note the radius; refuse a hem that reaches past the centre of its circle."""
-    radius = sheet.note("radius", "radius of the curve at the finished edge",
-                        from_float(float(curve.edge) / _turned(curve)),
-                        "{edge} × 180 / ({turning} × π)")  # fmt: skip
-    if curve.hem_depth * 2 > radius.length:
-        raise RefusalError(
-            f"hem_depth {TAPE.say(curve.hem_depth)} is more than half of the radius of the curve, "
-            f"{TAPE.say(radius.amount)}; use "
-            f"{ways(at_most(curve, 'hem_depth', radius.length / 2), 'a wider curve')}",
-            "hem_depth",
+    def draw(self, sheet: Worksheet) -> None:
+        """A part of the hem finished, and the same part flat."""
+        turn = sheet["turn"] if self.turn and not self.faced else None
+        turning, takes = float(self.turning), float(self.hem_allowance)
+        hem = Drawn(sheet["radius"], sheet["hem_depth"], turn, turning, takes, self.faced)
+        finished = Scene(
+            sentence("A part of the finished hem"),
+            sheet.sentence("Hem {hem_depth} deep on a curve of radius {radius}."),
+            turned_curve(hem),
+            tallest=200.0,
         )
-    if curve.turn > curve.hem_depth:
-        raise RefusalError(
-            f"turn {TAPE.say(curve.turn)} is deeper than the hem, {TAPE.say(curve.hem_depth)}; use "
-            f"{ways(at_most(curve, 'turn', curve.hem_depth), 'a deeper hem')}",
-            "turn",
+        how = "; the facing is tinted." if self.faced else ", with its fullness eased in."
+        caption = "A part of the finished hem, wrong side up" + how
+        sheet.pictures.append(Picture("finished", sentence(caption), finished, True))
+        flat = Scene(
+            sentence("The same part, flat"),
+            sheet.sentence(
+                "The facing's upper edge has to lose {excess}."
+                if self.faced
+                else "The hem's inner edge is {excess} longer than the line it will lie on."
+            ),
+            flat_curve(hem, sheet["excess"]),
+            tallest=200.0,
         )
-
-
-def _note_lines(sheet: Worksheet, curve: CurvedHem) -> None:
-    by = sheet.note("for_the_depth", "change of length over the depth of the hem",
-                    from_float(float(curve.hem_depth) * _turned(curve)),
-                    "{hem_depth} × π × {turning} / 180")  # fmt: skip
-    sheet.note("line_lies", "line on which the hem's inner edge lies", curve.edge - by.length,
-               "{edge} - {for_the_depth}")  # fmt: skip
-
-
-def _note_excess(sheet: Worksheet, curve: CurvedHem) -> None:
-    """Note the hem's own edge and its excess; raises RefusalError when it cannot be eased in."""
-    by = sheet["for_the_depth"].length
-    inner = sheet.note("inner_fold", "hem's inner edge, before it is turned up", curve.edge + by,
-                       "{edge} + {for_the_depth}")  # fmt: skip
-    takes = sheet.note("hem_allowance", "hem allowance", curve.hem_depth + curve.turn,
-                       "{hem_depth} + {turn}" if curve.turn else "{hem_depth}")  # fmt: skip
-    excess = sheet.note("excess", "excess to ease in", inner.length - sheet["line_lies"].length,
-                        "{inner_fold} - {line_lies}")  # fmt: skip
-    sheet.note("quarter_excess", "excess in each quarter", excess.length / 4, "{excess} / 4")
-    share = sheet.note("ease_share", "share that is eased in",
-                       excess.length / sheet["line_lies"].length, "{excess} / {line_lies}",
-                       saying=Saying.PERCENT)  # fmt: skip
-    sheet.seams.append(Seam("hem of the lower edge", takes.length))
-    assert isinstance(share.amount, Fraction)
-    if share.amount > curve.most_ease:
-        _refuse(curve, share.amount)
-
-
-def _refuse(curve: CurvedHem, share: Fraction) -> None:
-    turned = _turned(curve)
-    most = from_float(
-        float(curve.most_ease * curve.edge.mm) / (turned * float(2 + curve.most_ease))
-    )
-    shallower = at_most(curve, "hem_depth", most, "a hem of at most {}")
-    raise RefusalError(
-        f"hem_depth {TAPE.say(curve.hem_depth)} on this curve leaves "
-        f"{TAPE.say(share, Saying.PERCENT)} to ease in, more than most_ease "
-        f"{TAPE.say(curve.most_ease, Saying.PERCENT)}; use "
-        f"{ways(shallower, 'a faced hem', 'a rolled one')}",
-        "hem_depth",
-    )
-
-
-def _note_facing(sheet: Worksheet, curve: CurvedHem) -> None:
-    """Note the bias strip, and what its upper edge loses."""
-    sheet.note("facing_width", "bias strip, cut width",
-               curve.facing_seam + curve.hem_depth + curve.turn,
-               "{facing_seam} + {hem_depth} + {turn}")  # fmt: skip
-    sheet.note("facing_length", "bias strip, joined length", curve.edge + curve.facing_overlap,
-               "{edge} + {facing_overlap}", saying=Saying.UP, finishes="edge")  # fmt: skip
-    by = sheet["for_the_depth"]
-    sheet.note("excess", "what the strip's upper edge must lose", by.length, "{for_the_depth}")
-    sheet.note("quarter_excess", "loss in each quarter", by.length / 4, "{excess} / 4")
-    sheet.note("ease_share", "share that the strip's upper edge loses",
-               by.length / sheet["line_lies"].length, "{excess} / {line_lies}",
-               saying=Saying.PERCENT)  # fmt: skip
-    sheet.note("hem_allowance", "hem allowance", curve.facing_seam, "{facing_seam}")
-    sheet.seams.append(Seam("facing of the lower edge", curve.facing_seam))
-
-
-def _chart(curve: CurvedHem) -> Chart:
-    """What hems of other depths would leave to ease in on this edge."""
-    rows = []
-    for words in CHARTED:
-        by = float(inches(words)) * _turned(curve)
-        if 2 * by >= float(curve.edge):
-            continue
-        left = from_float(2 * by)
-        share = from_float(200 * by / (float(curve.edge) - by)).mm
-        rows.append((inches(words), left, sentence("{share} %", share=share)))
-    if not rows:
-        rows.append((curve.hem_depth, from_float(2 * float(curve.hem_depth) * _turned(curve)),
-                     sentence("too much")))  # fmt: skip
-    return Chart("Turned-up hems on this edge", ("Depth", "Excess", "Share"), tuple(rows))
-
-
-def _draw(sheet: Worksheet, curve: CurvedHem) -> None:
-    eased = curve.finish == EASED
-    turn: Value | None = sheet["turn"] if curve.turn and eased else None
-    hem = Drawn(sheet["radius"], sheet["hem_depth"], turn, float(curve.turning),
-                sheet["hem_allowance"].mm, not eased)  # fmt: skip
-    finished = Scene(
-        sentence("A part of the finished hem"),
-        sentence("Hem {depth} deep on a curve of radius {radius}.", depth=sheet["hem_depth"],
-                 radius=sheet["radius"]),
-        turned_curve(hem),
-        tallest=200.0,
-    )  # fmt: skip
-    sheet.pictures.append(
-        Picture("finished", sentence("A part of the finished hem, wrong side up" + (
-            ", with its fullness eased in." if eased else "; the facing is tinted.")), finished,
-            True)
-    )  # fmt: skip
-    flat = Scene(
-        sentence("The same part, flat"),
-        sentence("The hem's inner edge is {excess} longer than the line it will lie on."
-                 if eased else "The facing's upper edge has to lose {excess}.",
-                 excess=sheet["excess"]),
-        flat_curve(hem, sheet["excess"]),
-        tallest=200.0,
-    )  # fmt: skip
-    words = (
-        "The same part before it is turned up, wrong side up: folds dash-dotted, and in thin "
-        "dashes the line on which the hem's edge will lie."
-        if eased
-        else "The flat edge, wrong side up: the seam line dashed, and in thin dashes the line on "
-        "which its upper edge will lie."
-    )
-    sheet.pictures.append(Picture("flat", sentence(words), flat))
+        caption = (
+            "The flat edge, wrong side up: the seam line dashed, and in thin dashes the line on "
+            "which its upper edge will lie."
+            if self.faced
+            else "The same part before it is turned up, wrong side up: folds dash-dotted, and in "
+            "thin dashes the line on which the hem's edge will lie."
+        )
+        sheet.pictures.append(Picture("flat", sentence(caption), flat))
 
 
 TECHNIQUE = CurvedHem

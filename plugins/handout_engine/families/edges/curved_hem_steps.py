@@ -11,13 +11,15 @@ def add_sample(sheet: Worksheet) -> None:
     """A quarter of the curve, tried on a scrap."""
     sheet.sample.append(
         Step(
-            sentence("Cut a scrap with a quarter of this edge, or a part of it, and hem it as "
-                     "below."),
-            sentence("its inner edge lies flat without pleats, having lost {quarter} in a quarter "
-                     "of the edge. If it does not, make the hem shallower or face it.",
-                     quarter=sheet["quarter_excess"]),
+            sentence(
+                "Cut a scrap with a quarter of this edge, or a part of it, and hem it as below."
+            ),
+            sheet.sentence(
+                "its inner edge lies flat without pleats, having lost {quarter_excess} in a "
+                "quarter of the edge. If it does not, make the hem shallower or face it."
+            ),
         )
-    )  # fmt: skip
+    )
 
 
 def add_steps(sheet: Worksheet, faced: bool) -> None:

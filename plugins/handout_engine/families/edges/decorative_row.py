@@ -2,33 +2,18 @@
 
 from __future__ import annotations
 
-from math import floor
-from typing import ClassVar
-
+from handout_engine.amounts.declaring import check, group, value
 from handout_engine.amounts.inputs import choice, count, length
 from handout_engine.amounts.lengths import ZERO, Length
+from handout_engine.amounts.numbers import Count
 from handout_engine.amounts.refusals import RefusalError
-from handout_engine.amounts.values import Value, sentence
-from handout_engine.amounts.ways_out import just, ways
+from handout_engine.amounts.values import sentence
+from handout_engine.amounts.ways_out import ways
 from handout_engine.drawing.scene import Scene
 from handout_engine.families.edges.repeat_rows_drawing import RowStart, plain_row, row_start
-from handout_engine.families.edges.stitch_needles import (
-    NeedleInputs,
-    add_needle_supplies,
-    note_needle,
-)
-from handout_engine.shared.repeats import (
-    MOST_REPEATS,
-    TAPE,
-    Line,
-    RepeatInputs,
-    checks_chart,
-    nearest_runs,
-    note_repeats,
-    sizes_chart,
-)
+from handout_engine.families.edges.stitch_needles import NeedleInputs
+from handout_engine.shared.repeats import TAPE, FittedRepeats, RepeatInputs, Repeats, Row
 from handout_engine.working.cautions import PINS_AND_IRON
-from handout_engine.working.technique import Technique
 from handout_engine.working.workings import Picture, Step
 from handout_engine.working.worksheet import Worksheet
 
@@ -36,12 +21,55 @@ EDGE, RING = "along an edge", "round a ring"
 ADJUST, KEEP = "stretch the repeat", "keep the repeat"
 
 
-class DecorativeRow(NeedleInputs, RepeatInputs, Technique):
+class KeptRepeats(Repeats):
+    """Whole repeats as the machine sews them; what is left of an edge is left at its ends."""
+
+    @property
+    def number(self) -> Count:
+        """As many as the edge holds."""
+        return self.repeats
+
+    @property
+    def each(self) -> Length:
+        """The repeat as it is."""
+        return self.technique.repeat
+
+    @value("repeats along the {}")
+    def repeats(self) -> Count:
+        """As many as find room between the margins."""
+        return (self.row.run / self.technique.repeat).rounded_down()
+
+    @value("ten repeats along the {}")
+    def ten(self) -> Length:
+        """One alone is too short to be measured."""
+        return 10 * self.technique.repeat
+
+    @check
+    def they_fill_what_they_must(self) -> None:
+        """Refuse an edge shorter than one repeat, or a ring that is not filled."""
+        if self.fills(self.row.run + self.row.left_out):
+            return
+        named = self.sizes_that_do()
+        raise RefusalError(
+            f"edge {TAPE.say(self.row.run + self.row.left_out)} does not hold whole repeats of "
+            f"{TAPE.say(self.technique.repeat)}; use "
+            f"{ways(named and f'{named}, which needs no change', 'a stretched repeat')}",
+            "edge",
+        )
+
+    def fills(self, edge: Length) -> bool:
+        """One or more repeats do, save in a ring, which they fill whole."""
+        assert isinstance(self.technique, DecorativeRow)
+        number = (edge - self.row.left_out) / self.technique.repeat
+        return number >= 1 and (not self.technique.ring or number.number.denominator == 1)
+
+
+class DecorativeRow(NeedleInputs, RepeatInputs):
     """A row of a repeating stitch that comes out even."""
 
-    title: ClassVar[str] = "Decorative row"
-    family: ClassVar[str] = "edges"
-    summary: ClassVar[str] = (
+    title = "Decorative row"
+    family = "edges"
+    summary = (
         "A machine stitch along an edge or round a ring in whole repeats, stretched a little or "
         "centred between equal margins."
     )
@@ -76,159 +104,137 @@ class DecorativeRow(NeedleInputs, RepeatInputs, Technique):
     rows = count("how many rows", "Rows of that length, such as two for two cuffs.", 1, 50)
 
     @property
+    def ring(self) -> bool:
+        """Whether the row meets itself."""
+        return self.form != EDGE
+
+    @property
+    def kept(self) -> bool:
+        """Whether the repeats stay as the machine sews them."""
+        return self.fit != ADJUST
+
+    @property
     def ends(self) -> Length:
         """What the two margins take of the edge."""
-        return ZERO if self.form == RING else 2 * self.margin
+        return ZERO if self.ring else 2 * self.margin
 
-    def whole(self) -> Worksheet:
-        """Repeats, their size, and where the row must be on the way; raises RefusalError."""
-        sheet = Worksheet(technique=self)
-        run = _note_run(sheet, self)
-        line = Line("edge", "edge", run, self.ends)
-        if self.fit == ADJUST:
-            adjusted, start = note_repeats(sheet, line), self.ends / 2
-            margin = sheet["margin"] if self.ends else None
-        else:
-            margin = _note_kept(sheet, self, line)
-            adjusted, start = sheet["repeat"], margin.length
-        note_needle(sheet, self)
-        number = sheet["repeats_edge"].whole
-        sheet.charts.append(sizes_chart(sheet, line, "Length of the edge"))
-        sheet.charts.append(checks_chart(line, adjusted, number, ZERO))
-        add_needle_supplies(sheet, self)
+    @check
+    def the_margins_leave_some_of_the_edge(self) -> None:
+        """Refuse margins that take the whole edge."""
+        if self.ends >= self.edge:
+            raise RefusalError(
+                f"two margins of {TAPE.say(self.margin)} leave nothing of an edge "
+                f"{TAPE.say(self.edge)} long; use margins of less than "
+                f"{TAPE.no_more(self.edge / 2)}",
+                "margin",
+            )
+
+    def label_of(self, label: str) -> str:
+        """A label, with where the row runs."""
+        run = ", once round" if self.ring else " between the margins"
+        return super().label_of(label).replace("{run}", run)
+
+    @value("length to fill{run}")
+    def row_edge(self) -> Length:
+        """What whole repeats have to come out in."""
+        return self.edge - self.ends
+
+    @group
+    def row(self) -> Repeats:
+        """The repeats in one row."""
+        row = Row("edge", "edge", self.row_edge, self.ends)
+        return KeptRepeats(self, row) if self.kept else FittedRepeats(self, row)
+
+    @value("left free at each end")
+    def left_at_ends(self) -> Length | None:
+        """Of an edge whose repeats are kept, which are centred on it."""
+        return (self.edge - self.row.number * self.repeat) / 2 if self.kept else None
+
+    @value("length of the row")
+    def row_sewn(self) -> Length | None:
+        """Of kept repeats, which need not fill the edge."""
+        return self.row.number * self.repeat if self.kept else None
+
+    def cut(self, sheet: Worksheet) -> None:
+        """Nothing is cut: sizes that need no adjustment, and where the row must be."""
+        sheet.charts.append(self.row.sizes_chart("Length of the edge"))
+        sheet.charts.append(self.row.checks_chart())
+
+    def sew(self, sheet: Worksheet) -> None:
+        """From the line that is marked to the last thread end."""
+        self.add_needle_supplies(sheet)
         sheet.have("a foot with a guide along the edge", "a stabiliser that tears or washes away")
         sheet.cautions.append(PINS_AND_IRON)
-        _add_sample(sheet, self)
-        _add_steps(sheet, self, adjusted, start)
-        _draw(sheet, self, adjusted, margin if margin and margin.length else None)
-        return sheet
-
-
-def _note_run(sheet: Worksheet, row: DecorativeRow) -> Value:
-    """Note the length that the row may fill; raises RefusalError when nothing is left of it."""
-    if row.form == RING:
-        return sheet.note("row_edge", "length to fill, once round", row.edge, "{edge}")
-    if row.ends >= row.edge:
-        raise RefusalError(
-            f"two margins of {TAPE.say(row.margin)} leave nothing of an edge {TAPE.say(row.edge)} "
-            f"long; use margins of less than {TAPE.no_more(row.edge / 2)}",
-            "margin",
+        how = "see whether" if self.kept else "change the stitch length until"
+        sheet.sample.append(
+            Step(
+                sheet.sentence(
+                    f"Sew twelve repeats on a scrap with the same stabiliser, and {how} the ten in "
+                    "the middle are {ten_edge}."
+                ),
+                sheet.sentence(
+                    "ten repeats are {ten_edge}, and the scrap lies flat. If it draws in, loosen "
+                    "the thread or take a firmer stabiliser, and measure again."
+                ),
+            )
         )
-    return sheet.note("row_edge", "length to fill between the margins", row.edge - row.ends,
-                      "{edge} - 2 × {margin}")  # fmt: skip
-
-
-def _note_kept(sheet: Worksheet, row: DecorativeRow, line: Line) -> Value:
-    """Note whole repeats as the machine sews them, and the margins they leave; returns these.
-
-    Raises RefusalError for an edge shorter than one repeat, or a ring that is not filled.
-    """
-    run = line.run.length
-    number = floor(run / row.repeat)
-    if number > MOST_REPEATS:
-        raise RefusalError(
-            f"repeat {TAPE.say(row.repeat)} makes more than {MOST_REPEATS} repeats; use a longer "
-            "one", "repeat",
-        )  # fmt: skip
-    sizes = nearest_runs(run, row.repeat)
-
-    def fills(edge: Length) -> bool:
-        """Whether whole repeats fill the edge as it is said; one or more do, save in a ring."""
-        number = (edge - row.ends) / row.repeat
-        return number >= 1 and (row.form != RING or number.number.denominator == 1)
-
-    if not number or (row.form == RING and row.repeat * number != run):
-        named = " or ".join(
-            filter(None, (just(row, "edge", size + row.ends, fills) for size in sizes))
+        sheet.step(
+            "Mark the line of the row {from_edge} from the edge, and back the cloth with "
+            "stabiliser.",
+            ("once round the line is {edge}." if self.ring else "the line is {edge} long.")
+            + " If not, work this page out again with what you measure.",
         )
-        raise RefusalError(
-            f"edge {TAPE.say(row.edge)} does not hold whole repeats of {TAPE.say(row.repeat)}; use "
-            f"{ways(named and f'{named}, which needs no change', 'a stretched repeat')}",
-            "edge",
+        free = "left_at_ends" if self.kept else "margin"
+        where = "at a seam, where it is seen least" if self.ring else "at one end"
+        gap = f", {{{free}}} from it" if not self.ring and sheet[free].length else ""
+        sewn = "row_sewn" if self.kept else "row_edge"
+        sheet.step(
+            f"Mark where the row begins {where}{gap}, and every place that the chart names.",
+            f"from one end of the row to the other it is {{{sewn}}}.",
         )
-    whole = sheet.note("repeats_edge", "repeats along the edge", number,
-                       "{row_edge} / {repeat}, rounded down")  # fmt: skip
-    sheet.note("ten_edge", "ten repeats along the edge", 10 * row.repeat, "10 × {repeat}")
-    return sheet.note("left_at_ends", "left free at each end",
-                      (row.edge - row.repeat * whole.whole) / 2,
-                      "({edge} - {repeats_edge} × {repeat}) / 2")  # fmt: skip
-
-
-def _add_sample(sheet: Worksheet, row: DecorativeRow) -> None:
-    how = (
-        "Sew twelve repeats on a scrap with the same stabiliser, and change the stitch length until"
-        if row.fit == ADJUST
-        else "Sew twelve repeats on a scrap with the same stabiliser, and see whether"
-    )
-    sheet.sample.append(
-        Step(
-            sentence(how + " the ten in the middle are {ten}.", ten=sheet["ten_edge"]),
-            sentence("ten repeats are {ten}, and the scrap lies flat. If it draws in, loosen the "
-                     "thread or take a firmer stabiliser, and measure again.",
-                     ten=sheet["ten_edge"]),
+        sheet.step(
+            "Put in the {needle} needle and the foot with the guide, and begin at the start of a "
+            "repeat, with the needle down. Sew with even speed, and compare with every mark.",
+            "after ten repeats the row is {ten_edge} long.",
         )
-    )  # fmt: skip
+        sheet.step(
+            "Stop when the last repeat meets the first, needle down, and fasten with tiny stitches."
+            if self.ring
+            else "Stop at the end of the last repeat and fasten with tiny stitches.",
+            "there are {repeats_edge} whole repeats.",
+        )
+        others = " Sew the other rows alike, from the same side." if self.rows > 1 else ""
+        sheet.step(
+            "Draw the thread ends to the wrong side, take the stabiliser off, and press face down "
+            f"on a towel.{others}"
+        )
 
-
-def _add_steps(sheet: Worksheet, row: DecorativeRow, adjusted: Value, start: Length) -> None:
-    ring = row.form == RING
-    sheet.step(
-        "Mark the line of the row {from_edge} from the edge, and back the cloth with stabiliser.",
-        ("once round the line is {edge}." if ring else "the line is {edge} long.")
-        + " If not, work this page out again with what you measure.",
-    )
-    where = "at a seam, where it is seen least" if ring else "at one end"
-    gap = "" if ring or not start else ", {start} from it"
-    sheet.step(
-        f"Mark where the row begins {where}{gap}, and every place that the chart names.",
-        "from one end of the row to the other it is {run}.",
-        start=start,
-        run=adjusted.length * sheet["repeats_edge"].whole,
-    )
-    sheet.step(
-        "Put in the {needle} needle and the foot with the guide, and begin at the start of a "
-        "repeat, with the needle down. Sew with even speed, and compare with every mark.",
-        "after ten repeats the row is {ten_edge} long.",
-    )
-    end = (
-        "Stop when the last repeat meets the first, needle down, and fasten with tiny stitches."
-        if ring
-        else "Stop at the end of the last repeat and fasten with tiny stitches."
-    )
-    sheet.step(end, "there are {repeats_edge} whole repeats.")
-    sheet.step(
-        "Draw the thread ends to the wrong side, take the stabiliser off, and press face down on "
-        "a towel." + (" Sew the other rows alike, from the same side." if row.rows > 1 else "")
-    )
-
-
-def _draw(sheet: Worksheet, row: DecorativeRow, adjusted: Value, margin: Value | None) -> None:
-    number = sheet["repeats_edge"].whole
-    run = sheet["row_edge"]
-    if row.fit == KEEP:
-        run = sheet.note("row_sewn", "length of the row", adjusted.length * number,
-                         "{repeats_edge} × {repeat}")  # fmt: skip
-    whole = Scene(
-        sentence("The row"),
-        sentence("{number} repeats of {repeat}.", number=number, repeat=adjusted),
-        plain_row(run, number, adjusted, margin),
-    )
-    start = Scene(
-        sentence("The first repeats"),
-        sentence("Each is {repeat} long.", repeat=adjusted),
-        row_start(
-            RowStart(sheet["from_edge"], adjusted, None, None, row.form == EDGE and margin is None)
-        ),
-        tallest=150.0,
-    )
-    laid = "laid out flat, " if row.form == RING else ""
-    sheet.pictures.append(
-        Picture("finished", sentence(f"The whole row, {laid}a tick wherever a repeat begins, or a "
-                                     "dashed line where they are too many."), whole, True)
-    )  # fmt: skip
-    sheet.pictures.append(
-        Picture("start", sentence("Where the row begins, enlarged; the edge is at the top."), start)
-    )
+    def draw(self, sheet: Worksheet) -> None:
+        """The whole row, and its first repeats enlarged."""
+        number = self.row.number.number
+        each = sheet["repeat" if self.kept else "repeat_edge"]
+        free = sheet["left_at_ends" if self.kept else "margin"]
+        margin = free if free.length and (self.kept or not self.ring) else None
+        whole = Scene(
+            sentence("The row"),
+            sentence("{number} repeats of {repeat}.", number=number, repeat=each),
+            plain_row(sheet["row_sewn" if self.kept else "row_edge"], number, each, margin),
+        )
+        bare = margin is None and not self.ring
+        start = Scene(
+            sentence("The first repeats"),
+            sentence("Each is {repeat} long.", repeat=each),
+            row_start(RowStart(sheet["from_edge"], each, None, None, bare)),
+            tallest=150.0,
+        )
+        laid = "laid out flat, " if self.ring else ""
+        caption = (
+            f"The whole row, {laid}a tick wherever a repeat begins, or a dashed line where they "
+            "are too many."
+        )
+        sheet.pictures.append(Picture("finished", sentence(caption), whole, True))
+        caption = "Where the row begins, enlarged; the edge is at the top."
+        sheet.pictures.append(Picture("start", sentence(caption), start))
 
 
 TECHNIQUE = DecorativeRow

@@ -2,16 +2,15 @@
 
 from __future__ import annotations
 
-from typing import ClassVar
-
+from handout_engine.amounts.declaring import check, group, value
 from handout_engine.amounts.inputs import SEWING, count, length
 from handout_engine.amounts.lengths import Length
 from handout_engine.amounts.refusals import RefusalError
 from handout_engine.amounts.saying import Saying
 from handout_engine.amounts.sources import PRACTICE
-from handout_engine.amounts.values import Value, sentence
+from handout_engine.amounts.values import sentence
 from handout_engine.amounts.ways_out import less_than, ways
-from handout_engine.cloth.cloth import ClothInputs, note_cloth
+from handout_engine.cloth.cloth import ClothBought, ClothInputs
 from handout_engine.drawing.scene import Line, Scene, Shape
 from handout_engine.families.edges.hem_drawing import (
     faced_hem,
@@ -26,25 +25,21 @@ from handout_engine.families.edges.hem_measures import (
     TAPE,
     StraightHemInputs,
     depths_chart,
-    note_hem_made,
-    note_letting_down,
 )
-from handout_engine.families.edges.hem_steps import add_hem_steps, add_sample
 from handout_engine.shared.gathering_pictures import strips_picture
-from handout_engine.shared.gathering_steps import add_washing_step
+from handout_engine.shared.gathering_steps import add_washing_step, counted
 from handout_engine.shared.strips_drawing import FlatStrip, Rule
 from handout_engine.working.cautions import LONG_HEM, PINS_AND_IRON
-from handout_engine.working.technique import Technique
-from handout_engine.working.workings import Chart, Grain, Mark, Picture, Piece, Seam
+from handout_engine.working.workings import Cell, Chart, Grain, Mark, Picture, Piece, Seam, Step
 from handout_engine.working.worksheet import Worksheet
 
 
-class Hem(StraightHemInputs, ClothInputs, Technique):
+class Hem(StraightHemInputs, ClothInputs):
     """A panel with a hem along its straight lower edge."""
 
-    title: ClassVar[str] = "Hems"
-    family: ClassVar[str] = "edges"
-    summary: ClassVar[str] = (
+    title = "Hems"
+    family = "edges"
+    summary = (
         "Double, single, rolled or faced: what a hem takes, where it folds, how deep it is usually "
         "made, and how much of it can be let down."
     )
@@ -76,124 +71,213 @@ class Hem(StraightHemInputs, ClothInputs, Technique):
         basis=PRACTICE,
     )
 
-    def whole(self) -> Worksheet:
-        """Allowance, cut size, folds, what can be let down, steps; raises RefusalError."""
-        sheet = Worksheet(technique=self)
-        allowance = note_hem_made(sheet, self)
-        _check_length(sheet, self)
-        grows = note_letting_down(sheet, self, allowance)
-        rules = _note_cut(sheet, self, allowance)
-        _add_pieces(sheet, self, rules)
+    @check
+    def some_of_the_panel_is_left(self) -> None:
+        """Refuse a hem as deep as the panel is long."""
+        field, deep = ("roll", self.roll) if self.hem_made is None else ("hem_depth", self.hem_made)
+        if deep >= self.finished_length:
+            most = self.finished_length - (deep - self.inputs[field].length)
+            raise RefusalError(
+                f"a hem of {TAPE.say(deep)} is as deep as the panel is long, "
+                f"{TAPE.say(self.finished_length)}; use "
+                f"{ways(less_than(self, field, most), 'a longer panel')}",
+                field,
+            )
+
+    @value("panel, cut from top to bottom")
+    def panel_cut_length(self) -> Length:
+        """What shows, and what seam and hem take."""
+        return self.top_allowance + self.finished_length + self.hem_allowance
+
+    @value("panel, cut from side to side", saying=Saying.UP)
+    def panel_cut_width(self) -> Length:
+        """A seam at each side."""
+        return self.width + 2 * self.side_allowance
+
+    @value("finished edge, from the upper raw edge")
+    def edge_line(self) -> Length:
+        """Where the panel is folded, or its facing sewn on."""
+        return self.top_allowance + self.finished_length
+
+    @value("turned edge, from the upper raw edge")
+    def turn_line(self) -> Length | None:
+        """The first fold of a double hem."""
+        return None if self.hem != DOUBLE else self.panel_cut_length - self.turn
+
+    @value("facing, cut width")
+    def facing_cut_width(self) -> Length | None:
+        """Its seam, what it covers, and its upper edge turned under."""
+        if self.hem_made is None or self.hem != FACED:
+            return None
+        return self.facing_seam + self.hem_made + self.turn
+
+    @value("length with its growth let down")
+    def length_grown(self) -> Length | None:
+        """What the child grows into first."""
+        return self.finished_length + self.growth if self.growth and self.most_let_down else None
+
+    @value("length with all let down")
+    def length_let_down(self) -> Length | None:
+        """The longest that it can be made."""
+        return self.finished_length + self.most_let_down if self.most_let_down else None
+
+    @group
+    def cloth_bought(self) -> ClothBought:
+        """The cloth of panels and facings."""
+        return ClothBought(self, "cloth")
+
+    @property
+    def ruled(self) -> list[tuple[Line, str]]:
+        """The lines that are marked on the flat panel, by kind and name."""
+        edge = (Line.STITCH if self.hem == FACED else Line.FOLD, "edge_line")
+        return [edge, (Line.FOLD, "turn_line")] if self.hem == DOUBLE else [edge]
+
+    def cut(self, sheet: Worksheet) -> None:
+        """The panels and their facings; how deep hems are, and how far this one can be let down."""
+        number, wide = self.make.number, sheet["panel_cut_width"]
+        lines = [sheet[name] for _, name in self.ruled]
+        marks = tuple(Mark(line.label, line.length) for line in lines)
+        long = sheet["panel_cut_length"]
+        sheet.pieces.append(Piece("panel", "cloth", number, long, wide, Grain.CROSS, marks))
+        if self.hem == FACED:
+            deep, seam = sheet["facing_cut_width"], (Mark("seam line", self.facing_seam),)
+            sheet.pieces.append(Piece("facing", "cloth", number, deep, wide, Grain.CROSS, seam))
         sheet.charts.append(depths_chart())
-        if grows:
-            sheet.charts.append(_growth_chart(sheet, self))
+        if self.most_let_down:
+            sheet.charts.append(self._growth_chart())
         sheet.seams.append(Seam("side seams", self.side_allowance))
+
+    def _growth_chart(self) -> Chart:
+        rows: list[tuple[Cell, ...]] = [("now", self.finished_length, self.hem_made)]
+        if self.growth:
+            rows.append(("growth let down", self.length_grown, self.hem_depth))
+        rows.append(("all let down", self.length_let_down, self.least_turn))
+        return Chart("Length as the hem is let down", ("Hem", "Length", "Hem left"), tuple(rows))
+
+    def sew(self, sheet: Worksheet) -> None:
+        """From a scrap to the pressed hem, and how it is let down later."""
         sheet.have("fine thread to match", "a fine needle for the cloth", "a hem gauge")
         sheet.cautions.extend((PINS_AND_IRON, LONG_HEM))
-        add_sample(sheet)
+        rolled = self.hem == ROLLED
+        deep = "roll" if rolled else "hem_made"
+        sheet.sample.append(
+            Step(
+                sheet.sentence(
+                    "On a scrap of the same cloth, as long as your hand, sew this hem "
+                    f"{{{deep}}} deep, wash it and press it."
+                ),
+                sentence(
+                    "the roll is even and no thicker than a cord. If it will not roll, trim less "
+                    "or more."
+                    if rolled
+                    else "no ridge shows on the right side, and the scrap hangs without stiffness. "
+                    "If a ridge shows, overcast the raw edge instead of turning it under."
+                ),
+            )
+        )
         add_washing_step(sheet)
-        add_hem_steps(sheet, grows)
-        _draw(sheet, self, rules)
-        return sheet
-
-
-def _check_length(sheet: Worksheet, hem: Hem) -> None:
-    field, deep = "hem_depth", sheet["hem_made"].length if hem.hem != ROLLED else hem.roll
-    if hem.hem == ROLLED:
-        field = "roll"
-    if deep >= hem.finished_length:
-        most = hem.finished_length - (deep - sheet[field].length)
-        raise RefusalError(
-            f"a hem of {TAPE.say(deep)} is as deep as the panel is long, "
-            f"{TAPE.say(hem.finished_length)}; use "
-            f"{ways(less_than(hem, field, most), 'a longer panel')}",
-            field,
+        sheet.step(
+            f"Cut {counted(sheet, 'panel')} "
+            "{panel_cut_length} from top to bottom and {panel_cut_width} from side to side. Join "
+            "the side seams, and trim their allowances to half within the hem.",
+            "the lower edge is level: from the upper raw edge it is {panel_cut_length} everywhere.",
         )
+        if rolled:
+            _add_rolled(sheet)
+        elif self.hem == FACED:
+            _add_faced(sheet)
+        else:
+            _add_turned(sheet, self.hem == DOUBLE)
+        if self.most_let_down:
+            sheet.step(
+                "Later, to let it down: draw the stitching out, wash and press the crease away, "
+                "and hem again. All of it adds {most_let_down}, with a double hem of {least_turn} "
+                "left."
+            )
+
+    def draw(self, sheet: Worksheet) -> None:
+        """The panel, its hem cut through, and the flat panel with its lines."""
+        rolled = self.hem == ROLLED
+        finished = Scene(
+            sentence("The hemmed panel"),
+            sheet.sentence("{width} wide and {finished_length} long."),
+            hemmed_panel(
+                sheet["width"], sheet["finished_length"], None if rolled else sheet["hem_made"]
+            ),
+        )
+        line = "its edge rolled" if rolled else "hem stitching dashed"
+        caption = f"The finished panel from its right side, {line}."
+        sheet.pictures.append(Picture("finished", sentence(caption), finished, True))
+        section = Scene(
+            sentence(f"A {self.hem} hem, cut through"),
+            sheet.sentence("It takes {hem_allowance} of the panel."),
+            self._section(sheet),
+            tallest=200.0,
+        )
+        caption = (
+            "The hem cut through, thickness enlarged; the right side of the garment is at the left."
+        )
+        if rolled:
+            caption += " At the right the same edge before it is rolled."
+        sheet.pictures.append(Picture("section", sentence(caption), section))
+        rules = [Rule(kind, sheet[name]) for kind, name in self.ruled]
+        size = sheet["panel_cut_length"], sheet["panel_cut_width"]
+        flat = FlatStrip(sentence("panel"), *size, rules)
+        sheet.pictures.append(strips_picture([flat], "The flat panel, with the lines to mark."))
+
+    def _section(self, sheet: Worksheet) -> tuple[Shape, ...]:
+        if self.hem == ROLLED:
+            return rolled_hem(sheet["roll"])
+        if self.hem == FACED:
+            return faced_hem(sheet["hem_made"], sheet["turn"], sheet["facing_seam"])
+        return turned_hem(sheet["hem_made"], sheet["turn"] if self.hem == DOUBLE else None)
 
 
-def _note_cut(sheet: Worksheet, hem: Hem, allowance: Value) -> list[Rule]:
-    """Note cut size and folds, the latter from the upper raw edge."""
-    sheet.note("panel_cut_length", "panel, cut from top to bottom",
-               hem.top_allowance + hem.finished_length + allowance.length,
-               "{top_allowance} + {finished_length} + {hem_allowance}")  # fmt: skip
-    sheet.note("panel_cut_width", "panel, cut from side to side",
-               hem.width + 2 * hem.side_allowance, "{width} + 2 × {side_allowance}",
-               saying=Saying.UP)  # fmt: skip
-    edge = sheet.note("edge_line", "finished edge, from the upper raw edge",
-                      hem.top_allowance + hem.finished_length,
-                      "{top_allowance} + {finished_length}")  # fmt: skip
-    rules = [Rule(Line.STITCH if hem.hem == FACED else Line.FOLD, edge)]
-    if hem.hem == DOUBLE:
-        first = sheet.note("turn_line", "turned edge, from the upper raw edge",
-                           sheet["panel_cut_length"].length - hem.turn,
-                           "{panel_cut_length} - {turn}")  # fmt: skip
-        rules.append(Rule(Line.FOLD, first))
-    return rules
-
-
-def _add_pieces(sheet: Worksheet, hem: Hem, rules: list[Rule]) -> None:
-    marks = tuple(Mark(rule.distance.label, rule.distance.length) for rule in rules)
-    sheet.pieces.append(
-        Piece("panel", "cloth", hem.make.number, sheet["panel_cut_length"], sheet["panel_cut_width"],
-              Grain.CROSS, marks)
-    )  # fmt: skip
-    if hem.hem == FACED:
-        width = sheet.note("facing_cut_width", "facing, cut width",
-                           hem.facing_seam + sheet["hem_made"].length + hem.turn,
-                           "{facing_seam} + {hem_made} + {turn}")  # fmt: skip
-        seam = Mark("seam line", hem.facing_seam)
-        sheet.pieces.append(
-            Piece("facing", "cloth", hem.make.number, width, sheet["panel_cut_width"], Grain.CROSS,
-                  (seam,))
-        )  # fmt: skip
-    note_cloth(sheet, "cloth", hem.cloth())
-
-
-def _growth_chart(sheet: Worksheet, hem: Hem) -> Chart:
-    most = sheet["most_let_down"].length
-    rows: list[tuple[str, Length, Length]] = [
-        ("now", hem.finished_length, sheet["hem_made"].length)
-    ]
-    if hem.growth:
-        rows.append(("growth let down", hem.finished_length + hem.growth, hem.hem_depth))
-    rows.append(("all let down", hem.finished_length + most, hem.least_turn))
-    return Chart("Length as the hem is let down", ("Hem", "Length", "Hem left"), tuple(rows))
-
-
-def _section(sheet: Worksheet, hem: Hem) -> tuple[Shape, ...]:
-    if hem.hem == ROLLED:
-        return rolled_hem(sheet["roll"])
-    if hem.hem == FACED:
-        return faced_hem(sheet["hem_made"], sheet["turn"], sheet["facing_seam"])
-    return turned_hem(sheet["hem_made"], sheet["turn"] if hem.hem == DOUBLE else None)
-
-
-def _draw(sheet: Worksheet, hem: Hem, rules: list[Rule]) -> None:
-    depth = None if hem.hem == ROLLED else sheet["hem_made"]
-    finished = Scene(
-        sentence("The hemmed panel"),
-        sentence("{width} wide and {long} long.", width=sheet["width"],
-                 long=sheet["finished_length"]),
-        hemmed_panel(sheet["width"], sheet["finished_length"], depth),
-    )  # fmt: skip
-    section = Scene(
-        sentence(f"A {hem.hem} hem, cut through"),
-        sentence("It takes {allowance} of the panel.", allowance=sheet["hem_allowance"]),
-        _section(sheet, hem),
-        tallest=200.0,
+def _add_turned(sheet: Worksheet, double: bool) -> None:
+    if double:
+        sheet.step("Turn {turn} under along the lower edge, to the wrong side, and press.")
+    else:
+        sheet.step("Overcast the lower edge without stretching it.")
+    sheet.step(
+        "Turn up {hem_made} with a gauge, press the fold lightly, and baste near the fold and near "
+        "the upper edge of the hem.",
+        "from the upper raw edge to the fold it is {edge_line}.",
     )
-    flat = FlatStrip(sentence("panel"), sheet["panel_cut_length"], sheet["panel_cut_width"], rules)
-    line = "hem stitching dashed" if hem.hem != ROLLED else "its edge rolled"
-    roll = " At the right the same edge before it is rolled." if hem.hem == ROLLED else ""
-    sheet.pictures.extend(
-        (
-            Picture("finished", sentence(f"The finished panel from its right side, {line}."),
-                    finished, True),
-            Picture("section", sentence("The hem cut through, thickness enlarged; the right side "
-                                        "of the garment is at the left." + roll), section),
-            strips_picture([flat], "The flat panel, with the lines to mark."),
-        )
-    )  # fmt: skip
+    sheet.step(
+        "Slip stitch the hem, taking one thread of the garment at a time, or stitch it by machine "
+        "close to its upper edge. Draw the basting and press.",
+        "from the upper seam line to the finished edge it is {finished_length}.",
+    )
+
+
+def _add_rolled(sheet: Worksheet) -> None:
+    sheet.step(
+        "Trim the edge clean on the thread. Run a short machine stitch {stitch_in_roll} from it, "
+        "or leave it, and roll the edge between moistened finger and thumb toward the wrong side."
+    )
+    sheet.step(
+        "Whip over the roll with small slanting stitches, the needle under it and never through "
+        "it, a finger's width at a time.",
+        "the roll has taken {roll}: from the upper seam line to its edge it is {finished_length}.",
+    )
+
+
+def _add_faced(sheet: Worksheet) -> None:
+    sheet.step(
+        "Cut {make} facings {facing_cut_width} wide, join their ends like the side seams, and "
+        "turn {turn} under along the upper edge."
+    )
+    sheet.step(
+        "Sew facing and lower edge right sides together, {facing_seam} from the raw edges. Trim "
+        "the facing's allowance to half, press both toward the facing, and stitch them to it close "
+        "to the seam.",
+        "from the upper raw edge to the seam it is {edge_line}.",
+    )
+    sheet.step(
+        "Turn the facing up inside, the seam a thread's width beyond the edge, press, and slip "
+        "stitch its upper edge.",
+        "the facing is {hem_made} deep, and the panel {finished_length} from its upper seam line.",
+    )
 
 
 TECHNIQUE = Hem

@@ -4,15 +4,15 @@ from __future__ import annotations
 
 from collections.abc import Mapping
 
+from handout_engine.amounts.declaring import check, value
 from handout_engine.amounts.inputs import SEWING, choice, length, length_by_choice
 from handout_engine.amounts.lengths import ZERO, Length, inches
 from handout_engine.amounts.refusals import RefusalError
 from handout_engine.amounts.saying import Amount, Tape
 from handout_engine.amounts.sources import PRACTICE, published
-from handout_engine.amounts.values import Value
 from handout_engine.amounts.ways_out import at_most, ways
+from handout_engine.working.technique import Technique
 from handout_engine.working.workings import Chart
-from handout_engine.working.worksheet import Worksheet
 
 DOUBLE, SINGLE, ROLLED, FACED = "double", "single", "rolled and whipped", "faced"
 TAPE = Tape(finest=32)
@@ -27,7 +27,7 @@ DEPTHS: Mapping[str, tuple[Length, Length]] = {
 """Least and greatest depth by the cut of the skirt (Oregon State 4-H, L-87)."""
 
 
-class StraightHemInputs:
+class StraightHemInputs(Technique):
     """The inputs of a hem along a straight lower edge."""
 
     hem = choice(
@@ -93,42 +93,60 @@ class StraightHemInputs:
         """The published depth for the cut of the skirt."""
         return {"hem_depth": DEPTHS[self.skirt][0]}
 
+    @property
+    def turned_up(self) -> bool:
+        """Whether the panel itself is turned up."""
+        return str(self.hem) in (DOUBLE, SINGLE)
 
-def note_hem_made(sheet: Worksheet, inputs: StraightHemInputs) -> Value:
-    """Note what the hem takes of the panel; raises RefusalError where it cannot be folded."""
-    if inputs.hem in (ROLLED, FACED) and inputs.growth:
-        raise RefusalError(
-            f"a {inputs.hem} hem holds no growth to let down; use a double or single hem, or a "
-            "growth tuck above it",
-            "growth",
-        )
-    if inputs.hem == ROLLED:
-        return sheet.note("hem_allowance", "hem allowance", inputs.roll, "{roll}")
-    made = sheet.note("hem_made", "hem as it is folded now", inputs.hem_depth + inputs.growth,
-                      "{hem_depth} + {growth}")  # fmt: skip
-    if inputs.hem != SINGLE and inputs.turn > made.length:
-        raise RefusalError(
-            f"turn {TAPE.say(inputs.turn)} is deeper than the hem, {TAPE.say(made.amount)}; use "
-            f"{ways(at_most(inputs, 'turn', made.length), 'a deeper or a single hem')}",
-            "turn",
-        )
-    if inputs.hem == FACED:
-        return sheet.note("hem_allowance", "hem allowance", inputs.facing_seam, "{facing_seam}")
-    turn = inputs.turn if inputs.hem == DOUBLE else ZERO
-    return sheet.note("hem_allowance", "hem allowance", made.length + turn,
-                      "{hem_made} + {turn}" if turn else "{hem_made}")  # fmt: skip
+    @check
+    def what_is_to_grow_can_be_let_down(self) -> None:
+        """Refuse growth in a hem that holds none."""
+        if self.growth and not self.turned_up:
+            raise RefusalError(
+                f"a {self.hem} hem holds no growth to let down; use a double or single hem, or a "
+                "growth tuck above it",
+                "growth",
+            )
 
+    @value("hem as it is folded now")
+    def hem_made(self) -> Length | None:
+        """The hem and what is let into it; a rolled one is not folded."""
+        return self.hem_depth + self.growth if self.hem != ROLLED else None
 
-def note_letting_down(sheet: Worksheet, inputs: StraightHemInputs, allowance: Value) -> bool:
-    """Note how much a turned hem can be let down; returns whether there is anything."""
-    if inputs.hem in (ROLLED, FACED):
-        return False
-    most = allowance.length - 2 * inputs.least_turn
-    if most <= ZERO:
-        return False
-    sheet.note("most_let_down", "most that can be let down, leaving the least hem", most,
-               "{hem_allowance} - 2 × {least_turn}")  # fmt: skip
-    return True
+    @check
+    def the_turn_lies_in_the_hem(self) -> None:
+        """Refuse a turn deeper than the hem it lies in."""
+        if self.hem == SINGLE or self.hem_made is None:
+            return
+        if self.turn > self.hem_made:
+            most = at_most(self, "turn", self.hem_made)
+            raise RefusalError(
+                f"turn {TAPE.say(self.turn)} is deeper than the hem, {TAPE.say(self.hem_made)}; "
+                f"use {ways(most, 'a deeper or a single hem')}",
+                "turn",
+            )
+
+    @value("hem allowance")
+    def hem_allowance(self) -> Length:
+        """What the hem takes of the panel: a facing only its seam."""
+        if self.hem_made is None:
+            return self.roll
+        if self.hem == FACED:
+            return self.facing_seam
+        return self.hem_made + self.turn if self.hem == DOUBLE else self.hem_made
+
+    @value("most that can be let down, leaving the least hem")
+    def most_let_down(self) -> Length | None:
+        """Of a turned hem: all but both turns of a narrow one; None where that is nothing."""
+        if not self.turned_up:
+            return None
+        most = self.hem_allowance - 2 * self.least_turn
+        return most if most > ZERO else None
+
+    @value("stitching before it is rolled, from the edge")
+    def stitch_in_roll(self) -> Length | None:
+        """It lies in the middle of what the roll takes."""
+        return None if self.hem != ROLLED else self.roll / 2
 
 
 def depths_chart() -> Chart:

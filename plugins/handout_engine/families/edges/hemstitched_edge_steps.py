@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-from handout_engine.amounts.values import sentence
 from handout_engine.families.edges.corner_hems import add_corner_steps
 from handout_engine.shared.gathering_steps import add_washing_step
 from handout_engine.working.workings import Step
@@ -11,24 +10,25 @@ from handout_engine.working.worksheet import Worksheet
 
 def add_sample(sheet: Worksheet) -> None:
     """The trial that measures one repeat, and the setting that adjusts it."""
-    ten = sheet.note("ten_repeats", "ten repeats as the machine sews them",
-                     sheet["repeat"].length * 10, "10 × {repeat}")  # fmt: skip
     sheet.sample.append(
         Step(
-            sentence("Starch two layers of the same cloth, folded as in the hem, and sew twelve "
-                     "repeats along the fold with the {needle} needle. Measure the ten in the "
-                     "middle.", needle=sheet["needle"]),
-            sentence("ten repeats are {ten}. If not, write a tenth of what you measured as the "
-                     "repeat, and work this page out again.", ten=ten),
-        )
-    )  # fmt: skip
-    sheet.sample.append(
-        Step(
-            sentence(
-                "Now change the stitch length, a little at a time, until ten repeats along "
-                "the width come out as this page needs them, and note the setting."
+            sheet.sentence(
+                "Starch two layers of the same cloth, folded as in the hem, and sew twelve repeats "
+                "along the fold with the {needle} needle. Measure the ten in the middle."
             ),
-            sentence("ten repeats are {ten}.", ten=sheet["ten_width"]),
+            sheet.sentence(
+                "ten repeats are {ten_repeats}. If not, write a tenth of what you measured as the "
+                "repeat, and work this page out again."
+            ),
+        )
+    )
+    sheet.sample.append(
+        Step(
+            sheet.sentence(
+                "Now change the stitch length, a little at a time, until ten repeats along the "
+                "width come out as this page needs them, and note the setting."
+            ),
+            sheet.sentence("ten repeats are {ten_width}."),
         )
     )
 
@@ -92,11 +92,12 @@ def _add_row_steps(sheet: Worksheet, towel: bool) -> None:
         return
     sheet.step(
         "Put in the {needle} needle and the foot whose guide runs along the fold. Begin at a "
-        "corner, right side up, with the adjusted setting, and sew along the width." + holes
+        "corner, right side up, with the adjusted setting, and sew along the width."
+        + holes
         + " Help neither by pushing nor by pulling.",
         "after ten repeats the row is {ten_width} long; at the next corner it has "
         "{repeats_width} repeats.",
-    )  # fmt: skip
+    )
     corner = (
         "Sew the corner's own stitch over {corner_unit}, then turn with the needle down"
         if sheet["corner_unit"].length

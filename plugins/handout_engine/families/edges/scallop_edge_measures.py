@@ -6,25 +6,23 @@ rise of half the chord it is a half circle, and neighbours meet in a slit of no 
 
 from __future__ import annotations
 
-from fractions import Fraction
-from math import asin, pi
-
+from handout_engine.amounts.angles import Angle, angle_of_sine, arc
+from handout_engine.amounts.declaring import check, value
 from handout_engine.amounts.inputs import SEWING, choice, count, length, optional_length, ratio
-from handout_engine.amounts.lengths import ZERO, Length, from_float
+from handout_engine.amounts.lengths import Length
 from handout_engine.amounts.refusals import RefusalError
-from handout_engine.amounts.saying import Saying, Tape
-from handout_engine.amounts.sources import GIVEN, PRACTICE
-from handout_engine.amounts.values import Value
+from handout_engine.amounts.saying import Tape
+from handout_engine.amounts.sources import PRACTICE
 from handout_engine.amounts.ways_out import at_least, at_most, less_than, ways
+from handout_engine.working.technique import Technique
 from handout_engine.working.workings import Chart
-from handout_engine.working.worksheet import Worksheet
 
 STRAIGHT, RING = "straight edge", "round a hem"
 FACED, SATIN = "faced and turned", "satin stitched"
 TAPE = Tape(finest=32)
 
 
-class ScallopInputs:
+class ScallopInputs(Technique):
     """The inputs of an edge that is divided into scallops."""
 
     form = choice("edge", "Open, with two ends, or closed round a hem or a sleeve.", STRAIGHT, RING)
@@ -70,103 +68,117 @@ class ScallopInputs:
         basis=PRACTICE,
     )
 
+    @property
+    def ring(self) -> bool:
+        """Whether the last scallop meets the first."""
+        return self.form != STRAIGHT
 
-def note_scallops(sheet: Worksheet, inputs: ScallopInputs) -> None:
-    """Note chord, rise, radius and arc; raises RefusalError for scallops that cannot be sewn."""
-    pitch = sheet.note("pitch", "from one scallop to the next", inputs.edge / inputs.scallops,
-                       "{edge} / {scallops}")  # fmt: skip
-    if inputs.gap >= pitch.length:
-        raise RefusalError(
-            f"gap {TAPE.say(inputs.gap)} leaves nothing of the {TAPE.say(pitch.amount)} from one "
-            f"scallop to the next; use "
-            f"{ways(less_than(inputs, 'gap', pitch.length), 'fewer scallops')}",
-            "gap",
-        )
-    chord = sheet.note("chord", "chord of one scallop", pitch.length - inputs.gap,
-                       "{pitch} - {gap}")  # fmt: skip
-    rise = _note_rise(sheet, inputs, chord)
-    _note_arc(sheet, chord, rise)
-    if inputs.finish == FACED:
-        _check_turning(inputs, chord, rise)
-    _check_neighbours(sheet, inputs, chord, rise)
-    sheet.note("outline", "length along all scallops, for piping or a trim",
-               (sheet["arc"].length + inputs.gap) * inputs.scallops,
-               "{scallops} × ({arc} + {gap})")  # fmt: skip
+    @property
+    def faced(self) -> bool:
+        """Whether the scallops are turned with a facing."""
+        return self.finish != SATIN
 
+    @value("from one scallop to the next")
+    def pitch(self) -> Length:
+        """An equal share of the edge."""
+        return self.edge / self.scallops
 
-def _note_rise(sheet: Worksheet, inputs: ScallopInputs, chord: Value) -> Value:
-    label = "rise of one scallop"
-    if inputs.rise is None:
-        return sheet.note("scallop_rise", label, chord.length * 3 / 10, "3 × {chord} / 10",
-                          basis=PRACTICE)  # fmt: skip
-    return sheet.note("scallop_rise", label, inputs.rise, "", basis=GIVEN)
+    @check
+    def the_gap_leaves_a_scallop(self) -> None:
+        """Refuse a gap as wide as all that a scallop has."""
+        if self.gap >= self.pitch:
+            raise RefusalError(
+                f"gap {TAPE.say(self.gap)} leaves nothing of the {TAPE.say(self.pitch)} from one "
+                f"scallop to the next; use "
+                f"{ways(less_than(self, 'gap', self.pitch), 'fewer scallops')}",
+                "gap",
+            )
 
+    @value("chord of one scallop")
+    def chord(self) -> Length:
+        """From foot to foot, along the foot line."""
+        self.the_gap_leaves_a_scallop()
+        return self.pitch - self.gap
 
-def _note_arc(sheet: Worksheet, chord: Value, rise: Value) -> None:
-    """Note radius, half angle and arc length of a scallop."""
-    c, h = chord.length.mm, rise.length.mm
-    radius = sheet.note("radius", "radius of one scallop", Length((c * c / 4 + h * h) / (2 * h)),
-                        "({chord} × {chord} / 4 + {rise} × {rise}) / (2 × {rise})",
-                        rise=rise)  # fmt: skip
-    half = asin(float(c / (2 * radius.length.mm)))
-    words = "arcsin({chord} / (2 × {radius}))"
-    if 2 * h > c:
-        half, words = pi - half, f"180 - {words}"
-    sheet.note("half_angle", "half of the angle of its arc",
-               Fraction(round(half * 180 / pi * 10**9), 10**9), words,
-               saying=Saying.DEGREES)  # fmt: skip
-    sheet.note("arc", "length of one scallop along its curve",
-               from_float(2 * float(radius.length) * half), f"2 × {{radius}} × ({words}) × π / 180",
-               rise=rise)  # fmt: skip
+    @value("rise of one scallop", basis=PRACTICE)
+    def scallop_rise(self) -> Length:
+        """As asked for, or shallow enough to be turned."""
+        return 3 * self.chord / 10 if self.rise is None else self.rise
 
+    @value("radius of one scallop")
+    def radius(self) -> Length:
+        """Of the arc through both its feet and its lowest point."""
+        chord, rise = self.chord, self.scallop_rise
+        return (chord * chord / 4 + rise * rise) / (2 * rise)
 
-def _check_turning(inputs: ScallopInputs, chord: Value, rise: Value) -> None:
-    """Refuse a facing that cannot be turned at the points between its scallops."""
-    most = chord.length * inputs.rise_limit
-    if rise.length > most and inputs.gap < inputs.least_gap:
-        apart = at_least(inputs, "gap", inputs.least_gap, "a gap of at least {}")
-        raise RefusalError(
-            f"rise {TAPE.say(rise.amount)} on a chord of {TAPE.say(chord.amount)} is too deep to "
-            f"face and turn where scallops touch; use "
-            f"{ways(at_most(inputs, 'rise', most), apart, 'satin stitch')}",
-            "rise",
-        )
+    @value("half of the angle of its arc")
+    def half_angle(self) -> Angle:
+        """A scallop deeper than a half circle turns by more than a half turn."""
+        at_foot = angle_of_sine(self.chord / (2 * self.radius))
+        return 180 - at_foot if 2 * self.scallop_rise > self.chord else at_foot
 
+    @value("length of one scallop along its curve")
+    def arc(self) -> Length:
+        """Both halves of it."""
+        return 2 * self.radius * arc(self.half_angle)
 
-def _check_neighbours(sheet: Worksheet, inputs: ScallopInputs, chord: Value, rise: Value) -> None:
-    """Note the angle between touching neighbours; refuse scallops that would overlap."""
-    half = sheet["half_angle"].amount
-    assert isinstance(half, Fraction)
-    if 2 * rise.length <= chord.length:
-        if not inputs.gap:
-            sheet.note("between", "angle between two scallops, where they meet", 180 - 2 * half,
-                       "180 - 2 × {half_angle}", saying=Saying.DEGREES)  # fmt: skip
-        return
-    bulge = sheet.note("bulge", "what a scallop is wider than its chord",
-                       2 * sheet["radius"].length - chord.length,
-                       "2 × {radius} - {chord}")  # fmt: skip
-    if inputs.gap < bulge.length:
-        flatter = at_most(inputs, "rise", chord.length / 2)
-        raise RefusalError(
-            f"rise {TAPE.say(rise.amount)} is more than half of the chord, so each scallop bulges "
-            f"over its neighbour; use {ways(flatter, 'a wider gap', 'fewer scallops')}",
-            "rise",
-        )
+    @check
+    def the_points_can_be_turned(self) -> None:
+        """Refuse a facing that cannot be turned at the points between its scallops."""
+        most = self.chord * self.rise_limit
+        if self.faced and self.scallop_rise > most and self.gap < self.least_gap:
+            apart = at_least(self, "gap", self.least_gap, "a gap of at least {}")
+            raise RefusalError(
+                f"rise {TAPE.say(self.scallop_rise)} on a chord of {TAPE.say(self.chord)} is too "
+                f"deep to face and turn where scallops touch; use "
+                f"{ways(at_most(self, 'rise', most), apart, 'satin stitch')}",
+                "rise",
+            )
 
+    @property
+    def deep(self) -> bool:
+        """Whether a scallop is more than a half circle."""
+        return 2 * self.scallop_rise.mm > self.chord.mm
 
-def feet_chart(sheet: Worksheet, inputs: ScallopInputs) -> Chart:
-    """Where each scallop begins, is deepest and ends along the foot line."""
-    pitch, chord = sheet["pitch"].length, sheet["chord"].length
-    rows = []
-    for number in range(inputs.scallops):
-        begins = pitch * number + inputs.gap / 2
-        rows.append((str(number + 1), begins, begins + chord / 2, begins + chord))
-    headings = ("Scallop", "Begins at", "Lowest at", "Ends at")
-    start = "from the first end" if inputs.form == STRAIGHT else "once round, from the first mark"
-    return Chart(f"Scallops along the foot line, {start}", headings, tuple(rows))
+    @property
+    def slit(self) -> bool:
+        """Whether neighbours meet in a slit of no width: half circles that touch."""
+        return not self.gap and 2 * self.scallop_rise.mm == self.chord.mm
 
+    @value("angle between two scallops, where they meet")
+    def between(self) -> Angle | None:
+        """The sharper it is, the nearer it must be clipped; None where they do not touch."""
+        return None if self.deep or self.gap else 180 - 2 * self.half_angle
 
-def slit(sheet: Worksheet) -> bool:
-    """Whether neighbours meet in a slit of no width: half circles that touch."""
-    touching = sheet["gap"].length == ZERO
-    return touching and 2 * sheet["scallop_rise"].length == sheet["chord"].length
+    @value("what a scallop is wider than its chord")
+    def bulge(self) -> Length | None:
+        """Of more than a half circle, which hangs over its own feet."""
+        return 2 * self.radius - self.chord if self.deep else None
+
+    @check
+    def neighbours_stay_apart(self) -> None:
+        """Refuse scallops that would lie on each other."""
+        if self.bulge is not None and self.gap < self.bulge:
+            flatter = at_most(self, "rise", self.chord / 2)
+            raise RefusalError(
+                f"rise {TAPE.say(self.scallop_rise)} is more than half of the chord, so each "
+                f"scallop bulges over its neighbour; use "
+                f"{ways(flatter, 'a wider gap', 'fewer scallops')}",
+                "rise",
+            )
+
+    @value("length along all scallops, for piping or a trim")
+    def outline(self) -> Length:
+        """Every scallop, and the gap beside it."""
+        return self.scallops * (self.arc + self.gap)
+
+    def feet_chart(self) -> Chart:
+        """Where each scallop begins, is deepest and ends along the foot line."""
+        rows = []
+        for number in range(self.scallops):
+            begins = self.pitch * number + self.gap / 2
+            lowest, ends = begins + self.chord / 2, begins + self.chord
+            rows.append((str(number + 1), begins, lowest, ends))
+        headings = ("Scallop", "Begins at", "Lowest at", "Ends at")
+        start = "once round, from the first mark" if self.ring else "from the first end"
+        return Chart(f"Scallops along the foot line, {start}", headings, tuple(rows))

@@ -5,14 +5,15 @@ from __future__ import annotations
 from collections.abc import Mapping
 from math import floor
 
+from handout_engine.amounts.declaring import check, value
 from handout_engine.amounts.inputs import SEWING, choice, fine_length, optional_fine_length
 from handout_engine.amounts.lengths import Length, millimetres
+from handout_engine.amounts.numbers import Count
 from handout_engine.amounts.refusals import RefusalError
 from handout_engine.amounts.saying import Rounding, Saying, Tape, nearest
-from handout_engine.amounts.sources import GIVEN, PRACTICE
-from handout_engine.amounts.values import Value
+from handout_engine.amounts.sources import PRACTICE
 from handout_engine.working.cautions import WIDE_STITCH, WING_NEEDLE
-from handout_engine.working.workings import Supply
+from handout_engine.working.technique import Technique
 from handout_engine.working.worksheet import Worksheet
 
 WING_100, WING_120, UNIVERSAL = "wing 100", "wing 120", "universal 80"
@@ -24,7 +25,7 @@ THREADS: Mapping[str, str] = {
 }
 
 
-class NeedleInputs:
+class NeedleInputs(Technique):
     """The inputs that say whether a wide stitch passes the machine's openings."""
 
     needle = choice(
@@ -67,51 +68,59 @@ class NeedleInputs:
         basis=PRACTICE,
     )
 
+    def label_of(self, label: str) -> str:
+        """A label, with how the needle's width is known."""
+        known = "at least" if self.needle_spread is None else "as measured"
+        return super().label_of(label).replace("{known}", known)
 
-def note_needle(sheet: Worksheet, inputs: NeedleInputs) -> Value:
-    """Note the opening that the stitch needs; raises RefusalError where it strikes."""
-    if inputs.needle_spread is None:
-        hundredth = sheet.note("needle_unit", "one step of needle numbers", millimetres("1/100"),
-                               "", basis=PRACTICE, saying=Saying.FINE)  # fmt: skip
-        number = sheet.note("needle_number", "number of the needle", NUMBERS[inputs.needle], "",
-                            basis=PRACTICE)  # fmt: skip
-        spread = sheet.note("needle_width", "width of the needle, at least",
-                            hundredth.length * number.whole, "{needle_number} × {needle_unit}",
-                            saying=Saying.FINE)  # fmt: skip
-    else:
-        spread = sheet.note("needle_width", "width of the needle, as measured",
-                            inputs.needle_spread, "", basis=GIVEN, saying=Saying.FINE)  # fmt: skip
-    needed = sheet.note("opening_needed", "opening that the stitch needs",
-                        inputs.stitch_width + spread.length + inputs.clearance,
-                        "{stitch_width} + {needle_width} + {clearance}",
-                        saying=Saying.FINE)  # fmt: skip
-    if inputs.opening is not None and needed.length > inputs.opening:
-        _refuse(inputs, inputs.opening, spread.length)
-    return needed
+    @value("one step of needle numbers", basis=PRACTICE, saying=Saying.FINE)
+    def needle_unit(self) -> Length:
+        """Needles are numbered by the hundredth of a millimetre."""
+        return millimetres("1/100")
 
+    @value("number of the needle", basis=PRACTICE)
+    def needle_number(self) -> Count:
+        """The number on the package."""
+        return Count(NUMBERS[self.needle])
 
-def _refuse(inputs: NeedleInputs, opening: Length, spread: Length) -> None:
-    most = opening - spread - inputs.clearance
-    ways = "a plate and a foot with a wider opening"
-    if most.mm > 0:
-        ways = f"a stitch of at most {_mm(most, floor)}, or {ways}"
-    raise RefusalError(
-        f"stitch_width {_mm(inputs.stitch_width)} with a needle {_mm(spread)} wide strikes an "
-        f"opening of {_mm(opening)} and breaks; use {ways}",
-        "stitch_width",
-    )
+    @value("width of the needle, {known}", saying=Saying.FINE)
+    def needle_width(self) -> Length:
+        """As measured, or as wide as its blade; wings are wider."""
+        if self.needle_spread is not None:
+            return self.needle_spread
+        return self.needle_number * self.needle_unit
+
+    @value("opening that the stitch needs", saying=Saying.FINE)
+    def opening_needed(self) -> Length:
+        """The needle swings from side to side, and touches neither."""
+        return self.stitch_width + self.needle_width + self.clearance
+
+    @check
+    def the_needle_passes_the_opening(self) -> None:
+        """Refuse a stitch that strikes plate or foot."""
+        if self.opening is None or self.opening_needed <= self.opening:
+            return
+        most = self.opening - self.needle_width - self.clearance
+        ways = "a plate and a foot with a wider opening"
+        if most.mm > 0:
+            ways = f"a stitch of at most {_mm(most, floor)}, or {ways}"
+        raise RefusalError(
+            f"stitch_width {_mm(self.stitch_width)} with a needle {_mm(self.needle_width)} wide "
+            f"strikes an opening of {_mm(self.opening)} and breaks; use {ways}",
+            "stitch_width",
+        )
+
+    def add_needle_supplies(self, sheet: Worksheet) -> None:
+        """Needle, thread, plate and foot, and the caution that goes with them."""
+        kind, _, number = self.needle.partition(" ")
+        sheet.have(
+            f"a {kind} needle, number {number}",
+            THREADS[self.needle],
+            "the plate and the foot with a wide slot, not a straight-stitch plate with one round "
+            "hole",
+        )
+        sheet.cautions.append(WIDE_STITCH if self.needle == UNIVERSAL else WING_NEEDLE)
 
 
 def _mm(measured: Length, rounding: Rounding = nearest) -> str:
     return Tape().say(measured, Saying.FINE, rounding)
-
-
-def add_needle_supplies(sheet: Worksheet, inputs: NeedleInputs) -> None:
-    """Needle, thread, plate and foot, and the caution that goes with them."""
-    wing = inputs.needle != UNIVERSAL
-    kind, _, number = inputs.needle.partition(" ")
-    sheet.supplies.append(Supply(f"a {kind} needle, number {number}"))
-    sheet.supplies.append(Supply(THREADS[inputs.needle]))
-    sheet.supplies.append(Supply("the plate and the foot with a wide slot, not a straight-stitch "
-                                 "plate with one round hole"))  # fmt: skip
-    sheet.cautions.append(WING_NEEDLE if wing else WIDE_STITCH)

@@ -2,8 +2,8 @@
 
 from __future__ import annotations
 
-from handout_engine.amounts.values import sentence
 from handout_engine.drafting.garment_steps import WHOLE, add_cloth_step, add_stay_step, easing
+from handout_engine.drafting.turned_hems import LowerEdge
 from handout_engine.working.cautions import (
     BUTTONS_AS_SMALL_PARTS,
     GARMENT_IS_DAYWEAR,
@@ -19,19 +19,27 @@ from handout_engine.working.worksheet import Worksheet
 
 def add_supplies(sheet: Worksheet) -> None:
     """Notions and cautions."""
-    sheet.supplies.append(Supply("light firm cloth to lay into the front facings", None, sentence(
-        "two pieces {wide} wide and {long} long", wide=sheet["front_facing_width"],
-        long=sheet["front_facing_length"])))  # fmt: skip
-    sheet.supplies.append(Supply("flat buttons for the front", None,
-                                 sentence("{button} across", button=sheet["button"]),
-                                 unless=("button-spacing",)))  # fmt: skip
+    size = sheet.sentence("two pieces {front_facing_width} wide and {front_facing_length} long")
+    sheet.supplies.append(Supply("light firm cloth to lay into the front facings", None, size))
+    across = sheet.sentence("{button} across")
+    sheet.supplies.append(
+        Supply("flat buttons for the front", None, across, unless=("button-spacing",))
+    )
     sheet.have("fine thread to match")
-    sheet.cautions.extend((PINS_AND_IRON, GARMENT_IS_DAYWEAR, MEASURE_THE_BABY, RAISED_CLOTH,
-                           NOTHING_UNDER_THE_HARNESS, BUTTONS_AS_SMALL_PARTS,
-                           OLD_BUTTONS))  # fmt: skip
+    sheet.cautions.extend(
+        (
+            PINS_AND_IRON,
+            GARMENT_IS_DAYWEAR,
+            MEASURE_THE_BABY,
+            RAISED_CLOTH,
+            NOTHING_UNDER_THE_HARNESS,
+            BUTTONS_AS_SMALL_PARTS,
+            OLD_BUTTONS,
+        )
+    )
 
 
-def add_steps(sheet: Worksheet) -> None:
+def add_steps(sheet: Worksheet, hem: LowerEdge) -> None:
     """From the cloth to the last button."""
     add_cloth_step(sheet)
     sheet.step(
@@ -39,7 +47,6 @@ def add_steps(sheet: Worksheet) -> None:
         "each. Snip the notches, and mark the centre front from neck to hem, and the hem lines, "
         "{hem_depth} above the lower cut edge and {sleeve_hem} from that of the sleeves.",
         "from the centre front to the cut edge it is {cut_beyond}.",
-        cut_beyond=sheet["beyond_centre"].length + sheet["seam_allowance"].length,
     )
     add_stay_step(sheet, "the neck of fronts and back")
     sheet.step(
@@ -62,9 +69,9 @@ def add_steps(sheet: Worksheet) -> None:
         "each sleeve measures {sleeve_edge} round its end.",
     )
     sheet.step(
-        f"{easing(sheet)}Turn the lower edge up by {{hem_depth}} between the facings, its raw edge "
-        "turned under or overcast, and sew it by hand; catch the lower ends of the facings over "
-        "it.",
+        f"{easing(sheet, hem)}Turn the lower edge up by {{hem_depth}} between the facings, its raw "
+        "edge turned under or overcast, and sew it by hand; catch the lower ends of the facings "
+        "over it.",
         "from the neck point to the hem it is {finished_length}, and both fronts are alike.",
     )
     sheet.step(

@@ -3,41 +3,43 @@
 from __future__ import annotations
 
 from fractions import Fraction
-from typing import ClassVar
 
+from handout_engine.amounts.declaring import check, drafted, group, value
 from handout_engine.amounts.inputs import SEWING, choice, length, optional_length, ratio
-from handout_engine.amounts.lengths import ZERO, Length, from_float, millimetres
+from handout_engine.amounts.lengths import ZERO, Length, from_float, least, millimetres
+from handout_engine.amounts.naming import constant
+from handout_engine.amounts.numbers import Ratio
 from handout_engine.amounts.refusals import RefusalError
 from handout_engine.amounts.saying import Tape
-from handout_engine.amounts.sources import DRAWN, GIVEN, PRACTICE
-from handout_engine.amounts.values import Value, sentence
+from handout_engine.amounts.sources import DRAWN, PRACTICE, published
 from handout_engine.amounts.ways_out import at_most, ways
 from handout_engine.bodies.measures import LENGTHS
-from handout_engine.cloth.cloth import note_cloth
-from handout_engine.drafting.block import BlockInputs, note_armhole, note_block
+from handout_engine.drafting.armholes import Armholes
 from handout_engine.drafting.body_block import BodyBlock
 from handout_engine.drafting.collars import JoinedNeck, collar_draft, sewn_edge
 from handout_engine.drafting.curves import Line, run
 from handout_engine.drafting.drafts import FOLD, Draft
-from handout_engine.drafting.pieces import Cutting, note_piece
+from handout_engine.drafting.pieces import CutPiece, HalfPiece
 from handout_engine.families.garments.collar_drawing import DrawnCollar, drafting_scene, flat_scene
 from handout_engine.families.garments.collar_steps import add_sample, add_steps, add_supplies
 from handout_engine.working.workings import Picture, Seam
 from handout_engine.working.worksheet import Worksheet
 
-CLOTH = "cloth"
 ONE, TWO = "one piece", "two pieces"
 ROUND, SQUARE = "rounded", "square"
 PLAIN, WORKED = "plain", "worked"
 TAPE = Tape(finest=32)
+SMALLEST = constant("body length of size 50", LENGTHS["50"], published("en-13402"))
+USUAL_DEPTH = constant("usual depth at size 50", millimetres(35), PRACTICE)
+GROWTH = constant("share of the growth", Ratio(Fraction(15, 480)), PRACTICE)
 
 
-class Collar(BlockInputs):
+class Collar(Armholes):
     """A flat collar for a garment drafted on the block; its neck follows the same inputs."""
 
-    title: ClassVar[str] = "Flat collar"
-    family: ClassVar[str] = "garments"
-    summary: ClassVar[str] = (
+    title = "Flat collar"
+    family = "garments"
+    summary = (
         "A flat round collar, in one piece for a back opening or in two that meet, drafted to fit "
         "the neck of any garment of these pages."
     )
@@ -93,107 +95,157 @@ class Collar(BlockInputs):
         basis=PRACTICE,
     )
 
-    def whole(self) -> Worksheet:
-        """Outlines, edges, pieces, cloth and steps; raises RefusalError."""
-        sheet = Worksheet(technique=self)
-        block = note_armhole(sheet, note_block(sheet, self))
-        depth = _note_depth(sheet, self)
-        rounding = _note_rounding(sheet, self, depth)
-        neck = _note_neck(sheet, self, block)
-        upper, under = (
-            collar_draft(name, neck, float(deep), rounding=min(float(rounding), float(deep)),
-                         seam=float(self.seam_allowance), on_fold=self.form == ONE)
-            for name, deep in (("upper collar", depth.length),
-                               ("under collar", depth.length - self.roll))
-        )  # fmt: skip
-        count = 1 if self.form == ONE else 2
-        note_piece(sheet, upper, Cutting(CLOTH, count, worked=self.upper == WORKED))
-        note_piece(sheet, under, Cutting(CLOTH, count))
-        _note_edges(sheet, upper, under)
-        note_cloth(sheet, CLOTH, self.cloth())
+    @value("depth of the collar", basis=PRACTICE)
+    def collar_depth(self) -> Length:
+        """As asked for, or as usual where the shoulder is long enough."""
+        if self.depth is not None:
+            return self.depth
+        grown = self.body_length - SMALLEST
+        return least(USUAL_DEPTH + grown * GROWTH, self.shoulder_seam * self.depth_share)
+
+    @check
+    def the_collar_leaves_some_of_the_shoulder(self) -> None:
+        """Refuse a depth that covers too much of the shoulder seam."""
+        most = self.shoulder_seam * self.depth_share
+        if self.depth is not None and self.depth > most:
+            raise RefusalError(
+                f"depth {TAPE.both(self.depth)} covers more than {TAPE.say(self.depth_share)} "
+                f"of the shoulder seam, {TAPE.both(self.shoulder_seam)}; use "
+                f"{ways(at_most(self, 'depth', most), 'more depth_share')}",
+                "depth",
+            )
+
+    @value("rounding of the corners", basis=PRACTICE)
+    def corner_rounding(self) -> Length | None:
+        """As asked for, or a good part of the depth; square corners have none."""
+        if self.noted("corners") == SQUARE:
+            return None
+        return self.collar_depth * 3 / 4 if self.rounding is None else self.rounding
+
+    @check
+    def the_rounding_is_no_more_than_the_depth(self) -> None:
+        """Refuse a rounding for which the collar is not deep enough."""
+        if self.corner_rounding is not None and self.corner_rounding > self.collar_depth:
+            raise RefusalError(
+                f"rounding {TAPE.say(self.corner_rounding)} is more than the collar is deep; use "
+                f"at most {TAPE.no_more(self.collar_depth)}",
+                "rounding",
+            )
+
+    @drafted
+    def neck_line(self) -> JoinedNeck:
+        """The neck that it is sewn to, front and back joined; raises RefusalError."""
+        self.the_collar_leaves_some_of_the_shoulder()
+        self.the_rounding_is_no_more_than_the_depth()
+        neck = JoinedNeck(self.block, float(self.overlap))
+        try:
+            _ = neck.curve
+        except ValueError:
+            raise RefusalError(
+                f"with {TAPE.both(self.overlap)} of overlap on a shoulder seam of "
+                f"{TAPE.both(self.shoulder_seam)} no smooth neck edge can be drawn; give "
+                "overlap less",
+                "overlap",
+            ) from None
+        return neck
+
+    @value("neck edge of the collar, measured on its curve", basis=DRAWN)
+    def collar_neck(self) -> Length:
+        """As long as that of the garment."""
+        return from_float(2 * run(self.neck_line.curve))
+
+    @value("neck edge from the centre front to the shoulder", basis=DRAWN)
+    def front_to_shoulder(self) -> Length:
+        """Where its notch comes to lie."""
+        return from_float(run(self.block.front_neckline))
+
+    @value("depth of the under collar")
+    def under_depth(self) -> Length:
+        """So much less that its seam rolls out of sight."""
+        return self.collar_depth - self.roll
+
+    @drafted
+    def upper_draft(self) -> Draft:
+        """Half of the upper collar."""
+        return self._drafted("upper collar", self.collar_depth)
+
+    @drafted
+    def under_draft(self) -> Draft:
+        """Half of the under collar."""
+        return self._drafted("under collar", self.under_depth)
+
+    def _drafted(self, name: str, depth: Length) -> Draft:
+        rounding = ZERO if self.corner_rounding is None else self.corner_rounding
+        return collar_draft(
+            name,
+            self.neck_line,
+            float(depth),
+            rounding=min(float(rounding), float(depth)),
+            seam=float(self.seam_allowance),
+            on_fold=self.form == ONE,
+        )
+
+    @value("outer edge of the whole collar, its open ends included", basis=DRAWN)
+    def collar_edge(self) -> Length:
+        """What an edging or a ruffle goes round."""
+        return from_float(2 * sewn_edge(self.upper_draft))
+
+    @property
+    def pieces_of_each(self) -> int:
+        """Of the upper collar, and of the under collar."""
+        return 1 if self.form == ONE else 2
+
+    @value("outer edge of one piece, from neck to neck")
+    def piece_edge(self) -> Length:
+        """Where there are two, each has half of it."""
+        return self.collar_edge / self.pieces_of_each
+
+    @value("outer edge of the whole under collar", basis=DRAWN)
+    def under_edge(self) -> Length:
+        """It is shorter, since it lies inside."""
+        return from_float(2 * sewn_edge(self.under_draft))
+
+    @value("eased in at the outer edge, upper collar to under collar")
+    def collar_ease(self) -> Length:
+        """By so much the upper one curves over the under one."""
+        return self.collar_edge - self.under_edge
+
+    @group
+    def drafts(self) -> tuple[CutPiece, ...]:
+        """Upper and under collar."""
+        kind, count = (HalfPiece, 1) if self.form == ONE else (CutPiece, 2)
+        upper = kind(self.upper_draft, count, worked=self.upper == WORKED)
+        return upper, kind(self.under_draft, count)
+
+    def cut(self, sheet: Worksheet) -> None:
+        """Upper and under collar."""
+        super().cut(sheet)
         sheet.seams.append(Seam("outer edge, and neck", self.seam_allowance))
+
+    def sew(self, sheet: Worksheet) -> None:
+        """From the cut pieces to the collar in the neck of its garment."""
         add_supplies(sheet)
         add_sample(sheet)
         add_steps(sheet)
-        _add_pictures(sheet, neck, block, upper)
-        return sheet
 
-
-def _note_depth(sheet: Worksheet, collar: Collar) -> Value:
-    """Note the depth: given, usual for the size, or what the shoulder allows."""
-    label = "depth of the collar"
-    most = sheet["shoulder_seam"].length * collar.depth_share
-    if collar.depth is not None:
-        if collar.depth > most:
-            raise RefusalError(
-                f"depth {TAPE.both(collar.depth)} covers more than {TAPE.say(collar.depth_share)} "
-                f"of the shoulder seam, {TAPE.both(sheet['shoulder_seam'].length)}; use "
-                f"{ways(at_most(collar, 'depth', most), 'more depth_share')}",
-                "depth",
-            )
-        return sheet.note("collar_depth", label, collar.depth, "", basis=GIVEN)
-    usual = millimetres(35) + (collar.body_length - LENGTHS["50"]) * Fraction(15, 480)
-    if usual <= most:
-        return sheet.note("collar_depth", label, usual, "", basis=PRACTICE)
-    return sheet.note("collar_depth", label, most, "{depth_share} × {shoulder_seam}",
-                      basis=PRACTICE)  # fmt: skip
-
-
-def _note_rounding(sheet: Worksheet, collar: Collar, depth: Value) -> Length:
-    """Note how far from a corner its curve begins; refuses more than the depth."""
-    if collar.corners == SQUARE:
-        return ZERO
-    label = "rounding of the corners"
-    if collar.rounding is None:
-        return sheet.note("corner_rounding", label, depth.length * Fraction(3, 4),
-                          "{collar_depth} × 3 / 4", basis=PRACTICE).length  # fmt: skip
-    if collar.rounding > depth.length:
-        raise RefusalError(
-            f"rounding {TAPE.say(collar.rounding)} is more than the collar is deep; use at most "
-            f"{TAPE.no_more(depth.length)}",
-            "rounding",
+    def draw(self, sheet: Worksheet) -> None:
+        """The collar laid flat, how it is drafted, then each piece."""
+        drawn = _drawn(sheet, self)
+        flat = sheet.sentence("The collar laid flat; {collar_edge} once round its outer edge.")
+        how = sheet.sentence(
+            "Half of the collar as it is drawn, on front and back joined at the shoulder, "
+            "overlapping there by {overlap}."
         )
-    return sheet.note("corner_rounding", label, collar.rounding, "", basis=GIVEN).length
+        sheet.pictures.append(Picture("finished", flat, flat_scene(drawn), finished=True))
+        sheet.pictures.append(Picture("drafting", how, drafting_scene(drawn)))
+        super().draw(sheet)
 
 
-def _note_neck(sheet: Worksheet, collar: Collar, block: BodyBlock) -> JoinedNeck:
-    """Note the collar's own neck edge, as long as that of the garment."""
-    neck = JoinedNeck(block, float(collar.overlap))
-    try:
-        curve = neck.curve
-    except ValueError:
-        raise RefusalError(
-            f"with {TAPE.both(collar.overlap)} of overlap on a shoulder seam of "
-            f"{TAPE.both(sheet['shoulder_seam'].length)} no smooth neck edge can be drawn; give "
-            "overlap less",
-            "overlap",
-        ) from None
-    sheet.note("collar_neck", "neck edge of the collar, measured on its curve",
-               from_float(2 * run(curve)), "", basis=DRAWN)  # fmt: skip
-    sheet.note("front_to_shoulder", "neck edge from the centre front to the shoulder",
-               from_float(run(block.front_neckline)), "", basis=DRAWN)  # fmt: skip
-    return neck
-
-
-def _note_edges(sheet: Worksheet, upper: Draft, under: Draft) -> None:
-    edge = sheet.note("collar_edge", "outer edge of the whole collar, its open ends included",
-                      from_float(2 * sewn_edge(upper)), "", basis=DRAWN)  # fmt: skip
-    pieces = 1 if upper.on_fold else 2
-    sheet.note("piece_edge", "outer edge of one piece, from neck to neck",
-               edge.length / pieces, "{collar_edge} / {pieces}", pieces=pieces)  # fmt: skip
-    below = sheet.note("under_edge", "outer edge of the whole under collar",
-                       from_float(2 * sewn_edge(under)), "", basis=DRAWN)  # fmt: skip
-    sheet.note("collar_ease", "eased in at the outer edge, upper collar to under collar",
-               edge.length - below.length, "{collar_edge} - {under_edge}")  # fmt: skip
-
-
-def _add_pictures(sheet: Worksheet, neck: JoinedNeck, block: BodyBlock, upper: Draft) -> None:
+def _drawn(sheet: Worksheet, collar: Collar) -> DrawnCollar:
+    neck, block, upper = collar.neck_line, collar.block, collar.upper_draft
     mark, border = neck.shoulder_mark, upper.edge("outer edge").points
-    outline = tuple(
-        point for each in upper.edges if each.name != FOLD for point in each.points
-    )  # fmt: skip
-    drawn = DrawnCollar(
-        outline,
+    return DrawnCollar(
+        tuple(point for each in upper.edges if each.name != FOLD for point in each.points),
         upper.edge("neck").points,
         _bodice(block, block.front_neckline),
         neck.laid_back(_bodice(block, block.back_neckline)),
@@ -203,13 +255,6 @@ def _add_pictures(sheet: Worksheet, neck: JoinedNeck, block: BodyBlock, upper: D
         sheet["overlap"],
         sheet["collar_edge"],
     )
-    how = "front and back joined at the shoulder, overlapping there by {overlap}"
-    sheet.pictures[:0] = (
-        Picture("finished", sentence("The collar laid flat; {edge} once round its outer edge.",
-                                     edge=sheet["collar_edge"]), flat_scene(drawn), finished=True),
-        Picture("drafting", sentence(f"Half of the collar as it is drawn, on {how}.",
-                                     overlap=sheet["overlap"]), drafting_scene(drawn)),
-    )  # fmt: skip
 
 
 def _bodice(block: BodyBlock, neckline: Line) -> Line:

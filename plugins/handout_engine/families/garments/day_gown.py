@@ -4,8 +4,8 @@ from __future__ import annotations
 
 from collections.abc import Mapping
 from fractions import Fraction
-from typing import ClassVar
 
+from handout_engine.amounts.declaring import value
 from handout_engine.amounts.inputs import (
     choice,
     length_by_choice,
@@ -13,19 +13,17 @@ from handout_engine.amounts.inputs import (
     optional_ratio,
     ratio,
 )
-from handout_engine.amounts.lengths import millimetres
+from handout_engine.amounts.lengths import Length, millimetres
+from handout_engine.amounts.naming import constant
 from handout_engine.amounts.saying import Amount
-from handout_engine.amounts.sources import ESTIMATE, GIVEN, PRACTICE
+from handout_engine.amounts.sources import ESTIMATE, PRACTICE
 from handout_engine.bodies.measures import LENGTHS
-from handout_engine.cloth.cloth import note_cloth
-from handout_engine.drafting.block import note_block
 from handout_engine.drafting.garment_steps import add_shoulder_step
-from handout_engine.drafting.gathered_skirts import SkirtInputs, note_skirt, note_skirt_armhole
-from handout_engine.drafting.pieces import Cutting, note_piece
-from handout_engine.drafting.sleeves import SleeveInputs, note_sleeve
-from handout_engine.drafting.yokes import YokeInputs, note_yoke
+from handout_engine.drafting.gathered_skirts import SkirtInputs
+from handout_engine.drafting.pieces import CutPiece
+from handout_engine.drafting.sleeves import SleeveInputs
 from handout_engine.families.garments.garment_drawing import hanging_sleeve
-from handout_engine.families.garments.yoke_pictures import Parts, finished_picture
+from handout_engine.families.garments.yoke_pictures import finished_picture
 from handout_engine.families.garments.yoke_steps import (
     add_button_step,
     add_cutting_steps,
@@ -40,26 +38,27 @@ from handout_engine.families.garments.yoke_steps import (
     add_yoke_seam_steps,
 )
 from handout_engine.working.cautions import LONG_HEM
+from handout_engine.working.workings import Seam
 from handout_engine.working.worksheet import Worksheet
 
-CLOTH = "cloth"
 BY_SIZE, BELOW_FOOT, ANKLE, CHRISTENING = (
-    "usual for the size", "below the foot", "ankle", "christening",
-)  # fmt: skip
-WALKS = LENGTHS["80"]
+    "usual for the size",
+    "below the foot",
+    "ankle",
+    "christening",
+)
+WALKS = constant("the length at which she walks", LENGTHS["80"], PRACTICE)
 SOLE_AT_50, SOLE_GROWS = Fraction("0.765"), Fraction("0.05")
 BEYOND = {BELOW_FOOT: millimetres(80), CHRISTENING: millimetres(350)}
 
 
-class DayGown(SleeveInputs, YokeInputs, SkirtInputs):
+class DayGown(SleeveInputs, SkirtInputs):
     """A long gown for the day, or for a christening."""
 
-    title: ClassVar[str] = "Day gown"
-    family: ClassVar[str] = "garments"
-    summary: ClassVar[str] = (
-        "A gown with a yoke, sleeves and a skirt to the feet or beyond, buttoned at the back."
-    )
-    eases: ClassVar[tuple[str, str]] = ("10 cm", "10 cm")
+    title = "Day gown"
+    family = "garments"
+    summary = "A gown with a yoke, sleeves and a skirt to the feet or beyond, buttoned at the back."
+    eases = ("10 cm", "10 cm")
 
     hem_at = choice(
         "hem at",
@@ -108,65 +107,65 @@ class DayGown(SleeveInputs, YokeInputs, SkirtInputs):
         below = BEYOND.get(self.hem_at, BEYOND[BELOW_FOOT])
         return {**super().usual, "sole_share": sole, "below_foot": below}
 
-    def whole(self) -> Worksheet:
-        """Outlines, edges, pieces, cloth and steps; raises RefusalError."""
-        sheet = Worksheet(technique=self)
-        block = note_block(sheet, self)
-        _note_length(sheet, self)
-        block = note_skirt_armhole(sheet, self, block)
-        yoke = note_yoke(sheet, self, block, CLOTH)
-        skirt = note_skirt(sheet, self, yoke, CLOTH)
-        note_piece(sheet, note_sleeve(sheet, self, block), Cutting(CLOTH, 2))
-        note_cloth(sheet, CLOTH, self.cloth())
+    @value("from the neck point to the sole", basis=ESTIMATE)
+    def sole(self) -> Length:
+        """No table of babies has it, so it is a share of the body length."""
+        assert self.sole_share is not None
+        return self.body_length * self.sole_share
+
+    @value("gown from the neck point to the hem", basis=PRACTICE)
+    def finished_length(self) -> Length:
+        """As asked for, or to the ankle of a baby who walks, or beyond the feet of one who lies."""
+        if self.reach is not None:
+            return self.reach
+        walks = self.body_length >= WALKS if self.hem_at == BY_SIZE else self.hem_at == ANKLE
+        if walks:
+            return self.sole - self.body_length * self.ankle_share
+        return self.sole + self.below_foot
+
+    @property
+    def drafts(self) -> tuple[CutPiece, ...]:
+        """Every piece, in the order of the cut list."""
+        return (*self.yoke_pieces, *self.skirt_pieces, self.sleeve_piece)
+
+    def cut(self, sheet: Worksheet) -> None:
+        """Yokes, skirt and sleeves."""
+        super().cut(sheet)
+        sheet.seams.append(Seam("all seams", self.seam_allowance))
+
+    def sew(self, sheet: Worksheet) -> None:
+        """From the back placket, made while the skirt lies flat, to the buttons."""
+        if self.finished_length > self.sole:
+            sheet.cautions.append(LONG_HEM)
         add_supplies(sheet)
         add_sample(sheet)
-        _add_steps(sheet)
-        hanging = hanging_sleeve(block.shoulder, block.underarm, sheet["sleeve_reach"].mm,
-                                 sheet["sleeve_edge"].mm / 2)  # fmt: skip
-        sheet.pictures.insert(
-            0, finished_picture(sheet, Parts("gown", block, yoke, skirt, hanging))
+        add_cutting_steps(sheet, ", and a pair of sleeves")
+        add_placket_step(sheet)
+        add_facing_step(sheet)
+        add_yoke_seam_steps(sheet)
+        add_shoulder_step(sheet)
+        add_set_in_step(sheet)
+        add_sleeve_end_step(sheet)
+        sheet.step(
+            "Sew each side seam and the seam under its arm in one, {seam_allowance} from the edge, "
+            "armhole seam on armhole seam and notch on notch, and overcast the edges together; in "
+            "sheer cloth make French seams of them.",
+            "the sleeve's end is {sleeve_edge} round, and a fist passes.",
         )
-        return sheet
+        add_neck_step(sheet)
+        add_hem_step(sheet, self)
+        add_button_step(sheet)
 
-
-def _note_length(sheet: Worksheet, gown: DayGown) -> None:
-    """Note how long it is; a hem below the foot carries its caution."""
-    assert gown.sole_share is not None
-    sole = sheet.note("sole", "from the neck point to the sole", gown.body_length * gown.sole_share,
-                      "{body_length} × {sole_share}", basis=ESTIMATE)  # fmt: skip
-    label, hem_at = "gown from the neck point to the hem", gown.hem_at
-    if hem_at == BY_SIZE:
-        hem_at = ANKLE if gown.body_length >= WALKS else BELOW_FOOT
-    if gown.reach is not None:
-        long = sheet.note("finished_length", label, gown.reach, "", basis=GIVEN)
-    elif hem_at == ANKLE:
-        long = sheet.note("finished_length", label,
-                          sole.length - gown.body_length * gown.ankle_share,
-                          "{sole} - {body_length} × {ankle_share}", basis=PRACTICE)  # fmt: skip
-    else:
-        long = sheet.note("finished_length", label, sole.length + gown.below_foot,
-                          "{sole} + {below_foot}", basis=PRACTICE)  # fmt: skip
-    if long.length > sole.length:
-        sheet.cautions.append(LONG_HEM)
-
-
-def _add_steps(sheet: Worksheet) -> None:
-    add_cutting_steps(sheet, ", and a pair of sleeves")
-    add_placket_step(sheet)
-    add_facing_step(sheet)
-    add_yoke_seam_steps(sheet)
-    add_shoulder_step(sheet)
-    add_set_in_step(sheet)
-    add_sleeve_end_step(sheet)
-    sheet.step(
-        "Sew each side seam and the seam under its arm in one, {seam_allowance} from the edge, "
-        "armhole seam on armhole seam and notch on notch, and overcast the edges together; in "
-        "sheer cloth make French seams of them.",
-        "the sleeve's end is {sleeve_edge} round, and a fist passes.",
-    )
-    add_neck_step(sheet)
-    add_hem_step(sheet)
-    add_button_step(sheet)
+    def draw(self, sheet: Worksheet) -> None:
+        """The gown from the front, then each piece."""
+        sleeve = hanging_sleeve(
+            self.block.shoulder,
+            self.block.underarm,
+            float(self.sleeve_reach),
+            float(self.sleeve_edge) / 2,
+        )
+        sheet.pictures.append(finished_picture(sheet, "gown", self, sleeve))
+        super().draw(sheet)
 
 
 GARMENT = DayGown

@@ -3,30 +3,24 @@
 from __future__ import annotations
 
 from collections.abc import Mapping
+from dataclasses import replace
 from math import ceil
-from typing import ClassVar
 
+from handout_engine.amounts.declaring import check, drafted, group, value
 from handout_engine.amounts.inputs import SEWING, choice, count, length, length_by_choice, ratio
 from handout_engine.amounts.lengths import Length, from_float, millimetres
 from handout_engine.amounts.refusals import RefusalError
 from handout_engine.amounts.saying import Amount, Tape
 from handout_engine.amounts.sources import DRAWN, PRACTICE, published
-from handout_engine.amounts.values import sentence
 from handout_engine.bodies.measures import measured
-from handout_engine.cloth.cloth import note_cloth
-from handout_engine.drafting.block import SleevelessInputs, note_armhole, note_block
-from handout_engine.drafting.body_block import BodyBlock
-from handout_engine.drafting.clearances import (
-    STEP,
-    head_room,
-    least_opening,
-    note_head_clearance,
-)
+from handout_engine.drafting.armholes import SleevelessInputs
+from handout_engine.drafting.clearances import STEP, HeadOpening, head_room, least_opening
 from handout_engine.drafting.curves import Line, run, split_at_level
 from handout_engine.drafting.drafts import FOLD, Draft, Edge
-from handout_engine.drafting.pieces import Cutting, note_piece
-from handout_engine.drafting.seats import Seat, SeatInputs, note_seat
+from handout_engine.drafting.pieces import CLOTH, HalfPiece
+from handout_engine.drafting.seats import SeatInputs
 from handout_engine.drafting.skirts import side_notch
+from handout_engine.families.garments.front_overlaps import FrontOverlap
 from handout_engine.families.garments.romper_drawing import Romper as Drawn
 from handout_engine.families.garments.romper_drawing import finished_scene
 from handout_engine.families.garments.romper_steps import (
@@ -36,26 +30,24 @@ from handout_engine.families.garments.romper_steps import (
     add_supplies,
 )
 from handout_engine.geometry.points import snapped
-from handout_engine.shared.buttons import ButtonInputs, note_extension
 from handout_engine.working.workings import Grain, Picture, Piece, Seam
 from handout_engine.working.worksheet import Worksheet
 
-CLOTH = "cloth"
 TAPE = Tape(finest=32)
 LEAST_BELOW = millimetres(50)
-LEAST_BESIDE = millimetres(5)
+"""What is left at least between the opening and the crotch line."""
 
 
-class Romper(ButtonInputs, SleevelessInputs, SeatInputs):
+class Romper(FrontOverlap, SleevelessInputs, HeadOpening, SeatInputs):
     """A sleeveless romper that buttons in front and opens at the crotch."""
 
-    title: ClassVar[str] = "Romper"
-    family: ClassVar[str] = "garments"
-    summary: ClassVar[str] = (
+    title = "Romper"
+    family = "garments"
+    summary = (
         "A sleeveless romper cut in one, with a buttoned front band, leg bands, and a crotch that "
         "opens."
     )
-    eases: ClassVar[tuple[str, str]] = ("10 cm", "8 cm")
+    eases = ("10 cm", "8 cm")
 
     head = measured("head")
     back_waist = measured("back_waist")
@@ -115,107 +107,125 @@ class Romper(ButtonInputs, SleevelessInputs, SeatInputs):
         needed = least_opening(neck + self.neck_ease, head, self.head_room)
         return {**usual, "opening": max(needed, STEP * ceil(waist * 3 / 4 / STEP))}
 
-    def whole(self) -> Worksheet:
-        """Outlines, edges, pieces, cloth and steps; raises RefusalError."""
-        sheet = Worksheet(technique=self)
-        block = note_block(sheet, self)
-        note_head_clearance(sheet, self.opening)
-        seat = note_seat(sheet, self, block)
-        (side, low), (end, bottom) = block.underarm, seat.side_end
-        block = note_armhole(sheet, block, (end - side, bottom - low))
-        _note_armhole(sheet, self, block)
-        _note_front(sheet, self)
-        _note_crotch(sheet, self)
-        front = _draft(self, "romper front", (block, seat))
-        back = _draft(self, "romper back", (block, seat))
-        for draft in (front, back):
-            note_piece(sheet, draft, Cutting(CLOTH))
-        _add_bands(sheet, self)
-        note_cloth(sheet, CLOTH, self.cloth())
-        sheet.seams.append(Seam("shoulders, sides, legs and crotch", self.seam_allowance))
-        add_supplies(sheet)
-        add_steps(sheet)
-        sheet.pictures.insert(0, _finished(sheet, front, (block, seat)))
-        return sheet
+    @drafted
+    def upper_armhole(self) -> Line:
+        """The armhole from the shoulder to its notch."""
+        top = self.block.shoulder[1]
+        level = top + float(self.armhole_notch) * (self.block.depth - top)
+        return split_at_level(self.block.armhole, level)[0]
 
+    @value("armhole from notch to notch over the shoulder", basis=DRAWN)
+    def shoulder_ruffle_edge(self) -> Length:
+        """What a ruffle over the shoulder is sewn to."""
+        return from_float(2 * run(self.upper_armhole))
 
-def _upper_armhole(romper: Romper, block: BodyBlock) -> Line:
-    """The armhole from the shoulder to its notch."""
-    top = block.shoulder[1]
-    level = top + float(romper.armhole_notch) * (block.depth - top)
-    return split_at_level(block.armhole, level)[0]
+    @value("one edge of the front opening, a finished front band")
+    def front_edge(self) -> Length:
+        """The band is as long as the opening."""
+        return self.opening
 
+    @value("front band, and what the fronts overlap")
+    def front_overlap(self) -> Length:
+        """The bands lie on one another, centre on centre."""
+        return 2 * self.beyond_centre
 
-def _note_armhole(sheet: Worksheet, romper: Romper, block: BodyBlock) -> None:
-    upper = from_float(2 * run(_upper_armhole(romper, block)))
-    sheet.note("shoulder_ruffle_edge", "armhole from notch to notch over the shoulder", upper, "",
-               basis=DRAWN)  # fmt: skip
+    @value("neck edge with the upper ends of both front bands")
+    def neck_with_bands(self) -> Length:
+        """What is bound at the neck."""
+        return self.neck_edge + 2 * self.beyond_centre
 
+    @check
+    def the_bands_leave_some_of_the_neck(self) -> None:
+        """Refuse bands as wide as the front of the neck."""
+        self.refuse_fronts_as_wide_as_the_neck(f"front bands {TAPE.both(self.front_overlap)} wide")
 
-def _note_front(sheet: Worksheet, romper: Romper) -> None:
-    """Note the buttoned opening of the front; refuses bands for which there is no room."""
-    beyond = note_extension(sheet, romper)
-    sheet.note("front_edge", "one edge of the front opening, a finished front band",
-               romper.opening, "{opening}")  # fmt: skip
-    sheet.note("front_overlap", "front band, and what the fronts overlap", 2 * beyond.length,
-               "2 × {beyond_centre}")  # fmt: skip
-    sheet.note("neck_with_bands", "neck edge with the upper ends of both front bands",
-               sheet["neck_edge"].length + 2 * beyond.length,
-               "{neck_edge} + 2 × {beyond_centre}")  # fmt: skip
-    half, seam = sheet["neck_half_width"].length, romper.seam_allowance
-    if beyond.length > half - LEAST_BESIDE:
-        raise RefusalError(
-            f"front bands {TAPE.both(2 * beyond.length)} wide take the whole front of the neck, "
-            f"{TAPE.both(2 * half)}; use a smaller button, or less clearance or extension",
-            "button",
-        )
-    if seam >= beyond.length:
-        raise RefusalError(
-            f"seam_allowance {TAPE.say(seam)} leaves nothing to cut out between the front bands, "
-            f"whose seams lie {TAPE.both(beyond.length)} from the centre; give the seam less, or "
-            "the bands more extension",
-            "seam_allowance",
-        )
-    sheet.note("cut_away", "cut out on each side of the centre front", beyond.length - seam,
-               "{beyond_centre} - {seam_allowance}")  # fmt: skip
-    room = sheet["front_reach"].length - sheet["front_neck_depth"].length - LEAST_BELOW
-    if romper.opening > room:
-        raise RefusalError(
-            f"opening {TAPE.say(romper.opening)} would end less than {TAPE.both(LEAST_BELOW)} "
-            f"above the crotch line; use at most {TAPE.no_more(room)}",
-            "opening",
-        )
+    @value("cut out on each side of the centre front")
+    def cut_away(self) -> Length:
+        """Up to the allowance of the band's seam."""
+        return self.beyond_centre - self.seam_allowance
 
+    @check
+    def something_is_cut_out_between_the_bands(self) -> None:
+        """Refuse an allowance that reaches from the band's seam to the centre."""
+        if self.seam_allowance >= self.beyond_centre:
+            raise RefusalError(
+                f"seam_allowance {TAPE.say(self.seam_allowance)} leaves nothing to cut out between "
+                f"the front bands, whose seams lie {TAPE.both(self.beyond_centre)} from the "
+                "centre; give the seam less, or the bands more extension",
+                "seam_allowance",
+            )
 
-def _note_crotch(sheet: Worksheet, romper: Romper) -> None:
-    """Note the fastened edge of the crotch, leg bands and all."""
-    sheet.note("crotch_edge", "finished edge of the crotch, with both leg bands",
-               romper.crotch_width + 2 * romper.band_depth,
-               "{crotch_width} + 2 × {band_depth}")  # fmt: skip
-    beyond = sheet.note("crotch_beyond", "from the crotch line to the finished edge",
-                        romper.fastener / 2 + romper.clearance,
-                        "{fastener} / 2 + {clearance}",
-                        basis=published("extension-576"))  # fmt: skip
-    sheet.note("crotch_overlap", "what front and back overlap at the crotch", 2 * beyond.length,
-               "2 × {crotch_beyond}")  # fmt: skip
+    @check
+    def the_opening_ends_above_the_crotch(self) -> None:
+        """Refuse an opening that would run on to the crotch."""
+        room = self.front_reach - self.front_neck_depth - LEAST_BELOW
+        if self.opening > room:
+            raise RefusalError(
+                f"opening {TAPE.say(self.opening)} would end less than {TAPE.both(LEAST_BELOW)} "
+                f"above the crotch line; use at most {TAPE.no_more(room)}",
+                "opening",
+            )
 
+    @value("finished edge of the crotch, with both leg bands")
+    def crotch_edge(self) -> Length:
+        """What is fastened."""
+        return self.crotch_width + 2 * self.band_depth
 
-def _draft(romper: Romper, name: str, parts: tuple[BodyBlock, Seat]) -> Draft:
-    """Front or back, half of it, from the neck round to the fold."""
-    block, seat = parts
-    front = name.endswith("front")
-    neck = block.front_neckline if front else block.back_neckline
-    leg = seat.front_leg if front else seat.back_leg
-    seam = float(romper.seam_allowance)
-    end = (leg[-1][0], snapped(leg[-1][1] + float(romper.fastener / 2 + romper.clearance)))
-    centre: Line = ((0.0, end[1]), neck[0])
-    side = (block.underarm, seat.side_end)
-    notches = [_upper_armhole(romper, block)[-1], side_notch(side), leg[-1]]
-    if front:
-        notches.append((0.0, snapped(neck[0][1] + float(romper.opening))))
-    return Draft(
-        name,
-        (
+    @value("from the crotch line to the finished edge", basis=published("extension-576"))
+    def crotch_beyond(self) -> Length:
+        """The fasteners must not reach over the edge."""
+        return self.fastener / 2 + self.clearance
+
+    @value("what front and back overlap at the crotch")
+    def crotch_overlap(self) -> Length:
+        """They lie on one another, line on line."""
+        return 2 * self.crotch_beyond
+
+    @value("leg band, from its raw end to the crotch line")
+    def band_end(self) -> Length:
+        """It goes on beyond the crotch line as the crotch does."""
+        return self.crotch_beyond + self.seam_allowance
+
+    @value("leg band, from its front end to the side seam")
+    def band_side(self) -> Length:
+        """The gathers are spread alike in front and back."""
+        return self.band_end + self.front_leg_curve / self.leg_fullness
+
+    @value("leg band, cut length")
+    def leg_band_length(self) -> Length:
+        """Once round the leg, and both ends."""
+        return self.leg_edge + 2 * self.band_end
+
+    @value("leg band, cut width")
+    def leg_band_width(self) -> Length:
+        """It is folded in half over the seam."""
+        return 2 * (self.band_depth + self.seam_allowance)
+
+    @value("crotch facing, cut length")
+    def crotch_facing_length(self) -> Length:
+        """Its ends are turned in."""
+        return self.crotch_edge + 2 * self.seam_allowance
+
+    @value("crotch facing, cut width")
+    def crotch_facing_width(self) -> Length:
+        """As wide as the overlap, and a seam along both edges."""
+        return self.crotch_overlap + 2 * self.seam_allowance
+
+    @drafted
+    def drafted_front(self) -> Draft:
+        """Half of the front, with the end of its opening."""
+        neck = self.block.front_neckline
+        front = self._drafted("romper front", neck, self.seat.front_leg)
+        end_of_opening = (0.0, snapped(neck[0][1] + float(self.opening)))
+        return replace(front, notches=(*front.notches, end_of_opening))
+
+    def _drafted(self, name: str, neck: Line, leg: Line) -> Draft:
+        """Front or back, half of it, from the neck round to the fold."""
+        block, seam = self.block, float(self.seam_allowance)
+        end = (leg[-1][0], snapped(leg[-1][1] + float(self.crotch_beyond)))
+        centre: Line = ((0.0, end[1]), neck[0])
+        side = (block.underarm, self.seat.side_end)
+        edges = (
             Edge("neck", neck, seam),
             Edge("shoulder", (block.neck_point, block.shoulder), seam),
             Edge("armhole", block.armhole, seam),
@@ -224,48 +234,50 @@ def _draft(romper: Romper, name: str, parts: tuple[BodyBlock, Seat]) -> Draft:
             Edge("leg, beyond the crotch line", (leg[-1], end), seam),
             Edge("crotch", (end, centre[0]), seam),
             Edge(FOLD, centre),
-        ),
-        tuple(notches),
-    )
+        )
+        return Draft(name, edges, (self.upper_armhole[-1], side_notch(side), leg[-1]))
 
+    @group
+    def drafts(self) -> tuple[HalfPiece, ...]:
+        """Front and back."""
+        back = self._drafted("romper back", self.block.back_neckline, self.seat.back_leg)
+        return HalfPiece(self.drafted_front), HalfPiece(back)
 
-def _add_bands(sheet: Worksheet, romper: Romper) -> None:
-    """The bands of the legs and the facings of the crotch, all straight strips."""
-    ends = sheet.note("band_end", "leg band, from its raw end to the crotch line",
-                      sheet["crotch_beyond"].length + romper.seam_allowance,
-                      "{crotch_beyond} + {seam_allowance}")  # fmt: skip
-    sheet.note("band_side", "leg band, from its front end to the side seam",
-               ends.length + sheet["front_leg_curve"].length / romper.leg_fullness,
-               "{band_end} + {front_leg_curve} / {leg_fullness}")  # fmt: skip
-    long = sheet.note("leg_band_length", "leg band, cut length",
-                      sheet["leg_edge"].length + 2 * ends.length,
-                      "{leg_edge} + 2 × {band_end}")  # fmt: skip
-    wide = sheet.note("leg_band_width", "leg band, cut width",
-                      2 * (romper.band_depth + romper.seam_allowance),
-                      "2 × ({band_depth} + {seam_allowance})")  # fmt: skip
-    sheet.pieces.append(Piece("leg band", CLOTH, 2, wide, long, Grain.STRAIGHT))
-    long = sheet.note("crotch_facing_length", "crotch facing, cut length",
-                      sheet["crotch_edge"].length + 2 * romper.seam_allowance,
-                      "{crotch_edge} + 2 × {seam_allowance}")  # fmt: skip
-    wide = sheet.note("crotch_facing_width", "crotch facing, cut width",
-                      sheet["crotch_overlap"].length + 2 * romper.seam_allowance,
-                      "{crotch_overlap} + 2 × {seam_allowance}")  # fmt: skip
-    sheet.pieces.append(Piece("crotch facing", CLOTH, 2, wide, long, Grain.CROSS))
+    def cut(self, sheet: Worksheet) -> None:
+        """Front and back; the bands of the legs and the facings of the crotch, all straight."""
+        super().cut(sheet)
+        band = sheet["leg_band_width"], sheet["leg_band_length"]
+        sheet.pieces.append(Piece("leg band", CLOTH, 2, *band, Grain.STRAIGHT))
+        facing = sheet["crotch_facing_width"], sheet["crotch_facing_length"]
+        sheet.pieces.append(Piece("crotch facing", CLOTH, 2, *facing, Grain.CROSS))
+        sheet.seams.append(Seam("shoulders, sides, legs and crotch", self.seam_allowance))
 
+    def sew(self, sheet: Worksheet) -> None:
+        """From the opening of the front to the last button."""
+        add_supplies(sheet)
+        add_steps(sheet)
 
-def _finished(sheet: Worksheet, front: Draft, parts: tuple[BodyBlock, Seat]) -> Picture:
-    block, seat = parts
-    drawn = Drawn(
-        front,
-        seat,
-        block.back_neckline,
-        {"long": sheet["front_reach"], "across": sheet["seat_across"],
-         "crotch": sheet["crotch_edge"], "beyond": sheet["beyond_centre"],
-         "opening": sheet["opening"], "band": sheet["band_depth"], "button": sheet["button"]},
-    )  # fmt: skip
-    caption = sentence("The romper from the front, closed; each leg measures {leg_edge} once round "
-                       "its band.", leg_edge=sheet["leg_edge"])  # fmt: skip
-    return Picture("finished", caption, finished_scene(drawn), finished=True)
+    def draw(self, sheet: Worksheet) -> None:
+        """The romper from the front, then each piece."""
+        drawn = Drawn(
+            self.drafted_front,
+            self.seat,
+            self.block.back_neckline,
+            {
+                "long": sheet["front_reach"],
+                "across": sheet["seat_across"],
+                "crotch": sheet["crotch_edge"],
+                "beyond": sheet["beyond_centre"],
+                "opening": sheet["opening"],
+                "band": sheet["band_depth"],
+                "button": sheet["button"],
+            },
+        )
+        caption = sheet.sentence(
+            "The romper from the front, closed; each leg measures {leg_edge} once round its band."
+        )
+        sheet.pictures.append(Picture("finished", caption, finished_scene(drawn), finished=True))
+        super().draw(sheet)
 
 
 GARMENT = Romper

@@ -3,36 +3,25 @@
 from __future__ import annotations
 
 from collections.abc import Mapping
-from typing import ClassVar
+from dataclasses import replace
 
+from handout_engine.amounts.declaring import check, drafted, group, value
 from handout_engine.amounts.inputs import SEWING, choice, length, optional_length, ratio
 from handout_engine.amounts.lengths import Length, from_float, inches, millimetres
+from handout_engine.amounts.naming import constant
 from handout_engine.amounts.refusals import RefusalError
 from handout_engine.amounts.saying import Amount, Tape
-from handout_engine.amounts.sources import DRAWN, GIVEN, PRACTICE
-from handout_engine.amounts.values import Value, sentence
+from handout_engine.amounts.sources import DRAWN, PRACTICE
+from handout_engine.amounts.values import sentence
 from handout_engine.amounts.ways_out import at_least, ways
 from handout_engine.bodies.measures import measured
-from handout_engine.cloth.cloth import note_cloth
-from handout_engine.drafting.block import SleevelessInputs, note_armhole, note_block
-from handout_engine.drafting.body_block import BodyBlock
-from handout_engine.drafting.clearances import (
-    head_room,
-    least_opening,
-    note_head_clearance,
-    opening,
-)
-from handout_engine.drafting.curves import shifted
+from handout_engine.drafting.armholes import SleevelessInputs
+from handout_engine.drafting.clearances import HeadOpening, head_room, least_opening, opening
+from handout_engine.drafting.curves import Line, run, shifted
 from handout_engine.drafting.drafts import FOLD, Draft, Edge
-from handout_engine.drafting.pieces import Cutting, note_piece
+from handout_engine.drafting.pieces import CLOTH, HalfPiece
 from handout_engine.drafting.skirts import flared_side, side_notch
-from handout_engine.drafting.turned_hems import (
-    Half,
-    LowerEdge,
-    TurnedHemInputs,
-    note_facings,
-    note_lower_edge,
-)
+from handout_engine.drafting.turned_hems import Half, TurnedHemInputs
 from handout_engine.drawing.scene import Dimension, Side
 from handout_engine.drawing.scene import Line as Kind
 from handout_engine.families.garments.garment_drawing import View, scene
@@ -44,27 +33,24 @@ from handout_engine.families.garments.slip_steps import (
     add_steps,
     add_supplies,
 )
-from handout_engine.geometry.points import snapped
+from handout_engine.geometry.points import Point, snapped
 from handout_engine.working.workings import Grain, Picture, Piece, Seam
 from handout_engine.working.worksheet import Worksheet
 
-CLOTH = "cloth"
 TAPE = Tape(finest=32)
 LEAST_SIDE = millimetres(30)
-SLIT_FACING, BELOW_SLIT = millimetres(60), millimetres(30)
-"""How wide the facing of the slit is cut, and how far it goes on below: common practice."""
+SLIT_FACING = constant("usual width of a slit's facing", millimetres(60), PRACTICE)
+BELOW_SLIT = constant("usual facing below a slit", millimetres(30), PRACTICE)
 
 
-class Slip(SleevelessInputs, TurnedHemInputs):
+class Slip(SleevelessInputs, HeadOpening, TurnedHemInputs):
     """A slip to wear under a dress or gown."""
 
-    title: ClassVar[str] = "Slip"
-    family: ClassVar[str] = "garments"
-    summary: ClassVar[str] = (
-        "A sleeveless slip widening to the hem, for under a dress or a christening gown."
-    )
-    eases: ClassVar[tuple[str, str]] = ("8 cm", "6 cm")
-    usual_hem: ClassVar[Length] = inches("5/4")
+    title = "Slip"
+    family = "garments"
+    summary = "A sleeveless slip widening to the hem, for under a dress or a christening gown."
+    eases = ("8 cm", "6 cm")
+    usual_hem = constant("usual hem", inches("5/4"), PRACTICE)
 
     head = measured("head")
     back_waist = measured("back_waist")
@@ -125,116 +111,142 @@ class Slip(SleevelessInputs, TurnedHemInputs):
         assert isinstance(head, Length)
         return {**usual, "opening": least_opening(neck + self.neck_ease, head, self.head_room)}
 
-    def whole(self) -> Worksheet:
-        """Outlines, edges, pieces, cloth and steps; raises RefusalError."""
-        sheet = Worksheet(technique=self)
-        block = note_block(sheet, self)
-        note_head_clearance(sheet, self.opening)
-        _note_reach(sheet, self)
-        low = _note_cloth_reach(sheet, self, block)
-        block = note_armhole(sheet, block, (float(self.flare), low - block.depth))
-        half = Half(*flared_side(block.underarm, low, float(self.flare)))
-        lower = note_lower_edge(sheet, self, (half, half), trimmed=bool(self.hem_trim))
-        front, back = (_draft(self, name, block, (half, lower))
-                       for name in ("slip front", "slip back"))  # fmt: skip
-        note_piece(sheet, front, Cutting(CLOTH, worked=self.front == WORKED))
-        note_piece(sheet, back, Cutting(CLOTH))
-        if lower.faced:
-            note_facings(sheet, (half, half), CLOTH)
-        if self.opening:
-            _add_slit_facing(sheet, self)
-        hem = 2 * (front.edge("hem").length + back.edge("hem").length)
-        sheet.note("hem_edge", "once round the finished hem", from_float(hem), "", basis=DRAWN)
-        note_cloth(sheet, CLOTH, self.cloth())
-        sheet.seams.append(Seam("shoulders and sides", self.seam_allowance))
-        add_supplies(sheet)
-        add_steps(sheet)
-        sheet.pictures.insert(0, _finished(sheet, front, block))
-        return sheet
+    @property
+    def trimmed(self) -> bool:
+        """Whether a trim is sewn to the hem."""
+        return bool(self.hem_trim)
 
+    @value("slip from the neck point to the hem", basis=PRACTICE)
+    def finished_length(self) -> Length:
+        """As asked for, or a little shorter than a dress to the knee."""
+        if self.reach is not None:
+            return self.reach
+        return self.back_waist + self.body_length * self.knee_share - self.shorter
 
-def _note_reach(sheet: Worksheet, slip: Slip) -> Value:
-    if slip.reach is not None:
-        return sheet.note("finished_length", "slip from the neck point to the hem", slip.reach, "",
-                          basis=GIVEN)  # fmt: skip
-    return sheet.note(
-        "finished_length",
-        "slip from the neck point to the hem",
-        slip.back_waist + slip.body_length * slip.knee_share - slip.shorter,
-        "{back_waist} + {body_length} × {knee_share} - {shorter}",
-        basis=PRACTICE,
-    )
+    @value("slip without its trim, from the neck point")
+    def cloth_length(self) -> Length:
+        """It is cut so much shorter."""
+        return self.finished_length - self.hem_trim
 
+    @check
+    def the_cloth_ends_below_the_arms(self) -> None:
+        """Refuse a slip that leaves next to no side."""
+        least = self.armhole_depth + LEAST_SIDE
+        if self.cloth_length < least:
+            longer = at_least(self, "reach", least + self.hem_trim, "a reach of at least {}")
+            raise RefusalError(
+                f"the cloth would end less than {TAPE.both(LEAST_SIDE)} below the arms; use "
+                f"{ways(longer, 'a narrower trim or a longer slip')}",
+                "reach",
+            )
 
-def _note_cloth_reach(sheet: Worksheet, slip: Slip, block: BodyBlock) -> float:
-    """Note how long the slip is without its trim, in mm; refuses what ends at the armhole."""
-    bare = sheet.note("cloth_length", "slip without its trim, from the neck point",
-                      sheet["finished_length"].length - slip.hem_trim,
-                      "{finished_length} - {hem_trim}").length  # fmt: skip
-    least = from_float(block.depth) + LEAST_SIDE
-    if bare < least:
-        longer = at_least(slip, "reach", least + slip.hem_trim, "a reach of at least {}")
-        raise RefusalError(
-            f"the cloth would end less than {TAPE.both(LEAST_SIDE)} below the arms; use "
-            f"{ways(longer, 'a narrower trim or a longer slip')}",
-            "reach",
+    @property
+    def side_below(self) -> Point:
+        """The flare, down to the hem."""
+        return float(self.flare), float(self.cloth_length) - float(self.armhole_depth)
+
+    @drafted
+    def halves(self) -> tuple[Half, Half]:
+        """Side and hem, of the front as of the back."""
+        self.the_head_passes()
+        self.the_cloth_ends_below_the_arms()
+        hem = float(self.cloth_length)
+        half = Half(*flared_side(self.block.underarm, hem, float(self.flare)))
+        return half, half
+
+    @drafted
+    def drafted_front(self) -> Draft:
+        """Half of the front."""
+        return self._drafted("slip front", self.block.front_neckline)
+
+    @drafted
+    def drafted_back(self) -> Draft:
+        """Half of the back, slit where there is an opening."""
+        neck = self.block.back_neckline
+        back, (x, top) = self._drafted("slip back", neck), neck[0]
+        if not self.opening:
+            return back
+        slit = (
+            (x, snapped(top - float(self.seam_allowance))),
+            (x, snapped(top + float(self.opening))),
         )
-    return float(bare)
+        return replace(back, slit=slit)
 
-
-def _draft(slip: Slip, name: str, block: BodyBlock, parts: tuple[Half, LowerEdge]) -> Draft:
-    """Front or back, half of it, from its neckline round to the fold."""
-    half, lower = parts
-    front = name.endswith("front")
-    neckline = block.front_neckline if front else block.back_neckline
-    seam, centre = float(slip.seam_allowance), neckline[0]
-    slit = () if front or not slip.opening else (
-        (0.0, snapped(centre[1] - seam)), (0.0, snapped(centre[1] + float(slip.opening)))
-    )  # fmt: skip
-    return Draft(
-        name,
-        (
+    def _drafted(self, name: str, neckline: Line) -> Draft:
+        """Front or back, half of it, from its neckline round to the fold."""
+        block, half, seam = self.block, self.halves[0], float(self.seam_allowance)
+        edges = (
             Edge("neck", neckline, seam),
             Edge("shoulder", (block.neck_point, block.shoulder), seam),
             Edge("armhole", block.armhole, seam),
             Edge("side", half.side, seam),
-            lower.edge(half.hem),
-            Edge(FOLD, (half.hem[-1], centre)),
-        ),
-        notches=(side_notch(half.side),),
-        remark=lower.remark,
-        slit=slit,
-    )
+            self.lower_edge.edge(half.hem),
+            Edge(FOLD, (half.hem[-1], neckline[0])),
+        )
+        return Draft(name, edges, (side_notch(half.side),), self.lower_edge.remark)
+
+    @value("once round the finished hem", basis=DRAWN)
+    def hem_edge(self) -> Length:
+        """Front and back, on the line that is folded or sewn."""
+        return from_float(4 * run(self.halves[0].hem))
+
+    @value("facing of the slit, cut width", basis=PRACTICE)
+    def slit_facing_width(self) -> Length | None:
+        """Wide enough to lie flat on both sides of the slit."""
+        return SLIT_FACING if self.opening else None
+
+    @value("facing of the slit, below its end", basis=PRACTICE)
+    def slit_facing_below(self) -> Length | None:
+        """What holds where the slit ends."""
+        return BELOW_SLIT if self.opening else None
+
+    @value("facing of the slit, cut length")
+    def slit_facing_length(self) -> Length | None:
+        """From the raw edge of the neck to below the slit."""
+        below = self.slit_facing_below
+        return None if below is None else self.seam_allowance + self.opening + below
+
+    @group
+    def drafts(self) -> tuple[HalfPiece, ...]:
+        """Front and back, and the facings of a hem that is faced."""
+        front = HalfPiece(self.drafted_front, worked=self.front == WORKED)
+        return front, HalfPiece(self.drafted_back), *self.lower_edge.facings()
+
+    def cut(self, sheet: Worksheet) -> None:
+        """Front and back, and a rectangle to face the slit, so that its edges meet."""
+        super().cut(sheet)
+        if self.opening:
+            size = sheet["slit_facing_width"], sheet["slit_facing_length"]
+            sheet.pieces.append(Piece("slit facing", CLOTH, 1, *size, Grain.STRAIGHT))
+        sheet.seams.append(Seam("shoulders and sides", self.seam_allowance))
+
+    def sew(self, sheet: Worksheet) -> None:
+        """From the slit to the button and its loop."""
+        add_supplies(sheet)
+        add_steps(sheet, self)
+
+    def draw(self, sheet: Worksheet) -> None:
+        """The slip from the front, then each piece."""
+        sheet.pictures.append(_finished(sheet, self))
+        super().draw(sheet)
 
 
-def _add_slit_facing(sheet: Worksheet, slip: Slip) -> None:
-    """The facing of the slit, so that its edges meet: a rectangle on the straight grain."""
-    wide = sheet.note("slit_facing_width", "facing of the slit, cut width", SLIT_FACING, "",
-                      basis=PRACTICE)  # fmt: skip
-    below = sheet.note("slit_facing_below", "facing of the slit, below its end", BELOW_SLIT, "",
-                       basis=PRACTICE)  # fmt: skip
-    long = sheet.note("slit_facing_length", "facing of the slit, cut length",
-                      slip.seam_allowance + slip.opening + below.length,
-                      "{seam_allowance} + {opening} + {slit_facing_below}")  # fmt: skip
-    sheet.pieces.append(Piece("slit facing", CLOTH, 1, wide, long, Grain.STRAIGHT))
-
-
-def _finished(sheet: Worksheet, front: Draft, block: BodyBlock) -> Picture:
+def _finished(sheet: Worksheet, slip: Slip) -> Picture:
+    front, block = slip.drafted_front, slip.block
     body = tuple(point for edge in front.edges[:-2] for point in edge.points)
-    hem, reach, trim = front.edge("hem").points, sheet["finished_length"], sheet["hem_trim"].mm
+    hem, reach = front.edge("hem").points, sheet["finished_length"]
     low = hem[0]
     view = View(
-        (*body, *shifted(hem, down=trim)),
+        (*body, *shifted(hem, down=float(slip.hem_trim))),
         lines=[(hem, Kind.THIN)],
         behind=[((0.0, block.back_neck), *block.back_neckline, block.neck_point, (0.0, low[1]))],
         dimensions=[Dimension((-low[0], 0.0), (-low[0], reach.mm), reach, Side.LEFT)],
     )
-    caption = sentence("The slip from the front; once round its hem it measures {hem_edge}.",
-                       hem_edge=sheet["hem_edge"])  # fmt: skip
-    words = sentence("{finished_length} long, {finished_chest} round the chest.",
-                     finished_length=reach, finished_chest=sheet["finished_chest"])  # fmt: skip
-    return Picture("finished", caption, scene(sentence("Slip, finished"), words, view),
-                   finished=True)  # fmt: skip
+    caption = sheet.sentence("The slip from the front; once round its hem it measures {hem_edge}.")
+    words = sheet.sentence("{finished_length} long, {finished_chest} round the chest.")
+    return Picture(
+        "finished", caption, scene(sentence("Slip, finished"), words, view), finished=True
+    )
 
 
 GARMENT = Slip

@@ -4,7 +4,6 @@ from __future__ import annotations
 
 from fractions import Fraction
 
-from handout_engine.amounts.values import sentence
 from handout_engine.drafting.garment_steps import (
     WHOLE,
     add_cloth_step,
@@ -14,6 +13,7 @@ from handout_engine.drafting.garment_steps import (
     add_slit_step,
     add_stay_step,
 )
+from handout_engine.drafting.turned_hems import TurnedHemInputs, TurnedUpHem
 from handout_engine.working.cautions import (
     BUTTONS_AS_SMALL_PARTS,
     GARMENT_IS_DAYWEAR,
@@ -37,8 +37,7 @@ def add_supplies(sheet: Worksheet) -> None:
     where = "for the neck, {neck_edge}"
     if sheet["armholes"].amount == BOUND:
         where += ", and two armholes, {armhole_edge} each"
-    edges = {name: sheet[name] for name in ("neck_edge", "armhole_edge")}
-    sheet.supplies.append(Supply("bias binding", None, sentence(where, **edges), unless=BINDINGS))
+    sheet.supplies.append(Supply("bias binding", None, sheet.sentence(where), unless=BINDINGS))
     sheet.have("fine thread to match")
     sheet.cautions.extend((PINS_AND_IRON, GARMENT_IS_DAYWEAR, MEASURE_THE_BABY, THIN_COTTON))
     if sheet["opening"].length:
@@ -55,7 +54,7 @@ BINDING = (
 EDGES = "finished, the neck measures {neck_edge} and each armhole {armhole_edge}."
 
 
-def add_steps(sheet: Worksheet) -> None:
+def add_steps(sheet: Worksheet, slip: TurnedHemInputs) -> None:
     """From the cloth to the button and its loop."""
     add_cloth_step(sheet)
     if sheet["front"].amount == WORKED:
@@ -63,7 +62,9 @@ def add_steps(sheet: Worksheet) -> None:
             "Make up the cloth of the front first, at least {slip_front_across} wide and "
             "{slip_front_length} long, its middle marked; the fold line of the front lies there."
         )
-    marked = ["the hem line {hem_depth} above the cut edge"] if _hem_line(sheet) else []
+    # A facing is sewn on along the raw edge, so there is no line to mark.
+    marks_hem = slip.trimmed or isinstance(slip.lower_edge, TurnedUpHem)
+    marked = ["the hem line {hem_depth} above the cut edge"] if marks_hem else []
     if sheet["opening"].length:
         marked.insert(0, "the centre back from the neck seam line down by {opening}")
     mark = f", and mark {' and '.join(marked)}" if marked else ""
@@ -77,21 +78,16 @@ def add_steps(sheet: Worksheet) -> None:
     else:
         sheet.step("Sew their trim to both armholes, {armhole_edge} each.")
         sheet.step(f"{BINDING} the neck.", "finished, the neck measures {neck_edge}.")
-    if sheet["hem_trim"].length:
+    if slip.trimmed:
         sheet.step(
             "Sew the trim to the hem line, once round; it takes the allowance of {hem_depth}.",
             "with its trim the slip is {finished_length} from the neck point.",
         )
     else:
-        add_lower_edge_steps(sheet)
+        add_lower_edge_steps(sheet, slip)
     if sheet["opening"].length:
         sheet.step(
             "At the top of the slit, where its edges meet, work a thread loop on one of them, just "
             "long enough for the button, and sew the button to the other.",
             "buttoned up, the neck measures {neck_edge}; open, {opened_neck}.",
         )
-
-
-def _hem_line(sheet: Worksheet) -> bool:
-    """Whether the hem line is marked; a facing is sewn on along the raw edge."""
-    return bool(sheet["hem_trim"].length) or "hem_ease" in sheet.values

@@ -2,18 +2,17 @@
 
 from __future__ import annotations
 
-from typing import ClassVar
-
+from handout_engine.amounts.declaring import value
 from handout_engine.amounts.inputs import optional_length, ratio
-from handout_engine.amounts.lengths import ZERO
-from handout_engine.amounts.sources import GIVEN, PRACTICE
+from handout_engine.amounts.lengths import ZERO, Length, most
+from handout_engine.amounts.naming import constant
+from handout_engine.amounts.sources import GEOMETRY, PRACTICE
 from handout_engine.bodies.measures import measured
-from handout_engine.cloth.cloth import note_cloth
-from handout_engine.drafting.block import SleevelessInputs, note_block
+from handout_engine.drafting.armholes import SleevelessInputs
 from handout_engine.drafting.garment_steps import add_shoulder_step, add_side_step
-from handout_engine.drafting.gathered_skirts import SkirtInputs, note_skirt, note_skirt_armhole
-from handout_engine.drafting.yokes import YokeInputs, note_yoke
-from handout_engine.families.garments.yoke_pictures import Parts, finished_picture
+from handout_engine.drafting.gathered_skirts import SkirtInputs
+from handout_engine.drafting.pieces import CutPiece
+from handout_engine.families.garments.yoke_pictures import finished_picture
 from handout_engine.families.garments.yoke_steps import (
     add_button_step,
     add_cutting_steps,
@@ -25,21 +24,22 @@ from handout_engine.families.garments.yoke_steps import (
     add_supplies,
     add_yoke_seam_steps,
 )
+from handout_engine.working.workings import Seam
 from handout_engine.working.worksheet import Worksheet
 
-CLOTH = "cloth"
+NOTHING = constant("nothing", ZERO, GEOMETRY)
 
 
-class SummerDress(SleevelessInputs, YokeInputs, SkirtInputs):
+class SummerDress(SleevelessInputs, SkirtInputs):
     """A sleeveless dress with a yoke."""
 
-    title: ClassVar[str] = "Summer dress"
-    family: ClassVar[str] = "garments"
-    summary: ClassVar[str] = (
+    title = "Summer dress"
+    family = "garments"
+    summary = (
         "A sleeveless dress to the knee, its skirt gathered or tucked to a yoke that buttons at "
         "the back."
     )
-    eases: ClassVar[tuple[str, str]] = ("10 cm", "8 cm")
+    eases = ("10 cm", "8 cm")
 
     back_waist = measured("back_waist")
     yoke_share = ratio(
@@ -65,46 +65,46 @@ class SummerDress(SleevelessInputs, YokeInputs, SkirtInputs):
         in_use="finished_length",
     )
 
-    def whole(self) -> Worksheet:
-        """Outlines, edges, pieces, cloth and steps; raises RefusalError."""
-        sheet = Worksheet(technique=self)
-        block = note_block(sheet, self)
-        _note_length(sheet, self)
-        block = note_skirt_armhole(sheet, self, block)
-        yoke = note_yoke(sheet, self, block, CLOTH)
-        skirt = note_skirt(sheet, self, yoke, CLOTH)
-        note_cloth(sheet, CLOTH, self.cloth())
+    @value("dress from the neck point to the hem", basis=PRACTICE)
+    def finished_length(self) -> Length:
+        """As asked for, or to about the knee."""
+        if self.reach is not None:
+            return self.reach
+        return self.back_waist + self.body_length * self.knee_share
+
+    @value("from the waist down to the hem, for a sash")
+    def waist_to_hem(self) -> Length:
+        """Nothing, where the dress ends above the waist."""
+        return most(self.finished_length - self.back_waist, NOTHING)
+
+    @property
+    def drafts(self) -> tuple[CutPiece, ...]:
+        """Every piece, in the order of the cut list."""
+        return (*self.yoke_pieces, *self.skirt_pieces)
+
+    def cut(self, sheet: Worksheet) -> None:
+        """Yokes and skirt."""
+        super().cut(sheet)
+        sheet.seams.append(Seam("all seams", self.seam_allowance))
+
+    def sew(self, sheet: Worksheet) -> None:
+        """From the back placket, made while the skirt lies flat, to the buttons."""
         add_supplies(sheet, "for two armholes, {armhole_edge} each")
         add_sample(sheet)
-        _add_steps(sheet)
-        sheet.pictures.insert(0, finished_picture(sheet, Parts("dress", block, yoke, skirt)))
-        return sheet
+        add_cutting_steps(sheet)
+        add_placket_step(sheet)
+        add_facing_step(sheet)
+        add_yoke_seam_steps(sheet)
+        add_shoulder_step(sheet)
+        add_side_step(sheet, "the armhole's seam line measures {armhole_edge} once round.")
+        add_neck_step(sheet, " Trim and bind both armholes alike, beginning under the arm.")
+        add_hem_step(sheet, self)
+        add_button_step(sheet)
 
-
-def _note_length(sheet: Worksheet, dress: SummerDress) -> None:
-    label = "dress from the neck point to the hem"
-    if dress.reach is not None:
-        long = sheet.note("finished_length", label, dress.reach, "", basis=GIVEN)
-    else:
-        long = sheet.note("finished_length", label,
-                          dress.back_waist + dress.body_length * dress.knee_share,
-                          "{back_waist} + {body_length} × {knee_share}",
-                          basis=PRACTICE)  # fmt: skip
-    sheet.note("waist_to_hem", "from the waist down to the hem, for a sash",
-               max(ZERO, long.length - dress.back_waist),
-               "{finished_length} - {back_waist}, at least 0")  # fmt: skip
-
-
-def _add_steps(sheet: Worksheet) -> None:
-    add_cutting_steps(sheet)
-    add_placket_step(sheet)
-    add_facing_step(sheet)
-    add_yoke_seam_steps(sheet)
-    add_shoulder_step(sheet)
-    add_side_step(sheet, "the armhole's seam line measures {armhole_edge} once round.")
-    add_neck_step(sheet, " Trim and bind both armholes alike, beginning under the arm.")
-    add_hem_step(sheet)
-    add_button_step(sheet)
+    def draw(self, sheet: Worksheet) -> None:
+        """The dress from the front, then each piece."""
+        sheet.pictures.append(finished_picture(sheet, "dress", self))
+        super().draw(sheet)
 
 
 GARMENT = SummerDress

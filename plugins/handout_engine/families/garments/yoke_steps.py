@@ -2,15 +2,14 @@
 
 from __future__ import annotations
 
-from handout_engine.amounts.values import sentence
 from handout_engine.drafting.garment_steps import (
     WHOLE,
     add_cloth_step,
     add_lower_edge_steps,
     add_stay_step,
 )
-from handout_engine.drafting.gathered_skirts import FRONT_WORKED, TUCKED
-from handout_engine.drafting.yokes import BOUND, PLAIN
+from handout_engine.drafting.gathered_skirts import FRONT_WORKED, TUCKED, SkirtInputs
+from handout_engine.drafting.yokes import BOUND, PLAIN, WORKED
 from handout_engine.working.cautions import (
     BUTTONS_AS_SMALL_PARTS,
     GARMENT_IS_DAYWEAR,
@@ -19,28 +18,41 @@ from handout_engine.working.cautions import (
     PINS_AND_IRON,
     THIN_COTTON,
 )
-from handout_engine.working.workings import BINDINGS, Seam, Step, Supply
+from handout_engine.working.workings import BINDINGS, Step, Supply
 from handout_engine.working.worksheet import Worksheet
 
 FROM_WORKED = ", out of the cloth that was worked for it, the middle of the work at its fold line"
 
 
 def add_supplies(sheet: Worksheet, armholes: str = "") -> None:
-    """Notions, seams and cautions; `armholes` speaks of what is bound besides the neck."""
-    sheet.seams.append(Seam("all seams", sheet["seam_allowance"].length))
+    """Notions and cautions; `armholes` speaks of what is bound besides the neck."""
     neck = "for the neck, {neck_run}" if sheet["neck_finish"].amount == BOUND else ""
     bound = " and ".join(filter(None, (neck, armholes)))
     if bound:
-        sheet.supplies.append(Supply("bias binding", None, sentence(
-            bound, neck_run=sheet["neck_run"], armhole_edge=sheet["armhole_edge"]),
-            unless=BINDINGS))  # fmt: skip
-    sheet.supplies.append(Supply("buttons", sheet["buttons"], sentence(
-        "flat, {button} across", button=sheet["button"]),
-        unless=("button-spacing",)))  # fmt: skip
-    sheet.have("fine thread to match", "a fine needle for the cloth",
-               "a removable marker tried on a scrap")  # fmt: skip
-    sheet.cautions.extend((PINS_AND_IRON, GARMENT_IS_DAYWEAR, MEASURE_THE_BABY, THIN_COTTON,
-                           LOOSE_THREADS, BUTTONS_AS_SMALL_PARTS))  # fmt: skip
+        sheet.supplies.append(Supply("bias binding", None, sheet.sentence(bound), unless=BINDINGS))
+    sheet.supplies.append(
+        Supply(
+            "buttons",
+            sheet["buttons"],
+            sheet.sentence("flat, {button} across"),
+            unless=("button-spacing",),
+        )
+    )
+    sheet.have(
+        "fine thread to match",
+        "a fine needle for the cloth",
+        "a removable marker tried on a scrap",
+    )
+    sheet.cautions.extend(
+        (
+            PINS_AND_IRON,
+            GARMENT_IS_DAYWEAR,
+            MEASURE_THE_BABY,
+            THIN_COTTON,
+            LOOSE_THREADS,
+            BUTTONS_AS_SMALL_PARTS,
+        )
+    )
 
 
 def add_cutting_steps(sheet: Worksheet, also: str = "") -> None:
@@ -48,8 +60,11 @@ def add_cutting_steps(sheet: Worksheet, also: str = "") -> None:
     add_cloth_step(sheet)
     skirt = sheet["skirt"].amount
     front = "" if sheet["front"].amount == PLAIN else FROM_WORKED
-    of_skirt = {PLAIN: "", FRONT_WORKED: f"; the front{FROM_WORKED}"}.get(
-        str(skirt), f"; both{FROM_WORKED}")  # fmt: skip
+    of_skirt = {
+        PLAIN: "",
+        FRONT_WORKED: f"; the front{FROM_WORKED}",
+        WORKED: f"; both{FROM_WORKED}",
+    }[str(skirt)]
     sheet.step(f"Cut the front yoke {WHOLE}{front}.")
     pieces = f"Cut skirt front and skirt back, each {WHOLE}{of_skirt}."
     if sheet["taken_in"].amount == TUCKED and skirt == FRONT_WORKED:
@@ -73,16 +88,13 @@ def add_sample(sheet: Worksheet) -> None:
     """A strip to gather as full as the skirt will be."""
     sheet.sample.append(
         Step(
-            sentence(
-                "From the same cloth cut a strip {top} long and a hand wide, run two rows of long "
-                "stitches along it, and draw it up to {edge}.",
-                top=sheet["skirt_back_top"],
-                edge=sheet["yoke_edge"],
+            sheet.sentence(
+                "From the same cloth cut a strip {skirt_back_top} long and a hand wide, run two "
+                "rows of long stitches along it, and draw it up to {yoke_edge}."
             ),
-            sentence(
+            sheet.sentence(
                 "it looks as full as the skirt should. Too thick to draw up: give the skirt a "
-                "fullness of less than {fullness}; too thin: of more.",
-                fullness=sheet["skirt_fullness"],
+                "fullness of less than {skirt_fullness}; too thin: of more."
             ),
         )
     )
@@ -201,16 +213,16 @@ def add_neck_step(sheet: Worksheet, more: str = "") -> None:
     )
 
 
-def add_hem_step(sheet: Worksheet) -> None:
+def add_hem_step(sheet: Worksheet, garment: SkirtInputs) -> None:
     """The lower edge: its trim, or a hem sewn by hand."""
-    if sheet["hem_trim"].length:
+    if garment.trimmed:
         sheet.step(
             "Sew the ruffle or band to the lower edge, {hem_depth} from the raw edge.",
             "the seam is {hem_edge} once round, and with its trim the garment is "
             "{finished_length} long from the neck point.",
         )
         return
-    add_lower_edge_steps(sheet)
+    add_lower_edge_steps(sheet, garment)
 
 
 def add_button_step(sheet: Worksheet) -> None:
@@ -222,6 +234,5 @@ def add_button_step(sheet: Worksheet) -> None:
         f"Lay the centre backs on each other. Work {holes} on the centre back of the yoke that "
         f"lies on top{apart} and sew the buttons to the other one.",
         "buttoned, the neck measures {neck_edge}; open down to the placket's end it lets "
-        "{opened_neck} through, and the head needs {needed}.",
-        needed=sheet["head"].length + sheet["head_room"].length,
+        "{opened_neck} through, and the head needs {head_needs}.",
     )

@@ -7,11 +7,12 @@ sample take the place of the table's thread and shrinkage.
 from __future__ import annotations
 
 from math import sqrt
-from typing import ClassVar
 
+from handout_engine.amounts.declaring import check, group, value
 from handout_engine.amounts.inputs import choice, length, optional_length, optional_thread
-from handout_engine.amounts.lengths import from_float, inches
-from handout_engine.amounts.numbers import Ratio
+from handout_engine.amounts.lengths import Length, from_float, inches
+from handout_engine.amounts.naming import constant
+from handout_engine.amounts.numbers import Count, Ratio
 from handout_engine.amounts.refusals import RefusalError
 from handout_engine.amounts.saying import Saying, Tape
 from handout_engine.amounts.sources import PRACTICE, published
@@ -24,26 +25,18 @@ from handout_engine.families.materials.needles_drawing import (
     stitch_row,
     thread_bars,
 )
-from handout_engine.families.materials.thread_and_needle import (
-    ThreadInputs,
-    note_counts,
-    note_needle,
-    number,
-)
+from handout_engine.families.materials.thread_and_needle import ThreadInNeedle, ThreadInputs
 from handout_engine.working.cautions import PINS_AND_IRON, RAISED_CLOTH, THIN_COTTON
-from handout_engine.working.technique import Technique
 from handout_engine.working.workings import Picture, Step, Supply
 from handout_engine.working.worksheet import Worksheet
 
-TEX, FINE, PERCENT = Saying.TEX, Saying.FINE, Saying.PERCENT
 
-
-class ClothAdviser(ThreadInputs, Technique):
+class ClothAdviser(ThreadInputs):
     """Needle, thread, stitch, fullness and care of a cloth."""
 
-    title: ClassVar[str] = "Needle, thread and stitch for a cloth"
-    family: ClassVar[str] = "materials"
-    summary: ClassVar[str] = (
+    title = "Needle, thread and stitch for a cloth"
+    family = "materials"
+    summary = (
         "For a cloth: needle number, thread in every count, stitch length, fullness, fraying, "
         "shrinkage and pressing."
     )
@@ -75,164 +68,223 @@ class ClothAdviser(ThreadInputs, Technique):
         ("3 in", "2 yd"),
     )
 
-    def whole(self) -> Worksheet:
-        """Everything the table knows; raises RefusalError for a thread that no needle takes."""
-        sheet = Worksheet(technique=self)
-        material = MATERIALS[self.cloth]
-        _note_thread(sheet, self, material)
-        note_counts(sheet)
-        usual = sheet.note("usual_needle", "usual needle of this cloth", material.needle.what, "",
-                           basis=material.needle.basis)  # fmt: skip
-        note_needle(sheet, self, usual)
-        sheet.note("point", "point of the needle", material.point.what, "",
-                   basis=material.point.basis)  # fmt: skip
-        _note_stitch(sheet, material)
-        _note_care(sheet, self, material)
+    @property
+    def material(self) -> Material:
+        """What the table knows of the cloth."""
+        return MATERIALS[str(self.cloth)]
+
+    def label_of(self, label: str) -> str:
+        """A label, with how the shrinkage is known."""
+        known = ", usual" if self.sample_after is None else " of the sample"
+        return super().label_of(label).replace("{known}", known)
+
+    @value("finest thread for this cloth", basis=PRACTICE, saying=Saying.TEX)
+    def thread_least(self) -> Ratio:
+        """A finer one parts before the cloth does."""
+        return Ratio(self.material.thread.what.least)
+
+    @value("thickest thread for this cloth", basis=PRACTICE, saying=Saying.TEX)
+    def thread_most(self) -> Ratio:
+        """A thicker one puckers and shows."""
+        return Ratio(self.material.thread.what.most)
+
+    @value("thread", saying=Saying.TEX)
+    def thread(self) -> Ratio:
+        """The one at hand, or the middle of what suits the cloth."""
+        if self.thread_at_hand is not None:
+            return self.thread_at_hand
+        return (self.thread_least + self.thread_most) / 2
+
+    @value("the thread is", basis=PRACTICE)
+    def verdict(self) -> str:
+        """How a thread at hand compares with the table's."""
+        if self.thread < self.thread_least:
+            return "finer than usual: the seam may part before the cloth does"
+        if self.thread > self.thread_most:
+            return "thicker than usual: the seam may pucker and show"
+        return "what this cloth wants"
+
+    @value("usual needle of this cloth", basis=PRACTICE)
+    def usual_needle(self) -> Count:
+        """Before the thread is looked at."""
+        return Count(self.material.needle.what)
+
+    @group
+    def thread_and_needle(self) -> ThreadInNeedle:
+        """The thread in every count, and the needle that takes it."""
+        return ThreadInNeedle(self, self.thread, self.usual_needle)
+
+    @value("point of the needle", basis=PRACTICE)
+    def point(self) -> str:
+        """Round where the cloth is knitted."""
+        return self.material.point.what
+
+    @value("stitch length", basis=PRACTICE, saying=Saying.FINE)
+    def stitch_length(self) -> Length:
+        """The thinner the cloth, the shorter."""
+        return self.material.stitch.what
+
+    @value("one inch", basis=published("yard"))
+    def inch(self) -> Length:
+        """What stitches are counted along."""
+        return inches(1)
+
+    @value("stitches to the inch")
+    def stitches(self) -> Ratio:
+        """As older machines are set."""
+        return self.inch / self.stitch_length
+
+    @value("least fullness")
+    def fullness_least(self) -> Ratio:
+        """Where gathers begin to look like gathers."""
+        full = self.material.fullness
+        return constant(f"least for {self.cloth}", Ratio(full.what.least), full.basis)
+
+    @value("most fullness")
+    def fullness_most(self) -> Ratio:
+        """More will not draw up, or stands away."""
+        full = self.material.fullness
+        return constant(f"most for {self.cloth}", Ratio(full.what.most), full.basis)
+
+    @value("it frays", basis=PRACTICE)
+    def frays(self) -> str:
+        """How soon its cut ends have to be finished."""
+        return self.material.frays.what
+
+    @value("usual weight, grams in a square metre", basis=PRACTICE)
+    def weight(self) -> Count:
+        """What it is named by where cloth is sold."""
+        return Count(self.material.weight.what)
+
+    @check
+    def the_sample_did_not_grow(self) -> None:
+        """Refuse a sample that is longer after the wash."""
+        before, after = self.sample_before, self.sample_after
+        if after is not None and after > before:
+            tape = Tape(finest=32)
+            raise RefusalError(
+                f"sample_after {tape.say(after)} is longer than sample_before {tape.say(before)}; "
+                "cloth shrinks in the wash, so the two may be exchanged",
+                "sample_after",
+            )
+
+    @value("usual shrinkage of this cloth", basis=PRACTICE, saying=Saying.PERCENT)
+    def usual_shrinkage(self) -> Ratio:
+        """Before a sample is washed."""
+        return Ratio(self.material.shrinkage.what)
+
+    @value("shrinkage{known}", saying=Saying.PERCENT)
+    def shrinkage(self) -> Ratio:
+        """The sample's where it was washed, the table's until then."""
+        if self.sample_after is not None:
+            return (self.sample_before - self.sample_after) / self.sample_before
+        return self.usual_shrinkage
+
+    @value("length before washing", saying=Saying.UP)
+    def buy(self) -> Length:
+        """So much that what is wanted is left of it."""
+        return self.wanted / (1 - self.shrinkage)
+
+    @value("press it", basis=PRACTICE)
+    def press(self) -> str:
+        """How hot, how damp, and from which side."""
+        return self.material.press.what
+
+    def cut(self, sheet: Worksheet) -> None:
+        """Nothing is cut: the whole table, to compare."""
         sheet.charts.extend(material_charts())
-        _add_supplies(sheet, material)
-        _add_steps(sheet)
-        _draw(sheet)
-        return sheet
 
-
-def _note_thread(sheet: Worksheet, asked: ClothAdviser, material: Material) -> None:
-    """Note the threads that suit, the one that is used, and how it compares."""
-    cell = material.thread
-    sheet.note("thread_least", "finest thread for this cloth", cell.what.least, "",
-               basis=cell.basis, saying=TEX)  # fmt: skip
-    sheet.note("thread_most", "thickest thread for this cloth", cell.what.most, "",
-               basis=cell.basis, saying=TEX)  # fmt: skip
-    hand, verdict = asked.thread_at_hand, "what this cloth wants"
-    if hand is None:
-        sheet.note("thread", "thread", (cell.what.least + cell.what.most) / 2,
-                   "({thread_least} + {thread_most}) / 2", saying=TEX)  # fmt: skip
-    else:
-        sheet.note("thread", "thread", hand, "{thread_at_hand}", saying=TEX)
-        if hand < cell.what.least:
-            verdict = "finer than usual: the seam may part before the cloth does"
-        elif hand > cell.what.most:
-            verdict = "thicker than usual: the seam may pucker and show"
-    sheet.note("verdict", "the thread is", verdict, "", basis=PRACTICE)
-
-
-def _note_stitch(sheet: Worksheet, material: Material) -> None:
-    """Note the length of a stitch, how many make an inch, and how full the cloth gathers."""
-    stitch = sheet.note("stitch_length", "stitch length", material.stitch.what, "",
-                        basis=material.stitch.basis, saying=FINE)  # fmt: skip
-    inch = sheet.note("inch", "one inch", inches(1), "", basis=published("yard"))
-    sheet.note("stitches", "stitches to the inch", inch.length / stitch.length,
-               "{inch} / {stitch_length}")  # fmt: skip
-    full = material.fullness
-    for name, words, amount in (
-        ("fullness_least", "least fullness", full.what.least),
-        ("fullness_most", "most fullness", full.what.most),
-    ):
-        sheet.note(name, words, amount, "", basis=full.basis)
-
-
-def _note_care(sheet: Worksheet, asked: ClothAdviser, material: Material) -> None:
-    """Note fraying, weight, shrinkage and the iron; raises RefusalError for a sample that grew."""
-    sheet.note("frays", "it frays", material.frays.what, "", basis=material.frays.basis)
-    sheet.note("weight", "usual weight, grams in a square metre", material.weight.what, "",
-               basis=material.weight.basis)  # fmt: skip
-    before, after = asked.sample_before, asked.sample_after
-    if after is None:
-        share = Ratio(material.shrinkage.what)
-        sheet.note("shrinkage", "shrinkage, usual", share, "", basis=material.shrinkage.basis,
-                   saying=PERCENT)  # fmt: skip
-    elif after > before:
-        tape = Tape(finest=32)
-        raise RefusalError(
-            f"sample_after {tape.say(after)} is longer than sample_before {tape.say(before)}; "
-            "cloth shrinks in the wash, so the two may be exchanged",
-            "sample_after",
+    def sew(self, sheet: Worksheet) -> None:
+        """From the washed sample to the first gathers."""
+        needle = sheet.sentence("old number {old_needle}, point: {point}")
+        sheet.supplies.append(Supply("machine needle", size=sheet["needle"], note=needle))
+        counts = sheet.sentence("or Ne {thread_ne}, Nm {thread_nm}, {thread_denier} denier")
+        sheet.supplies.append(Supply("thread", size=sheet["thread"], note=counts))
+        sheet.supplies.append(Supply("the cloth, before washing", sheet["buy"]))
+        sheet.cautions.append(PINS_AND_IRON)
+        if self.material.burns_fast:
+            sheet.cautions.append(THIN_COTTON)
+        if self.material.raised:
+            sheet.cautions.append(RAISED_CLOTH)
+        sheet.sample.append(
+            Step(
+                sheet.sentence(
+                    "Sew a seam a hand long through two layers of the washed cloth, with needle "
+                    "{needle} and stitches of {stitch_length}, and press it."
+                ),
+                sentence(
+                    "the seam is flat and as long as the cloth beside it; if it puckers, take a "
+                    "finer thread or needle, or a shorter stitch."
+                ),
+            )
         )
-    else:
-        share = (before - after) / before
-        sheet.note("shrinkage", "shrinkage of the sample", share,
-                   "({sample_before} - {sample_after}) / {sample_before}",
-                   saying=PERCENT)  # fmt: skip
-    sheet.note("buy", "length before washing", asked.wanted / (1 - share),
-               "{wanted} / (1 - {shrinkage})", saying=Saying.UP)  # fmt: skip
-    sheet.note("press", "press it", material.press.what, "", basis=material.press.basis)
-
-
-def _add_supplies(sheet: Worksheet, material: Material) -> None:
-    needle = sentence("old number {old}, point: {point}", old=sheet["old_needle"],
-                      point=sheet["point"])  # fmt: skip
-    sheet.supplies.append(Supply("machine needle", size=sheet["needle"], note=needle))
-    sheet.supplies.append(Supply("thread", size=sheet["thread"], note=sentence(
-        "or Ne {ne}, Nm {nm}, {denier} denier", ne=sheet["thread_ne"], nm=sheet["thread_nm"],
-        denier=sheet["thread_denier"])))  # fmt: skip
-    sheet.supplies.append(Supply("the cloth, before washing", sheet["buy"]))
-    sheet.cautions.append(PINS_AND_IRON)
-    if material.burns_fast:
-        sheet.cautions.append(THIN_COTTON)
-    if material.raised:
-        sheet.cautions.append(RAISED_CLOTH)
-
-
-def _add_steps(sheet: Worksheet) -> None:
-    sheet.step(
-        "Buy {buy} for {wanted} of washed cloth. It frays {frays}"
-        + (
-            "."
-            if sheet["frays"].amount == NOT
-            else ": zigzag or whip its cut ends before it goes into the water."
+        ends = ": zigzag or whip its cut ends before it goes into the water."
+        sheet.step(
+            "Buy {buy} for {wanted} of washed cloth. It frays {frays}"
+            + ("." if self.frays == NOT else ends)
         )
-    )
-    sheet.step(
-        "Mark {sample_before} along the selvage, wash and dry the cloth as the finished thing will "
-        f"be washed, and press it: {sheet['press'].amount}.",
-        "the marks are now apart by their length less {shrinkage}; if it is more, buy more before "
-        "you cut, and write what you measured into this page.",
-    )
-    sheet.step("Put in a new needle, number {needle} (old number {old_needle}, point {point}), and "
-               "thread of {thread} above and below.")  # fmt: skip
-    sheet.step("Set the stitch to {stitch_length}.",
-               "{stitches} stitches lie within {inch}, more or less.")  # fmt: skip
-    sheet.step("For gathers begin between {fullness_least} and {fullness_most} times the edge.")
-    sheet.sample.append(
-        Step(
-            sentence("Sew a seam a hand long through two layers of the washed cloth, with needle "
-                     "{needle} and stitches of {stitch}, and press it.", needle=sheet["needle"],
-                     stitch=sheet["stitch_length"]),
-            sentence("the seam is flat and as long as the cloth beside it; if it puckers, take a "
-                     "finer thread or needle, or a shorter stitch."),
+        sheet.step(
+            "Mark {sample_before} along the selvage, wash and dry the cloth as the finished thing "
+            f"will be washed, and press it: {self.press}.",
+            "the marks are now apart by their length less {shrinkage}; if it is more, buy more "
+            "before you cut, and write what you measured into this page.",
         )
-    )  # fmt: skip
+        sheet.step(
+            "Put in a new needle, number {needle} (old number {old_needle}, point {point}), and "
+            "thread of {thread} above and below."
+        )
+        sheet.step(
+            "Set the stitch to {stitch_length}.",
+            "{stitches} stitches lie within {inch}, more or less.",
+        )
+        sheet.step("For gathers begin between {fullness_least} and {fullness_most} times the edge.")
 
+    def draw(self, sheet: Worksheet) -> None:
+        """Stitches along an inch; the needle and its thread; three threads side by side."""
+        stitch, inch = sheet["stitch_length"], sheet["inch"]
+        blade, thread = sheet["blade"], sheet["thread_diameter"]
+        row = Scene(
+            sentence("Stitches to the inch"),
+            sheet.sentence("Stitches of {stitch_length} along {inch}."),
+            tuple(stitch_row(stitch, inch)),
+        )
+        ends = Scene(
+            sentence("Needle and thread"),
+            sheet.sentence("A blade of {blade} and a thread of {thread_diameter}."),
+            tuple(blade_and_thread(blade, thread)),
+            200,
+        )
+        threads = Scene(
+            sentence("Threads side by side"),
+            sheet.sentence("Threads of {thread_least}, {thread} and {thread_most}."),
+            tuple(thread_bars(self._threads(thread))),
+        )
+        for name, caption, scene in (
+            ("finished", "Stitches along one inch of a seam.", row),
+            (
+                "needle",
+                "The needle's blade and the thread, seen from the point and much enlarged.",
+                ends,
+            ),
+            (
+                "threads",
+                "Finest, chosen and thickest thread, much enlarged; thickness to scale.",
+                threads,
+            ),
+        ):
+            sheet.pictures.append(Picture(name, sentence(caption), scene, name == "finished"))
 
-def _draw(sheet: Worksheet) -> None:
-    blade, thread = sheet["blade"], sheet["thread_diameter"]
-    row = sentence("Stitches of {stitch} along {inch}.", stitch=sheet["stitch_length"],
-                   inch=sheet["inch"])  # fmt: skip
-    ends = sentence("A blade of {blade} and a thread of {thread}.", blade=blade, thread=thread)
-    scenes = (
-        ("finished", "Stitches along one inch of a seam.",
-         Scene(sentence("Stitches to the inch"), row, tuple(stitch_row(sheet["stitch_length"],
-                                                                       sheet["inch"])))),
-        ("needle", "The needle's blade and the thread, seen from the point and much enlarged.",
-         Scene(sentence("Needle and thread"), ends, tuple(blade_and_thread(blade, thread)), 200)),
-        ("threads", "Finest, chosen and thickest thread, much enlarged; thickness to scale.",
-         _threads(sheet)),
-    )  # fmt: skip
-    for name, words, scene in scenes:
-        sheet.pictures.append(Picture(name, sentence(words), scene, name == "finished"))
-
-
-def _threads(sheet: Worksheet) -> Scene:
-    """Three threads to one scale; those of the table are as dense as the chosen one."""
-    chosen = sheet["thread_diameter"]
-    shown = []
-    for label, name in (("finest", "thread_least"), ("chosen", "thread"),
-                        ("thickest", "thread_most")):  # fmt: skip
-        share = sqrt(number(sheet, name) / number(sheet, "thread"))
-        thick = from_float(chosen.mm * share)
-        shown.append((label, Value(name, label, thick, chosen.basis, saying=FINE)))
-    words = sentence("Threads of {a}, {b} and {c}.", a=sheet["thread_least"], b=sheet["thread"],
-                     c=sheet["thread_most"])  # fmt: skip
-    return Scene(sentence("Threads side by side"), words, tuple(thread_bars(shown)))
+    def _threads(self, chosen: Value) -> list[tuple[str, Value]]:
+        """Three threads to one scale; those of the table are as dense as the chosen one."""
+        shown = []
+        for label, tex in (
+            ("finest", self.thread_least),
+            ("chosen", self.thread),
+            ("thickest", self.thread_most),
+        ):
+            thick = from_float(chosen.mm * sqrt(tex / self.thread))
+            shown.append((label, Value(label, label, thick, chosen.basis, saying=Saying.FINE)))
+        return shown
 
 
 TECHNIQUE = ClothAdviser

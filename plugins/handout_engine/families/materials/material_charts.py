@@ -12,28 +12,42 @@ from handout_engine.working.workings import Chart
 def material_charts() -> tuple[Chart, ...]:
     """What each cloth asks for in sewing, and what is to be expected of it."""
     sewing = tuple(
-        (name, each.needle.what,
-         sentence("{a} to {b}", a=each.thread.what.least, b=each.thread.what.most))
+        (
+            name,
+            each.needle.what,
+            sentence("{a} to {b}", a=each.thread.what.least, b=each.thread.what.most),
+        )
         for name, each in MATERIALS.items()
-    )  # fmt: skip
+    )
     making = tuple(
-        (name, _said(each.stitch.what, Saying.FINE),
-         sentence("{a} to {b}", a=each.fullness.what.least, b=each.fullness.what.most))
+        (
+            name,
+            _said(each.stitch.what, Saying.FINE),
+            sentence("{a} to {b}", a=each.fullness.what.least, b=each.fullness.what.most),
+        )
         for name, each in MATERIALS.items()
-    )  # fmt: skip
+    )
     care = tuple(
-        (name, each.weight.what, each.frays.what,
-         _said(each.shrinkage.what, Saying.PERCENT))
+        (name, each.weight.what, each.frays.what, _said(each.shrinkage.what, Saying.PERCENT))
         for name, each in MATERIALS.items()
-    )  # fmt: skip
+    )
     return (
-        Chart("Needle and thread (common practice, no source)",
-              ("Cloth", "Needle", "Thread, tex"), sewing),
-        Chart("Stitch, and times the edge (common practice; 2 to 3 is published)",
-              ("Cloth", "Stitch", "Fullness"), making),
-        Chart("What to expect (common practice, no source)",
-              ("Cloth", "g/m²", "Frays", "Shrinks"), care),
-    )  # fmt: skip
+        Chart(
+            "Needle and thread (common practice, no source)",
+            ("Cloth", "Needle", "Thread, tex"),
+            sewing,
+        ),
+        Chart(
+            "Stitch, and times the edge (common practice; 2 to 3 is published)",
+            ("Cloth", "Stitch", "Fullness"),
+            making,
+        ),
+        Chart(
+            "What to expect (common practice, no source)",
+            ("Cloth", "g/m²", "Frays", "Shrinks"),
+            care,
+        ),
+    )
 
 
 def _said(amount: Amount, saying: Saying) -> Value:

@@ -10,9 +10,6 @@ from collections.abc import Mapping
 from dataclasses import dataclass
 from fractions import Fraction
 
-from handout_engine.amounts.lengths import Length
-from handout_engine.amounts.numbers import Ratio
-
 
 @dataclass(frozen=True)
 class StitchType:
@@ -37,12 +34,3 @@ STITCH_TYPES: Mapping[str, StitchType] = {
     "hand running stitch": StitchType(209, 1, Fraction(5, 4), "gathers, tucks"),
     "hand backstitch": StitchType(205, 1, Fraction(7, 2), "strong seams"),
 }
-
-
-def lockstitch_path(stitch: Length, thickness: Length) -> Ratio:
-    """Thread for each length of a lockstitch seam, by the path of both threads.
-
-    Each thread runs one stitch along the cloth and goes to its middle and back once: both
-    together take two stitch lengths and twice the thickness of all layers.
-    """
-    return 2 * ((stitch + thickness) / stitch)

@@ -2,10 +2,7 @@
 
 from __future__ import annotations
 
-from fractions import Fraction
-from math import ceil
-from typing import ClassVar
-
+from handout_engine.amounts.declaring import check, value
 from handout_engine.amounts.inputs import (
     SEWING,
     choice,
@@ -17,12 +14,14 @@ from handout_engine.amounts.inputs import (
     percentage,
     reel,
 )
+from handout_engine.amounts.lengths import Length
+from handout_engine.amounts.numbers import Count, Ratio
 from handout_engine.amounts.refusals import RefusalError
 from handout_engine.amounts.saying import Saying, Tape
-from handout_engine.amounts.sources import GIVEN, PRACTICE, published
-from handout_engine.amounts.values import Value, sentence
+from handout_engine.amounts.sources import PRACTICE, published
+from handout_engine.amounts.values import sentence
 from handout_engine.drawing.scene import Scene
-from handout_engine.families.materials.stitch_types import LOCKSTITCH, STITCH_TYPES, lockstitch_path
+from handout_engine.families.materials.stitch_types import LOCKSTITCH, STITCH_TYPES, StitchType
 from handout_engine.families.materials.thread_amount_drawing import lockstitch
 from handout_engine.shared.fullness_drawing import compared
 from handout_engine.working.cautions import PINS_AND_IRON
@@ -30,19 +29,17 @@ from handout_engine.working.technique import Technique
 from handout_engine.working.workings import Chart, Picture, Step, Supply
 from handout_engine.working.worksheet import Worksheet
 
-FINE, SOLD = Saying.FINE, Saying.YARDAGE
-
 
 class ThreadAmount(Technique):
     """Thread for a number of seams, and spools to buy."""
 
-    title: ClassVar[str] = "Thread for a seam"
-    family: ClassVar[str] = "materials"
-    summary: ClassVar[str] = (
+    title = "Thread for a seam"
+    family = "materials"
+    summary = (
         "How much thread seams take, by the kind of stitch or by a sample, and how many spools "
         "hold it."
     )
-    known_by: ClassVar[str] = "path"
+    known_by = "path"
 
     seam_length = length(
         "length of a seam",
@@ -115,116 +112,132 @@ class ThreadAmount(Technique):
         basis=PRACTICE,
     )
 
-    def whole(self) -> Worksheet:
-        """Thread and spools; raises RefusalError for a sample shorter than its own seam."""
-        sheet = Worksheet(technique=self)
-        factor = _note_factor(sheet, self)
-        path = _note_path(sheet, self)
-        one = _note_amount(sheet, self, factor)
-        sheet.charts.append(_chart())
-        _add_supplies(sheet, self)
-        _add_steps(sheet, self)
-        _draw(sheet, one, path)
-        return sheet
+    @property
+    def kind(self) -> StitchType:
+        """What the standard and the trade say of the stitch."""
+        return STITCH_TYPES[str(self.stitch)]
 
+    @value("number of the stitch type", basis=published("iso-4915"))
+    def type_number(self) -> Count:
+        """What machines and patterns call it by."""
+        return Count(self.kind.number)
 
-def _note_factor(sheet: Worksheet, asked: ThreadAmount) -> Value:
-    """Note the factor that is used: the sample's, the one given, or the usual one."""
-    kind = STITCH_TYPES[asked.stitch]
-    sheet.note("type_number", "number of the stitch type", kind.number, "",
-               basis=published("iso-4915"))  # fmt: skip
-    sheet.note("threads", "threads it is sewn with", kind.threads, "", basis=published("iso-4915"))
-    usual = sheet.note("usual_factor", "usual thread for each length of this stitch", kind.factor,
-                       "", basis=PRACTICE)  # fmt: skip
-    name, words = "used_factor", "thread reckoned for each length of seam"
-    if asked.sample_thread is not None:
-        if asked.sample_thread < asked.sample_seam:
-            tape = Tape(finest=32)
+    @value("threads it is sewn with", basis=published("iso-4915"))
+    def threads(self) -> Count:
+        """Each leaves a tail at both ends."""
+        return Count(self.kind.threads)
+
+    @value("usual thread for each length of this stitch", basis=PRACTICE)
+    def usual_factor(self) -> Ratio:
+        """All its threads together; it hangs on stitch, cloth and tension."""
+        return Ratio(self.kind.factor)
+
+    @check
+    def the_sample_was_measured_whole(self) -> None:
+        """Refuse a sample whose thread is shorter than its own seam."""
+        thread, seam, tape = self.sample_thread, self.sample_seam, Tape(finest=32)
+        if thread is not None and thread < seam:
             raise RefusalError(
-                f"sample_thread {tape.say(asked.sample_thread)} is shorter than its seam of "
-                f"{tape.say(asked.sample_seam)}; measure every thread of it, at least "
-                f"{tape.no_less(asked.sample_seam)}",
+                f"sample_thread {tape.say(thread)} is shorter than its seam of {tape.say(seam)}; "
+                f"measure every thread of it, at least {tape.no_less(seam)}",
                 "sample_thread",
             )
-        return sheet.note(name, words, asked.sample_thread / asked.sample_seam,
-                          "{sample_thread} / {sample_seam}")  # fmt: skip
-    if asked.factor is not None:
-        return sheet.note(name, words, asked.factor, "{factor}", basis=GIVEN)
-    return sheet.note(name, words, kind.factor, "{usual}", basis=PRACTICE, usual=usual)
 
+    @value("thread reckoned for each length of seam")
+    def used_factor(self) -> Ratio:
+        """The sample's, the one given, or the usual one."""
+        if self.sample_thread is not None:
+            return self.sample_thread / self.sample_seam
+        return self.usual_factor if self.factor is None else self.factor
 
-def _note_path(sheet: Worksheet, asked: ThreadAmount) -> Value:
-    """Note what a lockstitch takes by the path of its threads, to compare."""
-    return sheet.note("path_factor", "lockstitch by the path of its threads",
-                      lockstitch_path(asked.stitch_length, asked.thickness),
-                      "2 × ({stitch_length} + {thickness}) / {stitch_length}")  # fmt: skip
+    @value("lockstitch by the path of its threads")
+    def path_factor(self) -> Ratio:
+        """Each of two threads runs along the cloth, and once to its middle and back."""
+        return 2 * (self.stitch_length + self.thickness) / self.stitch_length
 
+    @value("thread in one seam", saying=Saying.UP)
+    def in_seam(self) -> Length:
+        """Its tails left out."""
+        return self.used_factor * self.seam_length
 
-def _note_amount(sheet: Worksheet, asked: ThreadAmount, factor: Value) -> Value:
-    """Note thread for one seam, for all, and the spools that hold it; returns that of one."""
-    assert isinstance(factor.amount, Fraction)
-    sewn = sheet.note("in_seam", "thread in one seam", asked.seam_length * factor.amount,
-                      "{used_factor} × {seam_length}", saying=Saying.UP)  # fmt: skip
-    tails = sheet.note("tails", "tails of one seam", 2 * sheet["threads"].whole * asked.tail,
-                       "2 × {threads} × {tail}")  # fmt: skip
-    every = (sewn.length + tails.length) * asked.seams * (1 + asked.spare)
-    thread = sheet.note("thread", "thread for all seams", every,
-                        "({in_seam} + {tails}) × {seams} × (1 + {spare})", saying=SOLD)  # fmt: skip
-    sheet.note("spools", "spools to buy", ceil(thread.length / asked.spool),
-               "{thread} / {spool}, rounded up")  # fmt: skip
-    return sewn
+    @value("tails of one seam")
+    def tails(self) -> Length:
+        """At both ends of each thread."""
+        return 2 * self.threads * self.tail
 
+    @value("thread for all seams", saying=Saying.YARDAGE)
+    def thread(self) -> Length:
+        """With what is spared for breaks and seams sewn twice."""
+        return (self.in_seam + self.tails) * self.seams * (1 + self.spare)
 
-def _chart() -> Chart:
-    rows = tuple((name, kind.number, kind.factor, kind.use)
-                 for name, kind in STITCH_TYPES.items())  # fmt: skip
-    headings = ("Stitch", "Type", "Times", "Use")
-    return Chart("Thread by stitch type (common practice, no source)", headings, rows)
+    @value("spools to buy")
+    def spools(self) -> Count:
+        """Spools are sold whole."""
+        return (self.thread / self.spool).rounded_up()
 
-
-def _add_supplies(sheet: Worksheet, asked: ThreadAmount) -> None:
-    spools = sentence("of {spool} each, {thread} in all", spool=sheet["spool"],
-                      thread=sheet["thread"])  # fmt: skip
-    sheet.supplies.append(Supply("spools of thread, of one dye lot", sheet["spools"], spools))
-    if sheet["threads"].whole > 1 and asked.stitch == LOCKSTITCH:
-        sheet.supplies.append(Supply("bobbins, wound from the same thread"))
-    sheet.cautions.append(PINS_AND_IRON)
-
-
-def _add_steps(sheet: Worksheet, asked: ThreadAmount) -> None:
-    sheet.sample.append(
-        Step(
-            sentence("Sew {seam} of the real seam on scraps, mark both its ends on the stitches, "
-                     "and unpick it without breaking the threads.", seam=sheet["sample_seam"]),
-            sentence("lay all threads end to end: {times} times the seam, or write what you "
-                     "measured into this page.", times=sheet["used_factor"]),
+    def cut(self, sheet: Worksheet) -> None:
+        """Nothing is cut: all stitch types, to compare."""
+        rows = tuple(
+            (name, kind.number, kind.factor, kind.use) for name, kind in STITCH_TYPES.items()
         )
-    )  # fmt: skip
-    sheet.step("Add up the rows of stitching: {seams} of {seam_length}; a French seam has two "
-               "rows, a hem one, and each is counted.")  # fmt: skip
-    sheet.step("One seam takes {in_seam} of thread, and {tails} for its ends.")
-    sheet.step("All seams take {thread} with {spare} to spare. Spools of {spool} to buy: {spools}.",
-               "the spools have one dye-lot number.")  # fmt: skip
-    if asked.stitch == LOCKSTITCH:
-        sheet.step("Wind bobbins before you begin: about half of the thread lies beneath.")
+        caption = "Thread by stitch type (common practice, no source)"
+        sheet.charts.append(Chart(caption, ("Stitch", "Type", "Times", "Use"), rows))
 
+    def sew(self, sheet: Worksheet) -> None:
+        """From a seam that is unpicked to the spools to buy."""
+        locked = self.stitch == LOCKSTITCH
+        spools = sheet.sentence("of {spool} each, {thread} in all")
+        sheet.supplies.append(Supply("spools of thread, of one dye lot", sheet["spools"], spools))
+        if locked:
+            sheet.have("bobbins, wound from the same thread")
+        sheet.cautions.append(PINS_AND_IRON)
+        sheet.sample.append(
+            Step(
+                sheet.sentence(
+                    "Sew {sample_seam} of the real seam on scraps, mark both its ends on the "
+                    "stitches, and unpick it without breaking the threads."
+                ),
+                sheet.sentence(
+                    "lay all threads end to end: {used_factor} times the seam, or write what you "
+                    "measured into this page."
+                ),
+            )
+        )
+        sheet.step(
+            "Add up the rows of stitching: {seams} of {seam_length}; a French seam has two rows, a "
+            "hem one, and each is counted."
+        )
+        sheet.step("One seam takes {in_seam} of thread, and {tails} for its ends.")
+        sheet.step(
+            "All seams take {thread} with {spare} to spare. Spools of {spool} to buy: {spools}.",
+            "the spools have one dye-lot number.",
+        )
+        if locked:
+            sheet.step("Wind bobbins before you begin: about half of the thread lies beneath.")
 
-def _draw(sheet: Worksheet, one: Value, path: Value) -> None:
-    stitch, thick = sheet["stitch_length"], sheet["thickness"]
-    seam = sheet["seam_length"]
-    bars = Scene(sentence("A seam and its thread"),
-                 sentence("A seam of {seam} takes {thread}.", seam=seam, thread=one),
-                 compared(seam, [one]))  # fmt: skip
-    section = Scene(sentence("Threads of a lockstitch"),
-                    sentence("Stitches of {stitch} in layers of {thick} take {path} times the "
-                             "seam.", stitch=stitch, thick=thick, path=path),
-                    tuple(lockstitch(stitch, thick)))  # fmt: skip
-    sheet.pictures.append(Picture("finished", sentence("A seam above, its thread below."), bars,
-                                  True))  # fmt: skip
-    sheet.pictures.append(
-        Picture("path", sentence("A lockstitch cut along the seam: the thicker the cloth and the "
-                                 "shorter the stitch, the more thread goes up and down."), section)
-    )  # fmt: skip
+    def draw(self, sheet: Worksheet) -> None:
+        """A seam beside its thread, and the path of a lockstitch."""
+        seam, thread = sheet["seam_length"], sheet["in_seam"]
+        bars = Scene(
+            sentence("A seam and its thread"),
+            sheet.sentence("A seam of {seam_length} takes {in_seam}."),
+            compared(seam, [thread]),
+        )
+        caption = "A seam above, its thread below."
+        sheet.pictures.append(Picture("finished", sentence(caption), bars, True))
+        section = Scene(
+            sentence("Threads of a lockstitch"),
+            sheet.sentence(
+                "Stitches of {stitch_length} in layers of {thickness} take {path_factor} times the "
+                "seam."
+            ),
+            tuple(lockstitch(sheet["stitch_length"], sheet["thickness"])),
+        )
+        caption = (
+            "A lockstitch cut along the seam: the thicker the cloth and the shorter the stitch, "
+            "the more thread goes up and down."
+        )
+        sheet.pictures.append(Picture("path", sentence(caption), section))
 
 
 TECHNIQUE = ThreadAmount

@@ -6,31 +6,28 @@ of each is twice the depth.
 
 from __future__ import annotations
 
-from typing import ClassVar
+from collections.abc import Sequence
 
+from handout_engine.amounts.declaring import check, value
 from handout_engine.amounts.inputs import count, optional_length
+from handout_engine.amounts.lengths import Length
+from handout_engine.amounts.numbers import Count, Ratio
 from handout_engine.amounts.refusals import RefusalError
-from handout_engine.amounts.sources import GEOMETRY, GIVEN, PRACTICE
-from handout_engine.amounts.values import Value
+from handout_engine.amounts.sources import PRACTICE
 from handout_engine.amounts.ways_out import at_most, ways
-from handout_engine.families.pleats.pleating import TAPE, PleatInputs, note_flat, note_margin
-from handout_engine.families.pleats.pleating_steps import (
-    PleatPictures,
-    PleatRow,
-    add_pleat_pictures,
-    add_pleat_row,
-)
-from handout_engine.shared.folds import Fold, FoldedPanel, Lie
-from handout_engine.working.technique import Technique
+from handout_engine.families.pleats.pleating import TAPE, MarginInputs
+from handout_engine.families.pleats.pleating_steps import add_pleat_pictures, add_pleat_steps
+from handout_engine.shared.folds import Fold, Lie
 from handout_engine.working.worksheet import Worksheet
 
 
-class BoxPleats(PleatInputs, Technique):
+class BoxPleats(MarginInputs):
     """A row of box pleats, touching or with plain cloth between them."""
 
-    title: ClassVar[str] = "Box pleats"
-    family: ClassVar[str] = "pleats"
-    summary: ClassVar[str] = (
+    title = "Box pleats"
+    family = "pleats"
+    one_is = "box"
+    summary = (
         "Pleats whose two folds turn away from each other, each taking four times its depth; boxes "
         "that meet, or stand apart."
     )
@@ -58,79 +55,99 @@ class BoxPleats(PleatInputs, Technique):
         in_use="pleat_margin",
     )
 
-    def whole(self) -> Worksheet:
-        """Folds, joined cloth, lines and steps; raises RefusalError for pleats without room."""
-        sheet = Worksheet(technique=self)
-        box = _note_box(sheet, self)
-        depth = _note_depth(sheet, self, box)
-        folds = sheet.note("folds", "folds, two in each box", 2 * self.pleats, "2 × {pleats}")
-        note_flat(sheet, self, folds, GEOMETRY)
-        sheet.note("ratio", "cloth for each width of pleats",
-                   (sheet["period"].length + 4 * depth.length) / sheet["period"].length,
-                   "({period} + 4 × {pleat_depth}) / {period}")  # fmt: skip
-        panel = self._panel(sheet)
-        sheet.note("flat_step", "from each box to the next one, flat",
-                   sheet["period"].length + 4 * depth.length,
-                   "{period} + 4 × {pleat_depth}")  # fmt: skip
+    @value("plain margin at each side")
+    def pleat_margin(self) -> Length:
+        """As asked for, or as is usual."""
+        return self.usual_margin
+
+    @value("from each box to the next one")
+    def period(self) -> Length:
+        """What the margins leave is shared out."""
+        return (self.finished_width - 2 * self.pleat_margin) / self.pleats
+
+    @check
+    def the_boxes_fit_the_width(self) -> None:
+        """Refuse boxes that would lie over one another."""
+        self.margins_leave_some_to_pleat()
+        if self.box is not None and self.box > self.period:
+            room = self.finished_width - 2 * self.pleat_margin
+            way = ways(
+                at_most(self, "box", self.period, "a box of at most {}"),
+                at_most(self, "pleats", (room / self.box).rounded_down(), "at most {} pleats"),
+                "a wider panel",
+            )
+            raise RefusalError(
+                f"{self.pleats} boxes of {TAPE.say(self.box)} do not fit in {TAPE.say(room)}; "
+                f"use {way}",
+                "box",
+            )
+
+    @value("what shows of each box", basis=PRACTICE)
+    def box_width(self) -> Length:
+        """As asked for, or so that the boxes meet."""
+        return self.period if self.box is None else self.box
+
+    @value("plain space between two boxes")
+    def space(self) -> Length:
+        """What the boxes leave."""
+        return self.period - self.box_width
+
+    @value("depth of each fold", basis=PRACTICE)
+    def pleat_depth(self) -> Length:
+        """As asked for, or so that the two folds meet behind their box."""
+        return self.box_width / 2 if self.depth is None else self.depth
+
+    @value("folds, two in each box")
+    def folds(self) -> Count:
+        """One at each side of it."""
+        return 2 * self.pleats
+
+    @value("from each box to the next one, flat")
+    def flat_step(self) -> Length:
+        """Two folds lie between, each doubled."""
+        return self.period + 4 * self.pleat_depth
+
+    @value("cloth for each width of pleats")
+    def ratio(self) -> Ratio:
+        """Three where the boxes meet in front and their folds behind."""
+        return self.flat_step / self.period
+
+    @property
+    def doubled(self) -> Count:
+        """At every fold."""
+        return self.folds
+
+    @property
+    def shown(self) -> Length:
+        """The box."""
+        return self.box_width
+
+    @property
+    def lying(self) -> Sequence[Fold]:
+        """The folds from left to right."""
+        depth, box = self.pleat_depth, self.box_width
+        first = self.edge + self.pleat_margin + self.space / 2
+        starts = [first + self.period * number for number in range(self.pleats)]
+        return [
+            fold
+            for at in starts
+            for fold in (Fold(depth, at, Lie.RIGHT), Fold(depth, at + box, Lie.LEFT))
+        ]
+
+    def sew(self, sheet: Worksheet) -> None:
+        """Joined, hemmed, folded and sewn into its seam."""
         how = (
             "Bring the two folds of each box away from each other, each onto its placement line, "
             "so that the box stands in front and its folded cloth lies behind it."
         )
-        add_pleat_row(sheet, self, PleatRow(panel, "box", 2, box, how))
-        side = box.length * 3 / 4
-        one = (
-            Fold(depth.length, side, Lie.RIGHT),
-            Fold(depth.length, side + box.length, Lie.LEFT),
-        )
-        width = 2 * side + box.length
-        add_pleat_pictures(sheet, PleatPictures(panel, one, width, self.title))
-        return sheet
+        add_pleat_steps(sheet, self, how)
 
-    def _panel(self, sheet: Worksheet) -> FoldedPanel:
-        box, depth = sheet["box_width"].length, sheet["pleat_depth"].length
-        period, space = sheet["period"].length, sheet["space"].length
-        first = self.edge + sheet["pleat_margin"].length + space / 2
-        folds: list[Fold] = []
-        for number in range(self.pleats):
-            left = first + period * number
-            folds.append(Fold(depth, left, Lie.RIGHT))
-            folds.append(Fold(depth, left + box, Lie.LEFT))
-        return FoldedPanel(sheet["pleated_width"].length, tuple(folds))
-
-
-def _note_box(sheet: Worksheet, pleats: BoxPleats) -> Value:
-    """Note margins, period, box and the space between boxes; raises RefusalError."""
-    margin = note_margin(sheet, pleats, pleats.margin)
-    period = sheet.note("period", "from each box to the next one",
-                        (pleats.finished_width - 2 * margin.length) / pleats.pleats,
-                        "({finished_width} - 2 × {pleat_margin}) / {pleats}")  # fmt: skip
-    if pleats.box is None:
-        box = sheet.note("box_width", "what shows of each box", period.length, "{period}",
-                         basis=PRACTICE)  # fmt: skip
-    else:
-        if pleats.box > period.length:
-            room = pleats.finished_width - 2 * margin.length
-            way = ways(
-                at_most(pleats, "box", period.length, "a box of at most {}"),
-                at_most(pleats, "pleats", int(room / pleats.box), "at most {} pleats"),
-                "a wider panel",
-            )
-            raise RefusalError(
-                f"{pleats.pleats} boxes of {TAPE.say(pleats.box)} do not fit in "
-                f"{TAPE.say(room)}; use {way}",
-                "box",
-            )
-        box = sheet.note("box_width", "what shows of each box", pleats.box, "", basis=GIVEN)
-    sheet.note("space", "plain space between two boxes", period.length - box.length,
-               "{period} - {box_width}")  # fmt: skip
-    return box
-
-
-def _note_depth(sheet: Worksheet, pleats: BoxPleats, box: Value) -> Value:
-    if pleats.depth is None:
-        return sheet.note("pleat_depth", "depth of each fold", box.length / 2, "{box_width} / 2",
-                          basis=PRACTICE)  # fmt: skip
-    return sheet.note("pleat_depth", "depth of each fold", pleats.depth, "", basis=GIVEN)
+    def draw(self, sheet: Worksheet) -> None:
+        """The panel, finished and flat, and one box."""
+        depth, box = self.pleat_depth, self.box_width
+        side = box * 3 / 4
+        one = (Fold(depth, side, Lie.RIGHT), Fold(depth, side + box, Lie.LEFT))
+        add_pleat_pictures(sheet, self, one, 2 * side + box)
 
 
 TECHNIQUE = BoxPleats

@@ -2,28 +2,25 @@
 
 from __future__ import annotations
 
-from typing import ClassVar
+from collections.abc import Sequence
 
+from handout_engine.amounts.declaring import value
 from handout_engine.amounts.inputs import count, length
-from handout_engine.amounts.sources import GEOMETRY, PRACTICE
-from handout_engine.families.pleats.pleating import PleatInputs, note_flat
-from handout_engine.families.pleats.pleating_steps import (
-    PleatPictures,
-    PleatRow,
-    add_pleat_pictures,
-    add_pleat_row,
-)
-from handout_engine.shared.folds import Fold, FoldedPanel, Lie
-from handout_engine.working.technique import Technique
+from handout_engine.amounts.lengths import Length
+from handout_engine.amounts.numbers import Count, Ratio
+from handout_engine.amounts.sources import PRACTICE
+from handout_engine.families.pleats.pleating import PleatInputs
+from handout_engine.families.pleats.pleating_steps import add_pleat_pictures, add_pleat_steps
+from handout_engine.shared.folds import Fold, Lie
 from handout_engine.working.worksheet import Worksheet
 
 
-class InvertedPleat(PleatInputs, Technique):
+class InvertedPleat(PleatInputs):
     """One or several inverted pleats, folded from the same cloth."""
 
-    title: ClassVar[str] = "Inverted pleat"
-    family: ClassVar[str] = "pleats"
-    summary: ClassVar[str] = (
+    title = "Inverted pleat"
+    family = "pleats"
+    summary = (
         "Two folds that meet in front, taking four times their depth; one at a centre, or several "
         "evenly spaced."
     )
@@ -37,41 +34,68 @@ class InvertedPleat(PleatInputs, Technique):
         basis=PRACTICE,
     )
 
-    def whole(self) -> Worksheet:
-        """Folds, joined cloth, lines and steps; raises RefusalError for pleats without room."""
-        sheet = Worksheet(technique=self)
-        sheet.note("pleat_depth", "depth of each fold", self.depth, "{depth}")
-        folds = sheet.note("folds", "folds, two in each pleat", 2 * self.pleats, "2 × {pleats}")
-        flat = note_flat(sheet, self, folds, GEOMETRY)
-        apart = sheet.note("apart", "from one meeting line to the next, finished",
-                           self.finished_width / self.pleats,
-                           "{finished_width} / {pleats}")  # fmt: skip
-        sheet.note("first_pleat", "first meeting line, from the left seam", apart.length / 2,
-                   "{apart} / 2")  # fmt: skip
-        sheet.note("opens", "what one pleat adds where it opens", 4 * self.depth,
-                   "4 × {pleat_depth}")  # fmt: skip
-        sheet.note("ratio", "cloth for each width", flat.length / sheet["pleated_width"].length,
-                   "{flat_width} / {pleated_width}")  # fmt: skip
-        panel = self._panel(sheet)
+    @value("depth of each fold")
+    def pleat_depth(self) -> Length:
+        """As it is asked for."""
+        return self.depth
+
+    @value("folds, two in each pleat")
+    def folds(self) -> Count:
+        """They meet in front."""
+        return 2 * self.pleats
+
+    @value("from one meeting line to the next, finished")
+    def apart(self) -> Length:
+        """The pleats are spread over the whole width."""
+        return self.finished_width / self.pleats
+
+    @value("first meeting line, from the left seam")
+    def first_pleat(self) -> Length:
+        """Half of that lies at each side."""
+        return self.apart / 2
+
+    @value("what one pleat adds where it opens")
+    def opens(self) -> Length:
+        """Both of its folds open, each by twice its depth."""
+        return 4 * self.pleat_depth
+
+    @value("cloth for each width")
+    def ratio(self) -> Ratio:
+        """By it one sees how full it falls."""
+        return self.flat_width / self.pleated_width
+
+    @property
+    def doubled(self) -> Count:
+        """At every fold."""
+        return self.folds
+
+    @property
+    def shown(self) -> Length:
+        """As much plain cloth as a fold is deep."""
+        return self.pleat_depth
+
+    @property
+    def lying(self) -> Sequence[Fold]:
+        """The folds from left to right, two at each meeting line."""
+        first = self.edge + self.first_pleat
+        meeting = [first + self.apart * number for number in range(self.pleats)]
+        return [fold for at in meeting for fold in self._meeting(at)]
+
+    def _meeting(self, at: Length) -> Sequence[Fold]:
+        return Fold(self.pleat_depth, at, Lie.LEFT), Fold(self.pleat_depth, at, Lie.RIGHT)
+
+    def sew(self, sheet: Worksheet) -> None:
+        """Joined, hemmed, folded and sewn into its seam."""
         how = (
             "Bring the two folds of each pleat towards each other until they meet on their common "
             "placement line."
         )
-        add_pleat_row(sheet, self, PleatRow(panel, "pleat", 2, sheet["pleat_depth"], how))
-        side = self.depth * 5 / 4
-        one = (Fold(self.depth, side, Lie.LEFT), Fold(self.depth, side, Lie.RIGHT))
-        add_pleat_pictures(sheet, PleatPictures(panel, one, 2 * side, self.title))
-        return sheet
+        add_pleat_steps(sheet, self, how)
 
-    def _panel(self, sheet: Worksheet) -> FoldedPanel:
-        apart, first = sheet["apart"].length, sheet["first_pleat"].length
-        folds: list[Fold] = []
-        for number in range(self.pleats):
-            meeting = self.edge + first + apart * number
-            folds.extend(
-                (Fold(self.depth, meeting, Lie.LEFT), Fold(self.depth, meeting, Lie.RIGHT))
-            )
-        return FoldedPanel(sheet["pleated_width"].length, tuple(folds))
+    def draw(self, sheet: Worksheet) -> None:
+        """The panel, finished and flat, and one pleat."""
+        side = self.pleat_depth * 5 / 4
+        add_pleat_pictures(sheet, self, self._meeting(side), 2 * side)
 
 
 TECHNIQUE = InvertedPleat

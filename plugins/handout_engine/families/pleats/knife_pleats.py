@@ -5,34 +5,29 @@ Each pleat takes twice its depth. Three to one is the rule only where the depth 
 
 from __future__ import annotations
 
-from typing import ClassVar
+from collections.abc import Sequence
 
+from handout_engine.amounts.declaring import check, value
 from handout_engine.amounts.inputs import choice, count, optional_length
-from handout_engine.amounts.lengths import ZERO
+from handout_engine.amounts.lengths import ZERO, Length, most
+from handout_engine.amounts.numbers import Ratio
 from handout_engine.amounts.refusals import RefusalError
-from handout_engine.amounts.sources import GEOMETRY, GIVEN, published
-from handout_engine.amounts.values import Value
+from handout_engine.amounts.sources import published
 from handout_engine.amounts.ways_out import at_most, ways
-from handout_engine.families.pleats.pleating import TAPE, PleatInputs, note_flat, note_margin
-from handout_engine.families.pleats.pleating_steps import (
-    PleatPictures,
-    PleatRow,
-    add_pleat_pictures,
-    add_pleat_row,
-)
-from handout_engine.shared.folds import Fold, FoldedPanel, Lie
-from handout_engine.working.technique import Technique
+from handout_engine.families.pleats.pleating import TAPE, MarginInputs
+from handout_engine.families.pleats.pleating_steps import add_pleat_pictures, add_pleat_steps
+from handout_engine.shared.folds import Fold, Lie
 from handout_engine.working.worksheet import Worksheet
 
 RIGHT, LEFT = "to the right", "to the left"
 
 
-class KnifePleats(PleatInputs, Technique):
+class KnifePleats(MarginInputs):
     """A row of pleats that all turn one way."""
 
-    title: ClassVar[str] = "Knife pleats"
-    family: ClassVar[str] = "pleats"
-    summary: ClassVar[str] = (
+    title = "Knife pleats"
+    family = "pleats"
+    summary = (
         "Pleats that all turn one way, each taking twice its depth; three to one where the depth "
         "is what shows."
     )
@@ -63,84 +58,103 @@ class KnifePleats(PleatInputs, Technique):
         "folds turn", "Which way the outer folds point, seen from the right side.", RIGHT, LEFT
     )
 
-    def whole(self) -> Worksheet:
-        """Folds, joined cloth, lines and steps; raises RefusalError for pleats without room."""
-        sheet = Worksheet(technique=self)
-        visible = _note_visible(sheet, self)
-        depth = _note_depth(sheet, self, visible)
-        usual = published("butterick-1921") if self.depth is None else GEOMETRY
-        note_flat(sheet, self, sheet["pleats"], usual)
-        sheet.note("ratio", "cloth for each width of pleats",
-                   (visible.length + 2 * depth.length) / visible.length,
-                   "({visible} + 2 × {pleat_depth}) / {visible}", visible=visible)  # fmt: skip
-        panel = self._panel(sheet)
-        sheet.note("flat_step", "from each pleat's fold to the next one's, flat",
-                   visible.length + 2 * depth.length, "{visible} + 2 × {pleat_depth}",
-                   visible=visible)  # fmt: skip
+    @check
+    def the_width_is_given_once(self) -> None:
+        """Refuse a margin beside what shows, which settles it."""
+        if self.visible is not None and self.margin is not None:
+            raise RefusalError(
+                "visible and margin say the same thing twice; write one of them", "margin"
+            )
+
+    @value("what shows of each pleat")
+    def pleat_visible(self) -> Length:
+        """As asked for, or shared out between the margins."""
+        if self.visible is not None:
+            return self.visible
+        return (self.finished_width - 2 * self.pleat_margin) / self.pleats
+
+    @check
+    def the_pleats_fit_the_width(self) -> None:
+        """Refuse pleats that show more than there is."""
+        if self.visible is not None and self.visible * self.pleats > self.finished_width:
+            each = self.finished_width / self.pleats
+            narrower = at_most(self, "visible", each, "at most {} each")
+            fewer = (self.finished_width / self.visible).rounded_down()
+            fewer_pleats = at_most(self, "pleats", fewer, "at most {} pleats")
+            raise RefusalError(
+                f"{self.pleats} pleats of {TAPE.say(self.visible)} show "
+                f"{TAPE.both(self.visible * self.pleats)}, more than finished_width "
+                f"{TAPE.say(self.finished_width)}; use "
+                f"{ways(narrower, fewer_pleats, 'a wider panel')}",
+                "visible",
+            )
+
+    @value("plain margin at each side")
+    def pleat_margin(self) -> Length:
+        """Half of what pleats of a given width leave, or as is asked for or usual."""
+        if self.visible is None:
+            return self.usual_margin
+        return (self.finished_width - self.pleats * self.pleat_visible) / 2
+
+    @value("depth of each pleat", basis=published("butterick-1921"))
+    def pleat_depth(self) -> Length:
+        """As asked for, or so that each pleat lies just to the next one's fold."""
+        return self.pleat_visible if self.depth is None else self.depth
+
+    @value("twice what all pleats show", basis=published("butterick-1921"))
+    def twice_shown(self) -> Length:
+        """Pleats as deep as they show take it, so that three widths of cloth make one."""
+        return 2 * self.pleat_visible * self.pleats
+
+    @value("cloth taken by the pleats")
+    def take_up(self) -> Length:
+        """Each fold takes its depth forth and back."""
+        return self.twice_shown if self.depth is None else 2 * self.pleat_depth * self.pleats
+
+    @value("from each pleat's fold to the next one's, flat")
+    def flat_step(self) -> Length:
+        """What shows and what lies behind it."""
+        return self.pleat_visible + 2 * self.pleat_depth
+
+    @value("cloth for each width of pleats")
+    def ratio(self) -> Ratio:
+        """Three where the depth is what shows."""
+        return self.flat_step / self.pleat_visible
+
+    @property
+    def shown(self) -> Length:
+        """From fold to fold."""
+        return self.pleat_visible
+
+    @property
+    def folds_each(self) -> int:
+        """A knife pleat has one."""
+        return 1
+
+    @property
+    def lies(self) -> Lie:
+        """Folds that point to the right have their cloth behind them at the left."""
+        return Lie.LEFT if self.turned == RIGHT else Lie.RIGHT
+
+    @property
+    def lying(self) -> Sequence[Fold]:
+        """The folds from left to right."""
+        shown, depth = self.pleat_visible, self.pleat_depth
+        first = self.edge + self.pleat_margin + (shown if self.turned == RIGHT else ZERO)
+        return [Fold(depth, first + shown * number, self.lies) for number in range(self.pleats)]
+
+    def sew(self, sheet: Worksheet) -> None:
+        """Joined, hemmed, folded and sewn into its seam."""
         how = (
             f"Bring each fold {self.turned} onto its placement line, wrong sides together behind "
             "it, one pleat after the other."
         )
-        add_pleat_row(sheet, self, PleatRow(panel, "pleat", 1, visible, how))
-        add_pleat_pictures(sheet, self._pictures(panel, visible, depth))
-        return sheet
+        add_pleat_steps(sheet, self, how)
 
-    @property
-    def _lies(self) -> Lie:
-        """Folds that point to the right have their cloth behind them at the left."""
-        return Lie.LEFT if self.turned == RIGHT else Lie.RIGHT
-
-    def _panel(self, sheet: Worksheet) -> FoldedPanel:
-        visible, depth = sheet["pleat_visible"].length, sheet["pleat_depth"].length
-        first = self.edge + sheet["pleat_margin"].length
-        first += visible if self.turned == RIGHT else ZERO
-        folds = tuple(
-            Fold(depth, first + visible * number, self._lies) for number in range(self.pleats)
-        )
-        return FoldedPanel(sheet["pleated_width"].length, folds)
-
-    def _pictures(self, panel: FoldedPanel, visible: Value, depth: Value) -> PleatPictures:
-        side = max(visible.length, depth.length) * 5 / 4
-        one = Fold(depth.length, side, self._lies)
-        return PleatPictures(panel, (one,), 2 * side, self.title)
-
-
-def _note_visible(sheet: Worksheet, pleats: KnifePleats) -> Value:
-    """Note what shows of a pleat, and the margins; raises RefusalError."""
-    label = "what shows of each pleat"
-    if pleats.visible is None:
-        margin = note_margin(sheet, pleats, pleats.margin)
-        return sheet.note("pleat_visible", label,
-                          (pleats.finished_width - 2 * margin.length) / pleats.pleats,
-                          "({finished_width} - 2 × {pleat_margin}) / {pleats}")  # fmt: skip
-    if pleats.margin is not None:
-        raise RefusalError(
-            "visible and margin say the same thing twice; write one of them", "margin"
-        )
-    shown = pleats.visible * pleats.pleats
-    if shown > pleats.finished_width:
-        each = pleats.finished_width / pleats.pleats
-        narrower = at_most(pleats, "visible", each, "at most {} each")
-        most = int(pleats.finished_width / pleats.visible)
-        fewer = at_most(pleats, "pleats", most, "at most {} pleats")
-        raise RefusalError(
-            f"{pleats.pleats} pleats of {TAPE.say(pleats.visible)} show {TAPE.both(shown)}, more "
-            f"than finished_width {TAPE.say(pleats.finished_width)}; use "
-            f"{ways(narrower, fewer, 'a wider panel')}",
-            "visible",
-        )
-    found = sheet.note("pleat_visible", label, pleats.visible, "", basis=GIVEN)
-    sheet.note("pleat_margin", "plain margin at each side",
-               (pleats.finished_width - shown) / 2,
-               "({finished_width} - {pleats} × {pleat_visible}) / 2")  # fmt: skip
-    return found
-
-
-def _note_depth(sheet: Worksheet, pleats: KnifePleats, visible: Value) -> Value:
-    if pleats.depth is None:
-        return sheet.note("pleat_depth", "depth of each pleat", visible.length, "{visible}",
-                          basis=published("butterick-1921"), visible=visible)  # fmt: skip
-    return sheet.note("pleat_depth", "depth of each pleat", pleats.depth, "", basis=GIVEN)
+    def draw(self, sheet: Worksheet) -> None:
+        """The panel, finished and flat, and one pleat."""
+        side = most(self.pleat_visible, self.pleat_depth) * 5 / 4
+        add_pleat_pictures(sheet, self, [Fold(self.pleat_depth, side, self.lies)], 2 * side)
 
 
 TECHNIQUE = KnifePleats

@@ -96,10 +96,9 @@ def _opened(pleat: UnderlayPleat, top: float, tall: float) -> Iterable[Shape]:
     reach = max(0.0, centre - deep)
     spread = [(centre - half, top), (centre - deep, top + tall)]
     left: list[Point] = [(0.0, top), *spread, (-reach * 0.15, top + tall)]
-    yield Area(
-        ((centre - half, top), (centre + half, top), (centre + deep, top + tall),
-         (centre - deep, top + tall)), Tone.SECOND
-    )  # fmt: skip
+    above, at_foot = spread
+    right = [(width - x, y) for x, y in spread]
+    yield Area((above, *right, at_foot), Tone.SECOND)
     yield Area(tuple(left), Tone.RIGHT)
     yield Area(tuple((width - x, y) for x, y in left), Tone.RIGHT)
     below = top + tall
@@ -120,8 +119,8 @@ def _section(pleat: UnderlayPleat) -> Iterable[Shape]:
     seam = min(pleat.seam.mm, reach - deep)
     for way in (-1, 1):
         fold_at, seam_at = centre + way * half, centre + way * deep
-        main = ((way * reach, 0.0), (fold_at, 0.0), (fold_at, step), (seam_at, step),
-                (seam_at + way * seam, step))  # fmt: skip
+        folded = ((way * reach, 0.0), (fold_at, 0.0), (fold_at, step), (seam_at, step))
+        main = (*folded, (seam_at + way * seam, step))
         yield layer(main, thick, Tone.RIGHT)
         yield Stroke(((seam_at, 0.6 * step), (seam_at, 2.4 * step)), Line.STITCH)
         near, far = sorted((fold_at, seam_at))

@@ -3,108 +3,66 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
-from dataclasses import dataclass
 
 from handout_engine.amounts.lengths import Length
-from handout_engine.amounts.values import Value, sentence
-from handout_engine.cloth.cloth import note_cloth
-from handout_engine.families.pleats.pleating import (
-    OPEN,
-    RING,
-    PleatInputs,
-    add_panels,
-    add_pleat_chart,
-    add_pleat_supplies,
-    check_gaps,
-    note_panels,
-)
+from handout_engine.amounts.values import sentence
+from handout_engine.families.pleats.pleating import OPEN, RING, PleatInputs
 from handout_engine.families.pleats.pleating_drawing import PLEAT_LINES, pleat_scene
 from handout_engine.shared.folds import Fold, FoldedPanel
-from handout_engine.shared.folds_drawing import Drawn, chart_scene, finished_scene
+from handout_engine.shared.folds_drawing import Drawn, chart_picture, finished_picture
 from handout_engine.shared.gathering_steps import add_washing_step
 from handout_engine.shared.hems import hem_step
+from handout_engine.working.cautions import LONG_HEM, PINS_AND_IRON, THIN_COTTON
 from handout_engine.working.workings import Picture, Step
 from handout_engine.working.worksheet import Worksheet
 
 
-@dataclass(frozen=True)
-class PleatRow:
-    """A row of pleats: its folds, what one is called, how many folds it has, what shows of it.
-
-    `how` says which way the folds are brought.
-    """
-
-    panel: FoldedPanel
-    what: str
-    folds_each: int
-    visible: Value
-    how: str
+def add_pleat_supplies(sheet: Worksheet) -> None:
+    """The notions and cautions of pleated work; cloth was added with what to buy of it."""
+    sheet.have("fine thread to match", "basting thread of another colour")
+    sheet.have("a removable marker tried on a scrap", "pins", "a pressing cloth")
+    sheet.cautions.extend((PINS_AND_IRON, THIN_COTTON, LONG_HEM))
 
 
-def add_pleat_row(sheet: Worksheet, inputs: PleatInputs, row: PleatRow) -> None:
-    """Panels, marking chart, cloth, supplies, sample and steps of a row whose folds are noted.
-
-    Raises RefusalError for folds that lie over each other, or that the cloth cannot hold.
-    """
-    check_gaps(inputs, row.panel)
-    note_panels(sheet, inputs, inputs.cloth())
-    add_panels(sheet, inputs)
-    add_pleat_chart(sheet, row.panel, row.what, row.folds_each)
-    note_cloth(sheet, "cloth", inputs.cloth())
+def add_pleat_steps(sheet: Worksheet, pleats: PleatInputs, how: str) -> None:
+    """Supplies, one trial pleat, and all steps; `how` says which way the folds are brought."""
     add_pleat_supplies(sheet)
-    add_pleat_sample(sheet, row.visible, row.folds_each)
-    add_cutting_steps(sheet, inputs)
-    add_folding_steps(sheet, row.how)
-
-
-def add_pleat_sample(sheet: Worksheet, visible: Value, folds_each: int) -> None:
-    """One trial pleat, with as much plain cloth at each side as it shows."""
-    before = sheet.note(
-        "sample_before", "sample, cut width",
-        3 * visible.length + 2 * folds_each * sheet["pleat_depth"].length,
-        "3 × {visible} + 2 × {folds} × {pleat_depth}", visible=visible, folds=folds_each,
-    )  # fmt: skip
-    after = sheet.note(
-        "sample_after", "sample, width when it is pleated", 3 * visible.length, "3 × {visible}",
-        visible=visible,
-    )  # fmt: skip
     sheet.sample.append(
         Step(
-            sentence(
-                "Cut a scrap of the same cloth {before} wide and a hand long, mark one pleat "
-                "{depth} deep in its middle, fold, press and hang it up.",
-                before=before, depth=sheet["pleat_depth"],
+            sheet.sentence(
+                "Cut a scrap of the same cloth {sample_before} wide and a hand long, mark one "
+                "pleat {pleat_depth} deep in its middle, fold, press and hang it up."
             ),
-            sentence(
-                "it is {after} wide where it is folded. If it springs open below, the cloth wants "
-                "a deeper pleat, an edge stitched along the fold, or gathers instead.",
-                after=after,
+            sheet.sentence(
+                "it is {sample_after} wide where it is folded. If it springs open below, the cloth "
+                "wants a deeper pleat, an edge stitched along the fold, or gathers instead."
             ),
         )
-    )  # fmt: skip
+    )
+    _add_cutting_steps(sheet, pleats)
+    _add_folding_steps(sheet, how)
 
 
-def add_cutting_steps(sheet: Worksheet, inputs: PleatInputs) -> None:
+def _add_cutting_steps(sheet: Worksheet, pleats: PleatInputs) -> None:
     """Washing, cutting, joining, hemming before the pleats are folded, and marking."""
     add_washing_step(sheet)
     sheet.step(
         "For each piece cut {panels} × {panel_cut_width} wide and {panel_cut_length} long, the "
         "length along the selvage."
     )
-    if sheet["panels"].whole > 1 or inputs.ends == RING:
+    if pleats.panels > 1 or pleats.ends == RING:
         sheet.step(
-            f"Join {'into a ring' if inputs.ends == RING else 'side by side'} with "
+            f"Join {'into a ring' if pleats.ends == RING else 'side by side'} with "
             "{join_allowance} allowance and press. Where a seam would come on the front of a "
             "pleat, shift the chart along the cloth until it falls on an inner fold.",
-            "the joined cloth is {flat_width} " + ("round." if inputs.ends == RING else "wide."),
+            "the joined cloth is {flat_width} " + ("round." if pleats.ends == RING else "wide."),
         )
-    if sheet["hem_allowance"].length:
+    if pleats.hemmed.hem_allowance:
         sheet.step(
-            "Hem before you pleat. " + hem_step(inputs.hem),
-            "from the upper raw edge to the finished hem it is {hemmed}.",
-            hemmed=inputs.pleated_length + inputs.top_allowance,
+            "Hem before you pleat. " + hem_step(pleats.hem),
+            "from the upper raw edge to the finished hem it is {hemmed_length}.",
         )
-    start = "the left raw edge" if inputs.ends == OPEN else "one joining seam"
+    start = "the left raw edge" if pleats.ends == OPEN else "one joining seam"
     sheet.step(
         f"Mark the lines of the chart at the upper edge and at the hem, each measured from {start} "
         "and never from the line before it: folds with one colour of thread, placement lines with "
@@ -112,7 +70,7 @@ def add_cutting_steps(sheet: Worksheet, inputs: PleatInputs) -> None:
     )
 
 
-def add_folding_steps(sheet: Worksheet, how: str) -> None:
+def _add_folding_steps(sheet: Worksheet, how: str) -> None:
     """Folding, basting, pressing; `how` says which way the folds are brought."""
     sheet.step(
         f"{how} Pin at the upper edge and at the hem.",
@@ -133,39 +91,25 @@ def add_folding_steps(sheet: Worksheet, how: str) -> None:
     )
 
 
-@dataclass(frozen=True)
-class PleatPictures:
-    """What the drawings of a pleated panel are about; `one` is a single pleat with margins."""
-
-    panel: FoldedPanel
-    one: Sequence[Fold]
-    width: Length
-    what: str
-
-
-def add_pleat_pictures(sheet: Worksheet, about: PleatPictures) -> None:
-    """The finished panel, the marking chart, and one pleat enlarged."""
-    finished, flat = sheet["pleated_width"], sheet["flat_width"]
-    kinds = tuple(PLEAT_LINES[fold.lies] for fold in about.panel.folds)
-    drawn = Drawn(about.panel, finished, flat, sheet["edge"], behind=True, kinds=kinds)
-    words = sentence(
-        "{flat} of flat cloth become {finished} once pleated.", flat=flat, finished=finished
+def add_pleat_pictures(
+    sheet: Worksheet, pleats: PleatInputs, one: Sequence[Fold], width: Length
+) -> None:
+    """The finished panel, the marking chart, and one pleat of so much cloth enlarged."""
+    what, panel, depth = pleats.title, pleats.panel, sheet["pleat_depth"]
+    finished, flat, edge = sheet["pleated_width"], sheet["flat_width"], sheet["edge"]
+    kinds = tuple(PLEAT_LINES[fold.lies] for fold in panel.folds)
+    drawn = Drawn(panel, finished, flat, edge, behind=True, kinds=kinds)
+    words = sheet.sentence("{flat_width} of flat cloth become {pleated_width} once pleated.")
+    twice = sheet.sentence("Each fold takes twice {pleat_depth}.")
+    enlarged = FoldedPanel(width, tuple(one))
+    hidden = " from the right side, and cut through below; hidden folds dashed."
+    chart = (
+        "The joined cloth turned a quarter, its left edge at the top. At the right each line's "
+        "distance from that edge, at the left its distance from the centre; the table has every "
+        "line."
     )
-    one = FoldedPanel(about.width, tuple(about.one))
-    sheet.pictures.extend(
-        (
-            Picture("finished", sentence(
-                f"{about.what} from the right side, and cut through below; hidden folds dashed."),
-                finished_scene(drawn, sentence(f"{about.what}, finished"), words), True),
-            Picture("chart", sentence(
-                "The joined cloth turned a quarter, its left edge at the top. At the right each "
-                "line's distance from that edge, at the left its distance from the centre; the "
-                "table has every line."),
-                chart_scene(drawn, sentence("Marking chart"), words)),
-            Picture("pleat", sentence(
-                "One pleat enlarged: flat with its lines, and folded, cut through."),
-                pleat_scene(one, sheet["pleat_depth"], sentence("One pleat"),
-                            sentence("Each fold takes twice {depth}.",
-                                     depth=sheet["pleat_depth"]))),
-        )
-    )  # fmt: skip
+    folded = sentence("One pleat enlarged: flat with its lines, and folded, cut through.")
+    scene = pleat_scene(enlarged, depth, sentence("One pleat"), twice)
+    sheet.pictures.append(finished_picture(drawn, what, hidden, words))
+    sheet.pictures.append(chart_picture(drawn, chart, words))
+    sheet.pictures.append(Picture("pleat", folded, scene))

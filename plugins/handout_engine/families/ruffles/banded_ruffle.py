@@ -16,8 +16,9 @@ from handout_engine.amounts.saying import Saying, Tape
 from handout_engine.amounts.sources import PRACTICE
 from handout_engine.cloth.cloth import ClothBought
 from handout_engine.families.ruffles.banded_ruffle_pictures import add_banded_pictures
-from handout_engine.families.ruffles.edge_seams import EdgeSeamInputs, add_edge_seam_steps
-from handout_engine.shared.gathering import GatheringRows, GatherInputs, strip_piece
+from handout_engine.families.ruffles.edge_seams import add_edge_seam_steps
+from handout_engine.families.ruffles.seamed_ruffle import SeamedRuffle
+from handout_engine.shared.gathering import strip_piece
 from handout_engine.shared.gathering_steps import (
     add_gathering_steps,
     add_gathering_supplies,
@@ -37,7 +38,7 @@ USUAL_SHOWS = constant("usual front", inches("3/2"), PRACTICE)
 TAPE = Tape(finest=32)
 
 
-class BandedRuffle(EdgeSeamInputs, GatherInputs):
+class BandedRuffle(SeamedRuffle):
     """A gathered ruffle with a self-made band along its lower edge."""
 
     title = "Banded ruffle"
@@ -208,11 +209,6 @@ class BandedRuffle(EdgeSeamInputs, GatherInputs):
         return self.joined_strips(self.facing_cut_width, "facing_", self.facing_usable_width)
 
     @group
-    def rows(self) -> GatheringRows:
-        """The rows on both sides of the edge seam."""
-        return GatheringRows(self, self.edge_line, self.edge_line, self.rows_apart)
-
-    @group
     def cloths(self) -> tuple[ClothBought, ...]:
         """One cloth, or two."""
         if self.facing_cloth == SAME:
@@ -270,8 +266,8 @@ class BandedRuffle(EdgeSeamInputs, GatherInputs):
 
     def draw(self, sheet: Worksheet) -> None:
         """The finished ruffle, its strips, its cross-section twice, and its quarters."""
-        rows = sheet["first_row"], sheet["second_row"]
-        add_banded_pictures(sheet, rows, into_band=self.press == INTO_BAND)
+        into_band = self.press == INTO_BAND
+        add_banded_pictures(sheet, self.fullness.number, into_band=into_band)
 
 
 TECHNIQUE = BandedRuffle

@@ -2,35 +2,19 @@
 
 from __future__ import annotations
 
-from typing import ClassVar
-
+from handout_engine.amounts.declaring import value
 from handout_engine.amounts.inputs import length
-from handout_engine.amounts.values import Value, sentence
-from handout_engine.drawing.scene import Line
-from handout_engine.families.ruffles.heading import (
-    HeadingInputs,
-    add_finishing_steps,
-    note_folds,
-    note_ruffle,
-)
-from handout_engine.shared.gathering_drawing import GatheredLayer
-from handout_engine.shared.gathering_pictures import (
-    finished_picture,
-    quarters_picture,
-    strips_picture,
-)
-from handout_engine.shared.gathering_steps import add_joining_steps, add_washing_step
-from handout_engine.shared.strips_drawing import FlatStrip, Rule
-from handout_engine.working.technique import Technique
+from handout_engine.amounts.lengths import Length
+from handout_engine.families.ruffles.heading import HeadingRuffle
 from handout_engine.working.worksheet import Worksheet
 
 
-class CentreGatheredRuffle(HeadingInputs, Technique):
+class CentreGatheredRuffle(HeadingRuffle):
     """A strip finished on both edges, gathered along its centre and stitched on flat."""
 
-    title: ClassVar[str] = "Centre-gathered ruffle"
-    family: ClassVar[str] = "ruffles"
-    summary: ClassVar[str] = (
+    title = "Centre-gathered ruffle"
+    family = "ruffles"
+    summary = (
         "A strip finished along both edges, gathered along its middle and stitched on as a trim."
     )
 
@@ -38,41 +22,38 @@ class CentreGatheredRuffle(HeadingInputs, Technique):
         "finished width", "From one finished edge to the other.", "1 1/2 in", ("1/4 in", "40 in")
     )
 
-    def whole(self) -> Worksheet:
-        """Cut width, gathering line, strips, cloth and steps; raises RefusalError."""
-        sheet = Worksheet(technique=self)
-        half = sheet.note("half_width", "from the gathering line to each finished edge",
-                          self.width / 2, "{width} / 2")  # fmt: skip
-        rows = note_ruffle(sheet, self, half, half)
-        _add_steps(sheet, self, half)
-        _draw(sheet, self, half, rows)
-        return sheet
+    @value("from the gathering line to each finished edge")
+    def half_width(self) -> Length:
+        """The gathering line runs along the middle."""
+        return self.width / 2
 
+    @property
+    def above(self) -> Length:
+        """Half of it."""
+        return self.half_width
 
-def _add_steps(sheet: Worksheet, ruffle: CentreGatheredRuffle, half: Value) -> None:
-    add_washing_step(sheet)
-    sheet.step("Cut the strips {cut_width} wide and {strip_length} long, across the cloth.")
-    add_joining_steps(sheet, "", "ruffle")
-    add_finishing_steps(sheet, ruffle, half, half)
-    sheet.step(
-        "Mark the line the trim will follow. Lay the ruffle on it, wrong side down, middle on the "
-        "line, and stitch along the middle between the two rows. Draw out both rows.",
-        "{half_width} stands out on each side of the stitching.",
-    )
+    @property
+    def below(self) -> Length:
+        """The other half."""
+        return self.half_width
 
+    @value("ruffle from finished edge to finished edge")
+    def finished_height(self) -> Length:
+        """Both halves."""
+        return self.width
 
-def _draw(
-    sheet: Worksheet, ruffle: CentreGatheredRuffle, half: Value, rows: tuple[Value, Value]
-) -> None:
-    rules = [*(Rule(Line.GATHER, row) for row in rows), *note_folds(sheet, ruffle, half, half)]
-    strip = FlatStrip(sentence("ruffle strip"), sheet["cut_width"], sheet["strip_length"], rules)
-    sheet.pictures.extend(
-        (
-            finished_picture(sheet, [GatheredLayer(half, ruffle.fullness.number, heading=half)]),
-            strips_picture([strip], "One strip, with the lines to mark."),
-            quarters_picture(sheet, (0.5,)),
+    def sew(self, sheet: Worksheet) -> None:
+        """Gathered, then stitched on along its middle."""
+        super().sew(sheet)
+        sheet.step(
+            "Mark the line the trim will follow. Lay the ruffle on it, wrong side down, middle on "
+            "the line, and stitch along the middle between the two rows. Draw out both rows.",
+            "{half_width} stands out on each side of the stitching.",
         )
-    )
+
+    def draw(self, sheet: Worksheet) -> None:
+        """One half stands, the other hangs."""
+        self.add_pictures(sheet, sheet["half_width"], sheet["half_width"])
 
 
 TECHNIQUE = CentreGatheredRuffle

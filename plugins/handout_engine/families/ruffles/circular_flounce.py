@@ -2,45 +2,48 @@
 
 from __future__ import annotations
 
-from dataclasses import replace
-from math import pi, radians, sin
-from typing import ClassVar
+from fractions import Fraction
 
+from handout_engine.amounts.angles import Angle, arc, cosine, sine
+from handout_engine.amounts.declaring import check, value
 from handout_engine.amounts.inputs import angle, count
-from handout_engine.amounts.lengths import Length, from_float
+from handout_engine.amounts.lengths import Length
+from handout_engine.amounts.naming import constant
+from handout_engine.amounts.numbers import Count, Ratio
 from handout_engine.amounts.refusals import RefusalError
 from handout_engine.amounts.saying import Tape
-from handout_engine.amounts.values import Value, sentence
+from handout_engine.amounts.sources import GEOMETRY, PRACTICE
+from handout_engine.amounts.values import sentence
 from handout_engine.amounts.ways_out import more_than, ways
-from handout_engine.cloth.cloth import ClothInputs, note_cloth, note_usable_width
-from handout_engine.drawing.scene import Scene
+from handout_engine.drawing.scene import Point, Scene
 from handout_engine.families.ruffles.flounces import (
     CLOSED,
-    FlounceInputs,
+    Flounce,
+    add_flounce_supplies,
     at_corner,
-    extent,
     sector,
     sewn_sector,
 )
 from handout_engine.families.ruffles.flounces_drawing import cut_outline
 from handout_engine.families.ruffles.flutes_drawing import flounce_hanging
-from handout_engine.shared.hems import hem_step, note_hem
-from handout_engine.working.cautions import NOT_SLEEPWEAR, PINS_AND_IRON, THIN_COTTON
-from handout_engine.working.technique import Technique
-from handout_engine.working.workings import Grain, Picture, Piece, Seam, Step, Supply
+from handout_engine.shared.hems import hem_step
+from handout_engine.working.workings import Grain, Picture, Piece, Seam, Step
 from handout_engine.working.worksheet import Worksheet
 
 MOST_PIECES = 24
 LEAST_TURN = 20
 """In degrees."""
+HALF_TURN = constant("half a turn", Angle(Fraction(180)), GEOMETRY)
+FULL_TURN = Angle(Fraction(360))
+TAPE = Tape(finest=32)
 
 
-class CircularFlounce(FlounceInputs, ClothInputs, Technique):
+class CircularFlounce(Flounce):
     """A flounce of one or more rings or arcs."""
 
-    title: ClassVar[str] = "Circular flounce"
-    family: ClassVar[str] = "ruffles"
-    summary: ClassVar[str] = (
+    title = "Circular flounce"
+    family = "ruffles"
+    summary = (
         "Cut as a ring or as arcs, so that it lies smooth along its seam and ripples at its hem."
     )
 
@@ -55,211 +58,226 @@ class CircularFlounce(FlounceInputs, ClothInputs, Technique):
     @property
     def uncut(self) -> bool:
         """Whether it is one whole ring sewn to a closed edge, with no seam in it."""
-        return self.pieces == 1 and self.turn == 360 and self.ends == CLOSED
+        return self.pieces == 1 and self.turn == FULL_TURN and self.ends == CLOSED
 
-    def whole(self) -> Worksheet:
-        """Radii, outline, cloth, fullness at the hem and steps; raises RefusalError."""
-        sheet = Worksheet(technique=self)
-        cloth = self.cloth()
-        _note_seam_line(sheet, self)
-        _note_radii(sheet, self)
-        usable = note_usable_width(sheet, cloth)
-        _note_piece(sheet, self, usable)
+    @value("seam line of all pieces")
+    def whole_seam_line(self) -> Length:
+        """The edge, and what the joins and the hems of open ends take."""
+        if self.uncut:
+            return self.edge
+        if self.ends == CLOSED:
+            return self.edge + 2 * self.pieces * self.join_allowance
+        return self.edge + 2 * self.end_hem + 2 * (self.pieces - 1) * self.join_allowance
+
+    @value("seam line of each piece")
+    def seam_line(self) -> Length:
+        """All pieces are alike."""
+        return self.whole_seam_line / self.pieces
+
+    @value("radius of the seam line")
+    def seam_radius(self) -> Length:
+        """So that its arc is as long as the seam line."""
+        return self.seam_line / arc(self.turn)
+
+    @check
+    def an_allowance_lies_inside_the_seam_line(self) -> None:
+        """Refuse a seam line that is too tight for its allowance."""
+        if self.seam_radius <= self.edge_allowance:
+            lacking = (self.edge_allowance * arc(self.turn) - self.seam_line) * self.pieces
+            way = ways(
+                more_than(self, "edge", self.edge + lacking, "more than {} of edge"),
+                "a smaller turn" if self.pieces == 1 else "fewer pieces, or a smaller turn",
+            )
+            raise RefusalError(
+                f"the seam line would have a radius of {TAPE.both(self.seam_radius)}, not more "
+                f"than the edge_allowance {TAPE.say(self.edge_allowance)}; use {way}",
+                "edge",
+            )
+
+    @value("inner radius to cut")
+    def inner_radius(self) -> Length:
+        """The allowance lies inside the seam line."""
+        return self.seam_radius - self.edge_allowance
+
+    @value("outer radius to cut")
+    def outer_radius(self) -> Length:
+        """The depth and the hem lie outside it."""
+        return self.seam_radius + self.depth + self.hem_taken.hem_allowance
+
+    @value("from inner to outer cut edge")
+    def cut_depth(self) -> Length:
+        """What is measured of each piece once it is cut."""
+        return self.outer_radius - self.inner_radius
+
+    @value("fullness at the hem")
+    def hem_fullness(self) -> Ratio:
+        """Two arcs of one angle are as long as their radii."""
+        return (self.seam_radius + self.depth) / self.seam_radius
+
+    @value("finished hem, all pieces")
+    def hem_line(self) -> Length:
+        """So much of it hangs from the edge."""
+        return self.edge * self.hem_fullness
+
+    @value("each piece, across the cloth")
+    def piece_across(self) -> Length:
+        """A whole circle's width, or that between the ends of a shallow arc."""
+        if self.turn >= HALF_TURN:
+            return 2 * self.outer_radius
+        return 2 * self.outer_radius * sine(self.turn / 2)
+
+    @value("each piece, along the cloth")
+    def piece_along(self) -> Length:
+        """From the lowest point up to the ends: the outer ones of a deep arc, else the inner."""
+        if self.turn == FULL_TURN:
+            return 2 * self.outer_radius
+        if self.turn > HALF_TURN:
+            return self.outer_radius - self.outer_radius * cosine(self.turn / 2)
+        return self.outer_radius - self.inner_radius * cosine(self.turn / 2)
+
+    @check
+    def each_piece_fits_the_cloth(self) -> None:
+        """Refuse rings and arcs that are wider than the cloth."""
+        if self.piece_across > self.usable_width:
+            raise RefusalError(
+                f"each piece is {TAPE.both(self.piece_across)} across and the cloth only "
+                f"{TAPE.both(self.usable_width)} between its selvages; use "
+                f"{ways(self._smaller_arcs(), 'wider cloth')}",
+                "pieces",
+            )
+
+    def _smaller_arcs(self) -> str:
+        """The fewest arcs of the same fullness that fit on the cloth; empty where none do."""
+        for number in range(2, MOST_PIECES // self.pieces.number + 1):
+            turn = self.turn / number
+            if turn < LEAST_TURN:
+                break
+            arcs = self.with_inputs(pieces=self.pieces * number, turn=turn)
+            if turn <= HALF_TURN and arcs.piece_across <= self.usable_width:
+                pieces = f"pieces: {arcs.pieces} with turn: {float(turn):g} deg"
+                return f"smaller arcs of the same fullness, {pieces}"
+        return ""
+
+    @value("pieces in all")
+    def pieces_in_all(self) -> Count:
+        """Those of every flounce that is made."""
+        return self.pieces * self.make
+
+    @value("from one clip in the allowance to the next", basis=PRACTICE)
+    def clips_apart(self) -> Length:
+        """Close enough for the inner edge to open out straight."""
+        return 2 * self.edge_allowance
+
+    def cut(self, sheet: Worksheet) -> None:
+        """The rings or arcs."""
+        inner, outer, turn = float(self.inner_radius), float(self.outer_radius), float(self.turn)
+        outline = sector(inner, outer, turn)
+        piece = Piece(
+            "flounce",
+            "flounce cloth",
+            self.pieces_in_all.number,
+            sheet["piece_along"],
+            sheet["piece_across"],
+            Grain.CROSS,
+            outline=at_corner(outline),
+            seam_outline=self._sewn(outline),
+            whole=self.uncut,
+        )
+        sheet.pieces.append(piece)
         sheet.seams.append(Seam("flounce to edge", self.edge_allowance))
-        note_cloth(sheet, "flounce cloth", cloth)
-        sheet.supplies.append(Supply("a beam or a string and pencil to draw the arcs"))
-        sheet.have("fine thread to match", "a fine needle for the cloth")
-        sheet.cautions.extend((PINS_AND_IRON, NOT_SLEEPWEAR, THIN_COTTON))
-        _add_steps(sheet, self)
-        _draw(sheet, self)
-        return sheet
 
+    def _sewn(self, outline: tuple[Point, ...]) -> tuple[Point, ...]:
+        """The line it is sewn on, in the coordinates of its piece; none where its ends differ."""
+        inset = self._inset()
+        if inset is None:
+            return ()
+        seam = float(self.seam_radius)
+        left, top = (min(each) for each in zip(*outline, strict=True))
+        sewn = sewn_sector(seam, seam + float(self.depth), float(self.turn), inset)
+        return tuple((x - left, y - top) for x, y in sewn)
 
-def _note_seam_line(sheet: Worksheet, flounce: CircularFlounce) -> None:
-    """Note the length of each piece along the seam, joins and end hems included."""
-    if flounce.uncut:
-        sheet.note("seam_line", "seam line of each piece", flounce.edge, "{edge}")
-        return
-    joins = 2 * flounce.pieces if flounce.ends == CLOSED else 2 * (flounce.pieces - 1)
-    ends = 0 if flounce.ends == CLOSED else 2
-    whole = flounce.edge + flounce.end_hem * ends + flounce.join_allowance * joins
-    sheet.note(
-        "seam_line",
-        "seam line of each piece",
-        whole / flounce.pieces,
-        "({edge} + {ends} × {end_hem} + {joins} × {join_allowance}) / {pieces}",
-        ends=ends,
-        joins=joins,
-    )
+    def _inset(self) -> float | None:
+        """How far inside its ends each piece is sewn, in mm; None where the ends differ."""
+        if self.uncut:
+            return 0.0
+        if self.ends == CLOSED:
+            return float(self.join_allowance)
+        if self.pieces == 1 or self.end_hem == self.join_allowance:
+            return float(self.end_hem)
+        return None
 
-
-def _note_radii(sheet: Worksheet, flounce: CircularFlounce) -> None:
-    line = sheet["seam_line"].length
-    radius = from_float(float(line) * 180 / (pi * float(flounce.turn)))
-    sheet.note("seam_radius", "radius of the seam line", radius, "{seam_line} × 180 / (π × {turn})")
-    if radius <= flounce.edge_allowance:
-        tape = Tape(finest=32)
-        least = from_float(float(flounce.edge_allowance) * pi * float(flounce.turn) / 180)
-        lacking = (least - line) * flounce.pieces
-        way = ways(
-            more_than(flounce, "edge", flounce.edge + lacking, "more than {} of edge"),
-            "a smaller turn" if flounce.pieces == 1 else "fewer pieces, or a smaller turn",
+    def sew(self, sheet: Worksheet) -> None:
+        """Cut, joined, stay-stitched, sewn on flat, hung and hemmed."""
+        add_flounce_supplies(sheet, "a beam or a string and pencil to draw the arcs")
+        sheet.sample.append(
+            Step(
+                sentence(
+                    "Cut a quarter of the ring from paper or muslin, sew it to a straight scrap."
+                ),
+                sheet.sentence(
+                    "the ripples are as deep as you want; {hem_fullness} lengths of hem hang from "
+                    "each length of edge."
+                ),
+            )
         )
-        raise RefusalError(
-            f"the seam line would have a radius of {tape.both(radius)}, not more than the "
-            f"edge_allowance {tape.say(flounce.edge_allowance)}; use {way}",
-            "edge",
-        )
-    hem = note_hem(sheet, flounce, sheet["depth"])
-    sheet.note("inner_radius", "inner radius to cut", radius - flounce.edge_allowance,
-               "{seam_radius} - {edge_allowance}")  # fmt: skip
-    sheet.note("outer_radius", "outer radius to cut", radius + flounce.depth + hem.length,
-               "{seam_radius} + {depth} + {hem_allowance}")  # fmt: skip
-    sheet.note("hem_fullness", "fullness at the hem", (radius + flounce.depth) / radius,
-               "({seam_radius} + {depth}) / {seam_radius}")  # fmt: skip
-    hem_line = flounce.edge * ((radius + flounce.depth) / radius)
-    sheet.note("hem_line", "finished hem, all pieces", hem_line, "{edge} × {hem_fullness}")
-
-
-def _note_piece(sheet: Worksheet, flounce: CircularFlounce, usable: Value) -> None:
-    """Note what each piece takes of the cloth; refuse what is wider than the cloth."""
-    inner, outer = sheet["inner_radius"].mm, sheet["outer_radius"].mm
-    outline = sector(inner, outer, float(flounce.turn))
-    across, along = (from_float(size) for size in extent(outline))
-    if flounce.turn >= 180:
-        wide = sheet.note("piece_across", "each piece, across the cloth",
-                          2 * sheet["outer_radius"].length, "2 × {outer_radius}")  # fmt: skip
-    else:
-        wide = sheet.note("piece_across", "each piece, across the cloth", across,
-                          "2 × {outer_radius} × sin({turn} / 2)")  # fmt: skip
-    if flounce.turn > 180:
-        formula = "{outer_radius} - {outer_radius} × cos({turn} / 2)"
-    else:
-        formula = "{outer_radius} - {inner_radius} × cos({turn} / 2)"
-    high = sheet.note("piece_along", "each piece, along the cloth", along, formula)
-    if flounce.turn == 360:
-        high = sheet.note("piece_along", "each piece, along the cloth", wide.length,
-                          "2 × {outer_radius}")  # fmt: skip
-    _refuse_too_wide(flounce, wide.length, usable.length)
-    number = flounce.pieces * flounce.make
-    piece = Piece("flounce", "flounce cloth", number.number, high, wide, Grain.CROSS,
-                  outline=at_corner(outline), whole=flounce.uncut)  # fmt: skip
-    inset = _inset(flounce)
-    if inset is not None:
-        seam = sheet["seam_radius"].mm
-        sewn = sewn_sector(seam, seam + float(flounce.depth), float(flounce.turn), inset)
-        left, top = min(x for x, _ in outline), min(y for _, y in outline)
-        piece = replace(piece, seam_outline=tuple((x - left, y - top) for x, y in sewn))
-    sheet.pieces.append(piece)
-
-
-def _inset(flounce: CircularFlounce) -> float | None:
-    """How far inside its ends each piece is sewn, in mm; None where the ends differ."""
-    if flounce.uncut:
-        return 0.0
-    if flounce.ends == CLOSED:
-        return float(flounce.join_allowance)
-    if flounce.pieces == 1 or flounce.end_hem == flounce.join_allowance:
-        return float(flounce.end_hem)
-    return None
-
-
-def _refuse_too_wide(flounce: CircularFlounce, wide: Length, usable: Length) -> None:
-    if wide <= usable:
-        return
-    tape = Tape(finest=32)
-    raise RefusalError(
-        f"each piece is {tape.both(wide)} across and the cloth only {tape.both(usable)} between "
-        f"its selvages; use {ways(_smaller_arcs(flounce, usable), 'wider cloth')}",
-        "pieces",
-    )
-
-
-def _smaller_arcs(flounce: CircularFlounce, usable: Length) -> str:
-    """The fewest arcs of the same fullness that fit on the cloth; empty where none do."""
-    for number in range(2, MOST_PIECES // flounce.pieces.number + 1):
-        turn = flounce.turn / number
-        if turn < LEAST_TURN:
-            break
-        arcs = flounce.with_inputs(pieces=flounce.pieces * number, turn=turn)
-        sheet = Worksheet(technique=arcs)
-        _note_seam_line(sheet, arcs)
-        _note_radii(sheet, arcs)
-        if turn <= 180 and 2 * sheet["outer_radius"].mm * sin(radians(turn / 2)) <= float(usable):
-            pieces = f"pieces: {arcs.pieces} with turn: {float(turn):g} deg"
-            return f"smaller arcs of the same fullness, {pieces}"
-    return ""
-
-
-def _add_steps(sheet: Worksheet, flounce: CircularFlounce) -> None:
-    number = flounce.pieces * flounce.make
-    shape = "ring" if flounce.turn == 360 else "arc"
-    plural = "" if number == 1 else "s"
-    sheet.step(
-        f"Draw {number} {shape}{plural} on the cloth: from one centre an inner line at "
-        "{inner_radius} and an outer line at {outer_radius}. Cut on both lines.",
-        "from inner to outer cut edge it is {cut_depth} everywhere.",
-        cut_depth=sheet["outer_radius"].length - sheet["inner_radius"].length,
-    )
-    if flounce.turn == 360 and not flounce.uncut:
-        sheet.step("Slit each ring along the lengthwise grain, from outer to inner edge.")
-    if flounce.pieces > 1 or (flounce.ends == CLOSED and not flounce.uncut):
+        shape = "ring" if self.turn == FULL_TURN else "arc"
+        plural = "" if self.pieces_in_all == 1 else "s"
         sheet.step(
-            "Join the pieces end to end, right sides together, with {join_allowance} allowance, "
-            "and finish the joins."
+            f"Draw {{pieces_in_all}} {shape}{plural} on the cloth: from one centre an inner line "
+            "at {inner_radius} and an outer line at {outer_radius}. Cut on both lines.",
+            "from inner to outer cut edge it is {cut_depth} everywhere.",
         )
-    sheet.step(
-        "Stay-stitch the inner edge: a row of short stitches a thread's width nearer to "
-        "the raw edge than the seam line at {edge_allowance}."
-    )
-    sheet.step("Clip the allowance of the inner edge every {clip} up to the stay stitching.",
-               "opened straight, the stay stitching measures {whole} from end to end.",
-               clip=flounce.edge_allowance * 2,
-               whole=sheet["seam_line"].length * flounce.pieces)  # fmt: skip
-    if flounce.ends != CLOSED:
-        sheet.step("Hem each open end, {end_hem}.")
-    sheet.step("Sew flounce and edge right sides together, {edge_allowance} from the raw edges.",
-               "it lies smooth along the seam, neither stretched nor eased.")  # fmt: skip
-    sheet.step(
-        "Let it hang for a day, since parts of it are on the bias and drop. Trim the lower edge "
-        "level."
-    )
-    sheet.step(hem_step(flounce.hem), "it hangs {depth} below the seam all round.")
-    sheet.sample.append(
-        Step(
-            sentence("Cut a quarter of the ring from paper or muslin, sew it to a straight scrap."),
-            sentence("the ripples are as deep as you want; {full} lengths of hem hang from each "
-                     "length of edge.", full=sheet["hem_fullness"]),
+        if self.turn == FULL_TURN and not self.uncut:
+            sheet.step("Slit each ring along the lengthwise grain, from outer to inner edge.")
+        if self.pieces > 1 or (self.ends == CLOSED and not self.uncut):
+            sheet.step(
+                "Join the pieces end to end, right sides together, with {join_allowance} "
+                "allowance, and finish the joins."
+            )
+        sheet.step(
+            "Stay-stitch the inner edge: a row of short stitches a thread's width nearer to "
+            "the raw edge than the seam line at {edge_allowance}."
         )
-    )  # fmt: skip
+        sheet.step(
+            "Clip the allowance of the inner edge every {clips_apart} up to the stay stitching.",
+            "opened straight, the stay stitching measures {whole_seam_line} from end to end.",
+        )
+        if self.ends != CLOSED:
+            sheet.step("Hem each open end, {end_hem}.")
+        sheet.step(
+            "Sew flounce and edge right sides together, {edge_allowance} from the raw edges.",
+            "it lies smooth along the seam, neither stretched nor eased.",
+        )
+        sheet.step(
+            "Let it hang for a day, since parts of it are on the bias and drop. Trim the lower "
+            "edge level."
+        )
+        sheet.step(hem_step(self.hem), "it hangs {depth} below the seam all round.")
 
-
-def _draw(sheet: Worksheet, flounce: CircularFlounce) -> None:
-    radii = sheet["inner_radius"], sheet["seam_radius"], sheet["outer_radius"]
-    cut = Scene(
-        sentence("Flounce to cut"),
-        sentence("Inner radius {inner}, seam line {seam}, outer radius {outer}; an arc of {turn}.",
-                 inner=radii[0], seam=radii[1], outer=radii[2], turn=sheet["turn"]),
-        cut_outline(radii, float(flounce.turn), slit=not flounce.uncut),
-    )  # fmt: skip
-    hanging = Scene(
-        sentence("Circular flounce, finished"),
-        sentence("It hangs {depth} deep from an edge of {edge}.",
-                 depth=sheet["depth"], edge=sheet["edge"]),
-        flounce_hanging(sheet["edge"], sheet["depth"], _full(sheet), _full(sheet)),
-    )  # fmt: skip
-    caption = sentence(
-        "The finished flounce: smooth at the seam, fullness {full} at the hem.",
-        full=sheet["hem_fullness"],
-    )
-    outline = sentence("One piece to cut, with its seam line and grain.")
-    sheet.pictures.extend(
-        (Picture("finished", caption, hanging, True), Picture("outline", outline, cut))
-    )
-
-
-def _full(sheet: Worksheet) -> float:
-    return float(sheet["hem_fullness"].ratio)
+    def draw(self, sheet: Worksheet) -> None:
+        """The flounce hanging, and one piece to cut."""
+        radii = sheet["inner_radius"], sheet["seam_radius"], sheet["outer_radius"]
+        cut = Scene(
+            sentence("Flounce to cut"),
+            sheet.sentence(
+                "Inner radius {inner_radius}, seam line {seam_radius}, outer radius "
+                "{outer_radius}; an arc of {turn}."
+            ),
+            cut_outline(radii, float(self.turn), slit=not self.uncut),
+        )
+        full = float(self.hem_fullness)
+        hanging = Scene(
+            sentence("Circular flounce, finished"),
+            sheet.sentence("It hangs {depth} deep from an edge of {edge}."),
+            flounce_hanging(sheet["edge"], sheet["depth"], full, full),
+        )
+        caption = sheet.sentence(
+            "The finished flounce: smooth at the seam, fullness {hem_fullness} at the hem."
+        )
+        outline = sentence("One piece to cut, with its seam line and grain.")
+        sheet.pictures.extend(
+            (Picture("finished", caption, hanging, True), Picture("outline", outline, cut))
+        )
 
 
 TECHNIQUE = CircularFlounce

@@ -10,7 +10,6 @@ from handout_engine.amounts.lengths import Length, millimetres
 from handout_engine.amounts.refusals import RefusalError
 from handout_engine.amounts.saying import Amount, Tape
 from handout_engine.amounts.sources import PRACTICE
-from handout_engine.amounts.values import Value
 from handout_engine.shared.seams import FLAT_FELL, FRENCH, ON_AN_EDGE, PIN_STITCH, PLAIN, ROLLED
 from handout_engine.working.cautions import WING_NEEDLE
 from handout_engine.working.technique import Technique
@@ -75,17 +74,8 @@ class EdgeSeamInputs(Technique):
             )
 
 
-def note_edge_line(sheet: Worksheet) -> Value:
-    """The line along which the gathers are first sewn; a French seam is sewn twice."""
-    return sheet["edge_first_seam" if sheet["edge_seam"].amount == FRENCH else "edge_allowance"]
-
-
 def add_edge_seam_steps(
-    sheet: Worksheet,
-    checkpoint: str,
-    grading: str = "",
-    what: str = "ruffle",
-    **parts: Amount | Value,
+    sheet: Worksheet, checkpoint: str, grading: str = "", what: str = "ruffle"
 ) -> None:
     """Sewing the gathered edge on, with its caution; `checkpoint` measures what was sewn.
 
@@ -95,7 +85,7 @@ def add_edge_seam_steps(
     steps = [text.replace("ruffle", what) for text in _STEPS[str(sheet["edge_seam"].amount)]]
     for text in steps[:-1]:
         sheet.step(text)
-    sheet.step(steps[-1].replace("; GRADING", grading), checkpoint, **parts)
+    sheet.step(steps[-1].replace("; GRADING", grading), checkpoint)
     if sheet["edge_seam"].amount == PIN_STITCH:
         sheet.cautions.append(WING_NEEDLE)
 

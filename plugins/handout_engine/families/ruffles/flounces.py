@@ -5,10 +5,14 @@ from __future__ import annotations
 from dataclasses import dataclass
 from math import asin, asinh, ceil, cos, pi, radians, sin, sqrt
 
+from handout_engine.amounts.declaring import group
 from handout_engine.amounts.inputs import SEWING, choice, count, length, optional_length
 from handout_engine.amounts.sources import PRACTICE
+from handout_engine.cloth.cloth import ClothBought, ClothInputs
 from handout_engine.drawing.scene import Point
-from handout_engine.shared.hems import DOUBLE, FINISHED, ROLLED, SINGLE
+from handout_engine.shared.hems import DOUBLE, FINISHED, ROLLED, SINGLE, Hem
+from handout_engine.working.cautions import NOT_SLEEPWEAR, PINS_AND_IRON, THIN_COTTON
+from handout_engine.working.worksheet import Worksheet
 
 STEPS_A_TURN = 120
 FLATTEST = 0.05
@@ -17,8 +21,8 @@ true scale and cut out."""
 OPEN, CLOSED = "open", "closed"
 
 
-class FlounceInputs:
-    """The inputs that all flounces share."""
+class Flounce(ClothInputs):
+    """A flounce of any shape: its inputs, its hem and its cloth."""
 
     edge = length(
         "finished edge",
@@ -79,6 +83,22 @@ class FlounceInputs:
         basis=PRACTICE,
         in_use="hem_turn",
     )
+
+    @group
+    def hem_taken(self) -> Hem:
+        """What its lower edge is turned up by."""
+        return Hem(self, self.depth)
+
+    @group
+    def cloth_bought(self) -> ClothBought:
+        """The cloth of the flounce."""
+        return ClothBought(self, "flounce cloth")
+
+
+def add_flounce_supplies(sheet: Worksheet, to_draw_it: str) -> None:
+    """The notions and cautions of every flounce, with what it is drawn by."""
+    sheet.have(to_draw_it, "fine thread to match", "a fine needle for the cloth")
+    sheet.cautions.extend((PINS_AND_IRON, NOT_SLEEPWEAR, THIN_COTTON))
 
 
 def steps_a_turn(radius: float) -> int:

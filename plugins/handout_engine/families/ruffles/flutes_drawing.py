@@ -120,8 +120,10 @@ def _hollow(before: _Flute, after: _Flute, deep: float) -> Shape:
         *_arch(before.front[1], before.right, deep, -0.6 * before.swing, (0.0, 0.5)),
         *_arch(after.left, after.front[0], deep, -0.6 * after.swing, (0.5, 1.0)),
     )
-    left, right = (_crease(side, before.right, before.begins, deep)
-                   for side in (before.front[1], after.front[0]))  # fmt: skip
+    left, right = (
+        _crease(side, before.right, before.begins, deep)
+        for side in (before.front[1], after.front[0])
+    )
     return Area((*foot, *right[1:], *reversed(left[1:])), Tone.SHADE, outline=None)
 
 

@@ -4,17 +4,20 @@ from __future__ import annotations
 
 from dataclasses import dataclass
 from fractions import Fraction
-from typing import ClassVar
 
+from handout_engine.amounts.declaring import group, value
 from handout_engine.amounts.inputs import choice, length
+from handout_engine.amounts.lengths import Length
+from handout_engine.amounts.numbers import Ratio
 from handout_engine.amounts.sources import PRACTICE
 from handout_engine.amounts.values import sentence
+from handout_engine.amounts.working_out import Group
 from handout_engine.drawing.scene import Scene
 from handout_engine.shared.fullness_drawing import compared
 from handout_engine.shared.gathering_drawing import quarters
 from handout_engine.working.cautions import LOOSE_THREADS, PINS_AND_IRON
 from handout_engine.working.technique import Technique
-from handout_engine.working.workings import Chart, Picture, Supply
+from handout_engine.working.workings import Chart, Picture
 from handout_engine.working.worksheet import Worksheet
 
 
@@ -43,12 +46,36 @@ ADVICE: dict[str, Advice] = {
 }
 
 
+class AtFullness(Group):
+    """One of the advised fullnesses, and the strip that an edge then takes."""
+
+    def __init__(self, edge: Length, prefix: str, words: str, advised: Fraction) -> None:
+        """Take the edge, how the names begin, what this fullness is called, and how much it is."""
+        super().__init__(prefix)
+        self.edge, self.phrase, self.advised = edge, words, advised
+
+    @property
+    def words(self) -> str:
+        """What this fullness is called."""
+        return self.phrase
+
+    @value("{}", basis=PRACTICE)
+    def fullness(self) -> Ratio:
+        """As it stands in the chart."""
+        return Ratio(self.advised)
+
+    @value("strip at the {}")
+    def strip(self) -> Length:
+        """Gathered so full, without its ends."""
+        return self.fullness * self.edge
+
+
 class FullnessAdvice(Technique):
     """Which fullness to begin with, and the strip lengths that go with it."""
 
-    title: ClassVar[str] = "How full to gather"
-    family: ClassVar[str] = "ruffles"
-    summary: ClassVar[str] = (
+    title = "How full to gather"
+    family = "ruffles"
+    summary = (
         "Where to begin for a cloth or trim, and what an edge takes at the least and at the most."
     )
 
@@ -63,71 +90,67 @@ class FullnessAdvice(Technique):
         "finished edge", "Length of the edge that it is gathered to.", "18 in", ("1 in", "20 yd")
     )
 
-    def whole(self) -> Worksheet:
-        """Least, most and beginning fullness, with their strips."""
-        sheet = Worksheet(technique=self)
+    @group
+    def advised(self) -> tuple[AtFullness, ...]:
+        """The least, where to begin, and the most."""
         advice = ADVICE[self.gathered]
-        for name, words, ratio in (
-            ("least", "least fullness", advice.least),
-            ("begin", "fullness to begin with", advice.begin),
-            ("most", "most fullness", advice.most),
-        ):
-            noted = sheet.note(f"{name}_fullness", words, ratio, "", basis=PRACTICE)
-            sheet.note(f"{name}_strip", f"strip at the {words}", self.edge * ratio,
-                       "{noted} × {edge}", noted=noted)  # fmt: skip
-        sheet.charts.append(_chart())
-        sheet.supplies.append(Supply("scraps of the cloth for samples"))
-        sheet.cautions.extend((PINS_AND_IRON, LOOSE_THREADS))
-        _add_steps(sheet)
-        _draw(sheet)
-        return sheet
-
-
-def _chart() -> Chart:
-    rows = tuple(
-        (kind, each.least, each.begin, each.most, each.why) for kind, each in ADVICE.items()
-    )
-    return Chart(
-        "Fullness by cloth and trim (common practice, no source)",
-        ("Cloth or trim", "Least", "Begin", "Most", "Why"),
-        rows,
-    )
-
-
-def _add_steps(sheet: Worksheet) -> None:
-    sheet.step(
-        "Begin with {begin_fullness}: for an edge of {edge} that is a strip of {begin_strip}."
-    )
-    sheet.step(
-        "Gather a sample at that fullness. If it looks thin, go up to {most_fullness}, a strip of "
-        "{most_strip}; if it will not draw up or stands away, go down to {least_fullness}, a strip "
-        "of {least_strip}.",
-        "the gathered sample lies as you want it at the length of its edge.",
-    )
-    sheet.step("Write the fullness you chose into the handout of the ruffle.")
-
-
-def _draw(sheet: Worksheet) -> None:
-    edge = sheet["edge"]
-    strips = [sheet[f"{name}_strip"] for name in ("least", "begin", "most")]
-    beside = Scene(
-        sentence("An edge and three strips"),
-        sentence("An edge of {edge}; strips of {a}, {b} and {c}.",
-                 edge=edge, a=strips[0], b=strips[1], c=strips[2]),
-        compared(edge, strips),
-    )  # fmt: skip
-    begun = Scene(
-        sentence("Edge and strip"),
-        sentence("A strip of {strip} is drawn up to {edge}.", strip=strips[1], edge=edge),
-        quarters(edge, strips[1]),
-    )
-    caption = sentence("The edge, and the strip at the least, the beginning and the most fullness.")
-    sheet.pictures.extend(
-        (
-            Picture("compared", caption, beside, True),
-            Picture("quarters", sentence("The fullness to begin with, quarter by quarter."), begun),
+        return (
+            AtFullness(self.edge, "least_", "least fullness", advice.least),
+            AtFullness(self.edge, "begin_", "fullness to begin with", advice.begin),
+            AtFullness(self.edge, "most_", "most fullness", advice.most),
         )
-    )
+
+    def cut(self, sheet: Worksheet) -> None:
+        """The whole advice in a chart."""
+        rows = tuple(
+            (kind, each.least, each.begin, each.most, each.why) for kind, each in ADVICE.items()
+        )
+        sheet.charts.append(
+            Chart(
+                "Fullness by cloth and trim (common practice, no source)",
+                ("Cloth or trim", "Least", "Begin", "Most", "Why"),
+                rows,
+            )
+        )
+
+    def sew(self, sheet: Worksheet) -> None:
+        """A sample, and which way to go from it."""
+        sheet.have("scraps of the cloth for samples")
+        sheet.cautions.extend((PINS_AND_IRON, LOOSE_THREADS))
+        sheet.step(
+            "Begin with {begin_fullness}: for an edge of {edge} that is a strip of {begin_strip}."
+        )
+        sheet.step(
+            "Gather a sample at that fullness. If it looks thin, go up to {most_fullness}, a strip "
+            "of {most_strip}; if it will not draw up or stands away, go down to {least_fullness}, "
+            "a strip of {least_strip}.",
+            "the gathered sample lies as you want it at the length of its edge.",
+        )
+        sheet.step("Write the fullness you chose into the handout of the ruffle.")
+
+    def draw(self, sheet: Worksheet) -> None:
+        """The edge with its three strips, and quarter by quarter with the middle one."""
+        edge, begin = sheet["edge"], sheet["begin_strip"]
+        beside = Scene(
+            sentence("An edge and three strips"),
+            sheet.sentence(
+                "An edge of {edge}; strips of {least_strip}, {begin_strip} and {most_strip}."
+            ),
+            compared(edge, [sheet["least_strip"], begin, sheet["most_strip"]]),
+        )
+        begun = Scene(
+            sentence("Edge and strip"),
+            sheet.sentence("A strip of {begin_strip} is drawn up to {edge}."),
+            quarters(edge, begin),
+        )
+        strips = "The edge, and the strip at the least, the beginning and the most fullness."
+        quarter = "The fullness to begin with, quarter by quarter."
+        sheet.pictures.extend(
+            (
+                Picture("compared", sentence(strips), beside, True),
+                Picture("quarters", sentence(quarter), begun),
+            )
+        )
 
 
 TECHNIQUE = FullnessAdvice

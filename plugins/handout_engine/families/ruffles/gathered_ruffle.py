@@ -13,13 +13,7 @@ from handout_engine.shared.gathering_pictures import (
     row_rules,
     strip_picture,
 )
-from handout_engine.shared.gathering_steps import (
-    add_gathering_steps,
-    add_gathering_supplies,
-    add_joining_steps,
-    add_sample,
-    add_washing_step,
-)
+from handout_engine.shared.gathering_steps import add_gathering_steps, add_strip_steps
 from handout_engine.shared.hems import hem_step
 from handout_engine.shared.strips_drawing import Rule
 from handout_engine.working.worksheet import Worksheet
@@ -41,11 +35,7 @@ class GatheredRuffle(SingleRuffle):
 
     def sew(self, sheet: Worksheet) -> None:
         """Hemmed first, then gathered and sewn on."""
-        add_gathering_supplies(sheet)
-        add_sample(sheet, sheet["cut_width"], "a strip")
-        add_washing_step(sheet)
-        sheet.step("Cut the strips {cut_width} wide and {strip_length} long, across the cloth.")
-        add_joining_steps(sheet, "", "ruffle")
+        add_strip_steps(sheet, "ruffle")
         sheet.step(hem_step(self.hem), "from raw edge to finished edge it is {fold_line} deep.")
         add_gathering_steps(sheet, "both layers" if self.folded else "the strip")
         add_edge_seam_steps(sheet, "the ruffle hangs {depth} below the seam.")

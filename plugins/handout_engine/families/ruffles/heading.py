@@ -6,112 +6,183 @@ the gathering line, so that the stitching holds them.
 
 from __future__ import annotations
 
+from abc import abstractmethod
+
+from handout_engine.amounts.declaring import group, value
+from handout_engine.amounts.lengths import Length
 from handout_engine.amounts.sources import published
 from handout_engine.amounts.values import Value
-from handout_engine.cloth.cloth import note_cloth
+from handout_engine.amounts.working_out import Group
+from handout_engine.cloth.cloth import ClothBought
 from handout_engine.drawing.scene import Line
-from handout_engine.shared.gathering import (
-    GatherInputs,
-    note_gathered_length,
-    note_gathered_strips,
-    note_rows,
-    strip_piece,
+from handout_engine.shared.gathering import GatheringRows, GatherInputs, strip_piece
+from handout_engine.shared.gathering_drawing import GatheredLayer
+from handout_engine.shared.gathering_pictures import (
+    finished_picture,
+    quarters_picture,
+    row_rules,
+    strip_picture,
 )
-from handout_engine.shared.gathering_steps import (
-    add_gathering_steps,
-    add_gathering_supplies,
-    add_sample,
-)
-from handout_engine.shared.hems import HemInputs, hem_step, note_hem
+from handout_engine.shared.gathering_steps import add_gathering_steps, add_strip_steps
+from handout_engine.shared.hems import Hem, HemInputs, hem_step
+from handout_engine.shared.strips import Strips
 from handout_engine.shared.strips_drawing import Rule
-from handout_engine.working.workings import Mark
+from handout_engine.working.workings import marked
 from handout_engine.working.worksheet import Worksheet
 
 
-class HeadingInputs(HemInputs, GatherInputs):
-    """The inputs of a ruffle that is gathered inside its width."""
+class DoubledStrip(Group):
+    """A strip folded into a flat tube, its raw edges behind the gathering line."""
+
+    def __init__(self, ruffle: HeadingRuffle) -> None:
+        """Take the ruffle."""
+        super().__init__()
+        self.ruffle = ruffle
+
+    @value("ruffle strip, cut width", basis=published("butterick-1921"))
+    def cut_width(self) -> Length:
+        """All that is seen is there a second time behind it."""
+        return 2 * self.ruffle.finished_height
+
+    @value("gathering line, from the upper raw edge")
+    def gathering_line(self) -> Length:
+        """What stands above it, behind and before."""
+        return 2 * self.ruffle.above
+
+    @value("upper fold, from the upper raw edge")
+    def upper_fold(self) -> Length:
+        """From behind the gathering line up to the fold."""
+        return self.ruffle.above
 
 
-def note_ruffle(
-    sheet: Worksheet, ruffle: HeadingInputs, above: Value, below: Value
-) -> tuple[Value, Value]:
-    """Note width, gathering line and strips, and add piece, cloth, supplies and sample.
+class HemmedStrip(Group):
+    """A strip hemmed alike along both edges."""
 
-    Returns the two gathering rows. Raises RefusalError for what cannot be cut or gathered.
-    """
-    cloth = ruffle.cloth()
-    line = note_width(sheet, ruffle, above, below)
-    note_gathered_length(sheet)
-    note_gathered_strips(sheet, cloth)
-    rows = note_rows(sheet, line, shallower(above, below), ruffle.rows_apart)
-    marks = tuple(Mark(each.label, each.length) for each in (*rows, line))
-    sheet.pieces.append(strip_piece(sheet, "ruffle strip", "ruffle cloth", marks=marks))
-    note_cloth(sheet, "ruffle cloth", cloth)
-    add_gathering_supplies(sheet)
-    add_sample(sheet, sheet["cut_width"], "a strip")
-    return rows
+    def __init__(self, ruffle: HeadingRuffle, hem: Hem) -> None:
+        """Take the ruffle and its hem."""
+        super().__init__()
+        self.ruffle, self.hem = ruffle, hem
 
+    @value("ruffle strip, cut width")
+    def cut_width(self) -> Length:
+        """What is seen of it, and two hems."""
+        return self.ruffle.finished_height + 2 * self.hem.hem_allowance
 
-def note_width(sheet: Worksheet, ruffle: HemInputs, above: Value, below: Value) -> Value:
-    """Note the cut width; returns the gathering line's distance from the upper raw edge."""
-    both = above.length + below.length
-    if ruffle.folded:
-        sheet.note("cut_width", "ruffle strip, cut width", 2 * both, "2 × ({below} + {above})",
-                   basis=published("butterick-1921"), above=above, below=below)  # fmt: skip
-        return sheet.note("gathering_line", "gathering line, from the upper raw edge",
-                          2 * above.length, "2 × {above}", above=above)  # fmt: skip
-    hem = note_hem(sheet, ruffle, shallower(above, below))
-    sheet.note("cut_width", "ruffle strip, cut width", both + 2 * hem.length,
-               "{below} + {above} + 2 × {hem_allowance}", above=above, below=below)  # fmt: skip
-    return sheet.note("gathering_line", "gathering line, from the upper raw edge",
-                      above.length + hem.length, "{above} + {hem_allowance}",
-                      above=above)  # fmt: skip
+    @value("gathering line, from the upper raw edge")
+    def gathering_line(self) -> Length:
+        """Below the upper hem and what stands above the line."""
+        return self.ruffle.above + self.hem.hem_allowance
+
+    @value("upper hem fold, from the upper raw edge")
+    def upper_fold(self) -> Length:
+        """What the hem takes."""
+        return self.hem.hem_allowance
 
 
-def shallower(above: Value, below: Value) -> Value:
-    """What stands above or hangs below the gathering line, whichever is less."""
-    return min(above, below, key=lambda value: value.length)
+class HeadingRuffle(HemInputs, GatherInputs):
+    """A ruffle that is gathered inside its width."""
 
+    @property
+    @abstractmethod
+    def above(self) -> Length:
+        """What stands above the gathering line."""
 
-def note_folds(
-    sheet: Worksheet, ruffle: HemInputs, above: Value, below: Value
-) -> tuple[Rule, Rule]:
-    """Note the upper and the lower fold: of the doubled strip, or of its two hems."""
-    line = sheet["gathering_line"]
-    if ruffle.folded:
-        upper = sheet.note("upper_fold", "upper fold, from the upper raw edge", above.length,
-                           "{above}", above=above)  # fmt: skip
-    else:
-        upper = sheet.note("upper_fold", "upper hem fold, from the upper raw edge",
-                           sheet["hem_allowance"].length, "{hem_allowance}")  # fmt: skip
-    lower = sheet.note("lower_fold", "lower fold, from the upper raw edge",
-                       line.length + below.length, "{line} + {below}",
-                       line=line, below=below)  # fmt: skip
-    return Rule(Line.FOLD, upper), Rule(Line.FOLD, lower)
+    @property
+    @abstractmethod
+    def below(self) -> Length:
+        """What hangs below it."""
 
+    @property
+    def shallower(self) -> Length:
+        """Either of the two, whichever is less."""
+        return min(self.above, self.below)
 
-def add_finishing_steps(sheet: Worksheet, ruffle: HemInputs, above: Value, below: Value) -> None:
-    """Finishing both edges, then running the gathering rows between them."""
-    height = above.length + below.length
-    if ruffle.folded:
-        sheet.step(
-            "Fold the upper edge down by {above} and the lower edge up by {below}, wrong sides "
-            "together: the raw edges meet behind the gathering line. Press and baste.",
-            "from fold to fold it is {height} deep.",
-            above=above,
-            below=below,
-            height=height,
+    @value("ruffle from finished edge to finished edge")
+    def finished_height(self) -> Length:
+        """What is measured before it is gathered."""
+        return self.below + self.above
+
+    @group
+    def hems(self) -> tuple[Hem, ...]:
+        """The hem of both edges; a strip that is folded double has none."""
+        return () if self.folded else (Hem(self, self.shallower),)
+
+    @group
+    def strip(self) -> DoubledStrip | HemmedStrip:
+        """The strip as it is cut and folded."""
+        for hem in self.hems:
+            return HemmedStrip(self, hem)
+        return DoubledStrip(self)
+
+    @value("lower fold, from the upper raw edge")
+    def lower_fold(self) -> Length:
+        """Down from the gathering line."""
+        return self.strip.gathering_line + self.below
+
+    @group
+    def strips(self) -> Strips:
+        """The strips that join into the ruffle."""
+        return self.joined_strips(self.strip.cut_width)
+
+    @group
+    def rows(self) -> GatheringRows:
+        """The rows on both sides of the gathering line."""
+        return GatheringRows(self, self.strip.gathering_line, self.shallower, self.rows_apart)
+
+    @value("first gathering row, from the finished upper edge")
+    def first_row_finished(self) -> Length:
+        """Once both edges are folded, no raw edge is left to measure from."""
+        return self.above - self.rows.rows_distance / 2
+
+    @value("second gathering row, from the finished upper edge")
+    def second_row_finished(self) -> Length:
+        """Half the distance below the gathering line."""
+        return self.above + self.rows.rows_distance / 2
+
+    @group
+    def cloth_bought(self) -> ClothBought:
+        """The cloth of the ruffle."""
+        return ClothBought(self, "ruffle cloth")
+
+    def cut(self, sheet: Worksheet) -> None:
+        """The strips, with the gathering line and its rows to mark."""
+        line, rows = self.strip.gathering_line, self.rows
+        marks = marked(rows.first_row, rows.second_row, line)
+        sheet.pieces.append(strip_piece(sheet, "ruffle strip", "ruffle cloth", marks=marks))
+
+    def sew(self, sheet: Worksheet) -> None:
+        """Both edges finished, then gathered; sewing on is each ruffle's own."""
+        add_strip_steps(sheet, "ruffle")
+        if self.folded:
+            sheet.step(
+                "Fold the upper edge down by {above} and the lower edge up by {below}, wrong sides "
+                "together: the raw edges meet behind the gathering line. Press and baste.",
+                "from fold to fold it is {finished_height} deep.",
+                above=self.above,
+                below=self.below,
+            )
+        else:
+            sheet.step(
+                "Finish both long edges alike. " + hem_step(self.hem),
+                "from finished edge to finished edge it is {finished_height} deep.",
+            )
+        add_gathering_steps(
+            sheet,
+            "both layers" if self.folded else "the strip",
+            "finished upper edge",
+            (self.first_row_finished, self.second_row_finished),
         )
-    else:
-        sheet.step(
-            "Finish both long edges alike. " + hem_step(ruffle.hem),
-            "from finished edge to finished edge it is {height} deep.",
-            height=height,
+
+    def add_pictures(self, sheet: Worksheet, above: Value, below: Value) -> None:
+        """The finished ruffle, its strip, and its quarters; what stands and hangs is named."""
+        folds = [Rule(Line.FOLD, sheet[fold]) for fold in ("upper_fold", "lower_fold")]
+        rules, caption = [*row_rules(sheet), *folds], "One strip, with the lines to mark."
+        share = float(self.above / self.finished_height)
+        layer = GatheredLayer(below, self.fullness.number, heading=above)
+        sheet.pictures.extend(
+            (
+                finished_picture(sheet, [layer]),
+                strip_picture(sheet, "ruffle strip", rules, caption),
+                quarters_picture(sheet, (share,)),
+            )
         )
-    half = sheet["rows_distance"].length / 2
-    add_gathering_steps(
-        sheet,
-        "both layers" if ruffle.folded else "the strip",
-        "finished upper edge",
-        (above.length - half, above.length + half),
-    )

@@ -6,34 +6,22 @@ its hem than at its seam; round a hollow outline it is fuller.
 
 from __future__ import annotations
 
-from math import pi
-from typing import ClassVar
-
+from handout_engine.amounts.angles import arc
+from handout_engine.amounts.declaring import check, value
 from handout_engine.amounts.inputs import angle, choice, length, ratio
-from handout_engine.amounts.lengths import ZERO, from_float
+from handout_engine.amounts.lengths import ZERO, Length
+from handout_engine.amounts.numbers import Ratio
 from handout_engine.amounts.refusals import RefusalError
 from handout_engine.amounts.saying import Tape, decimal
 from handout_engine.amounts.sources import PRACTICE
-from handout_engine.amounts.values import Value, sentence
+from handout_engine.amounts.values import sentence
 from handout_engine.amounts.ways_out import at_least, less_than, ways
-from handout_engine.cloth.cloth import note_cloth
-from handout_engine.drawing.scene import Line, Scene
-from handout_engine.families.ruffles.edge_seams import (
-    EdgeSeamInputs,
-    add_edge_seam_steps,
-    note_edge_line,
-)
+from handout_engine.drawing.scene import Scene
+from handout_engine.families.ruffles.edge_seams import add_edge_seam_steps
 from handout_engine.families.ruffles.outline_ruffle_drawing import round_outline
-from handout_engine.shared.gathering import (
-    GatherInputs,
-    fullness,
-    note_gathered_length,
-    note_gathered_strips,
-    note_rows,
-    strip_piece,
-)
+from handout_engine.families.ruffles.seamed_ruffle import SingleRuffle
 from handout_engine.shared.gathering_drawing import GatheredLayer
-from handout_engine.shared.gathering_pictures import quarters_picture, strips_picture
+from handout_engine.shared.gathering_pictures import quarters_picture, row_rules, strip_picture
 from handout_engine.shared.gathering_steps import (
     add_gathering_steps,
     add_gathering_supplies,
@@ -41,24 +29,20 @@ from handout_engine.shared.gathering_steps import (
     add_sample,
     add_washing_step,
 )
-from handout_engine.shared.hems import HemInputs, hem_step, note_hem
-from handout_engine.shared.strips_drawing import FlatStrip, Rule
+from handout_engine.shared.hems import hem_step
 from handout_engine.working.cautions import NOTHING_LOOSE_IN_THE_COT
-from handout_engine.working.technique import Technique
-from handout_engine.working.workings import Mark, Picture, Seam
+from handout_engine.working.workings import Picture
 from handout_engine.working.worksheet import Worksheet
 
 CONVEX, HOLLOW = "convex", "hollow"
 
 
-class OutlineRuffle(HemInputs, EdgeSeamInputs, GatherInputs, Technique):
+class OutlineRuffle(SingleRuffle):
     """A gathered ruffle sewn round a curve, with its fullness at seam and hem."""
 
-    title: ClassVar[str] = "Ruffle round an outline"
-    family: ClassVar[str] = "ruffles"
-    summary: ClassVar[str] = (
-        "A gathered ruffle round a collar, pillow or neck, full enough at its hem as well."
-    )
+    title = "Ruffle round an outline"
+    family = "ruffles"
+    summary = "A gathered ruffle round a collar, pillow or neck, full enough at its hem as well."
 
     depth = length(
         "finished depth",
@@ -87,119 +71,103 @@ class OutlineRuffle(HemInputs, EdgeSeamInputs, GatherInputs, Technique):
         basis=PRACTICE,
     )
 
-    def whole(self) -> Worksheet:
-        """Hem line, fullness at the hem, strips, cloth and steps; raises RefusalError."""
-        sheet = Worksheet(technique=self)
-        cloth = self.cloth()
-        note_gathered_length(sheet)
-        _note_hem_fullness(sheet, self)
-        width = _note_width(sheet, self)
-        note_gathered_strips(sheet, cloth)
-        line = note_edge_line(sheet)
-        rows = note_rows(sheet, line, line, self.rows_apart)
-        marks = tuple(Mark(row.label, row.length) for row in rows)
-        sheet.pieces.append(strip_piece(sheet, "ruffle strip", "ruffle cloth", marks=marks))
-        sheet.seams.append(Seam("ruffle to edge", self.edge_allowance))
-        note_cloth(sheet, "ruffle cloth", cloth)
+    @value("longer way of the hem")
+    def hem_gain(self) -> Length:
+        """The arcs of all that the edge turns, as far out as the ruffle is deep."""
+        return self.depth * arc(self.turning)
+
+    @value("line along the hem")
+    def hem_line(self) -> Length:
+        """The hem runs outside the edge, or inside a hollow one."""
+        if self.curve == CONVEX:
+            return self.edge + self.hem_gain
+        return self.edge - self.hem_gain
+
+    @check
+    def a_hollow_is_round_enough(self) -> None:
+        """Refuse a ruffle that reaches past the middle of its hollow."""
+        if self.hem_line <= ZERO:
+            deepest = self.edge / arc(self.turning)
+            raise RefusalError(
+                f"depth {Tape(finest=32).say(self.depth)} is deeper than the hollow is round; use "
+                f"{ways(less_than(self, 'depth', deepest), 'a longer edge that turns less')}",
+                "depth",
+            )
+
+    @value("fullness at the hem")
+    def hem_fullness(self) -> Ratio:
+        """The same strip, spread over the line of its hem."""
+        self.a_hollow_is_round_enough()
+        return self.fullness * self.edge / self.hem_line
+
+    @check
+    def the_strip_reaches_round_the_hem(self) -> None:
+        """Refuse a hem that would be drawn tight."""
+        if self.hem_fullness < 1:
+            longer = self.hem_line / self.edge
+            raise RefusalError(
+                f"fullness {decimal(self.fullness)} does not reach round the hem, which is "
+                f"{decimal(longer)} times the edge; use "
+                f"{ways(at_least(self, 'fullness', longer), 'a shallower ruffle')}",
+                "fullness",
+            )
+
+    @value("fullness that leaves enough at the hem")
+    def fullness_needed(self) -> Ratio:
+        """What must be gathered at the seam for the least that looks well at the hem."""
+        return self.least_hem_fullness * self.hem_line / self.edge
+
+    def sew(self, sheet: Worksheet) -> None:
+        """The fullness decided, then as any gathered ruffle, its gathers pushed to the curves."""
         add_gathering_supplies(sheet)
         sheet.cautions.append(NOTHING_LOOSE_IN_THE_COT)
-        add_sample(sheet, width, "a strip")
-        _add_steps(sheet, self)
-        _draw(sheet, self, rows)
-        return sheet
-
-
-def _note_hem_fullness(sheet: Worksheet, ruffle: OutlineRuffle) -> None:
-    """Note the length of the hem line and what fullness is left there; refuse less than 1."""
-    way = from_float(float(ruffle.depth) * float(ruffle.turning) * pi / 180)
-    sheet.note("hem_gain", "longer way of the hem", way, "{depth} × {turning} × π / 180")
-    sign = "+" if ruffle.curve == CONVEX else "-"
-    hem = ruffle.edge + way if ruffle.curve == CONVEX else ruffle.edge - way
-    if hem <= ZERO:
-        deepest = from_float(float(ruffle.edge) * 180 / pi / float(ruffle.turning))
-        raise RefusalError(
-            f"depth {Tape(finest=32).say(ruffle.depth)} is deeper than the hollow is round; use "
-            f"{ways(less_than(ruffle, 'depth', deepest), 'a longer edge that turns less')}",
-            "depth",
-        )
-    sheet.note("hem_line", "line along the hem", hem, f"{{edge}} {sign} {{hem_gain}}")
-    full = ruffle.fullness * (ruffle.edge / hem)
-    needed = ruffle.least_hem_fullness * (hem / ruffle.edge)
-    if full < 1:
-        raise RefusalError(
-            f"fullness {decimal(ruffle.fullness)} does not reach round the hem, which is "
-            f"{decimal(hem / ruffle.edge)} times the edge; use "
-            f"{ways(at_least(ruffle, 'fullness', hem / ruffle.edge), 'a shallower ruffle')}",
-            "fullness",
-        )
-    sheet.note("hem_fullness", "fullness at the hem", full, "{fullness} × {edge} / {hem_line}")
-    sheet.note("fullness_needed", "fullness that leaves enough at the hem", needed,
-               "{least_hem_fullness} × {hem_line} / {edge}")  # fmt: skip
-
-
-def _note_width(sheet: Worksheet, ruffle: OutlineRuffle) -> Value:
-    if ruffle.folded:
-        return sheet.note("cut_width", "ruffle strip, cut width",
-                          2 * (ruffle.depth + sheet["edge_allowance"].length),
-                          "2 × ({depth} + {edge_allowance})")  # fmt: skip
-    hem = note_hem(sheet, ruffle, sheet["depth"])
-    return sheet.note("cut_width", "ruffle strip, cut width",
-                      ruffle.depth + sheet["edge_allowance"].length + hem.length,
-                      "{depth} + {edge_allowance} + {hem_allowance}")  # fmt: skip
-
-
-def _add_steps(sheet: Worksheet, ruffle: OutlineRuffle) -> None:
-    add_washing_step(sheet)
-    if fullness(sheet) < sheet["fullness_needed"].ratio:
+        add_sample(sheet, sheet["cut_width"], "a strip")
+        add_washing_step(sheet)
+        if self.fullness < self.fullness_needed:
+            sheet.step(
+                "Decide first: at the hem only {hem_fullness} lengths of cloth are left for each "
+                "length of line. For {least_hem_fullness} there, work with a fullness of "
+                "{fullness_needed}."
+            )
+        sheet.step("Cut the strips {cut_width} wide and {strip_length} long, across the cloth.")
+        add_joining_steps(sheet, "", "ruffle")
+        sheet.step(hem_step(self.hem), "from raw edge to finished edge it is {fold_line} deep.")
+        add_gathering_steps(sheet, "both layers" if self.folded else "the strip")
         sheet.step(
-            "Decide first: at the hem only {hem_fullness} lengths of cloth are left for each "
-            "length of line. For {least_hem_fullness} there, work with a fullness of "
-            "{fullness_needed}."
+            "Before pinning, push a little more of the gathers toward each corner and each tight "
+            "curve, where the hem has farthest to go. Clip or notch the allowance of the curve."
         )
-    sheet.step("Cut the strips {cut_width} wide and {strip_length} long, across the cloth.")
-    add_joining_steps(sheet, "", "ruffle")
-    prepared = ruffle.depth + sheet["edge_allowance"].length
-    sheet.step(hem_step(ruffle.hem), "from raw edge to finished edge it is {prepared} deep.",
-               prepared=prepared)  # fmt: skip
-    add_gathering_steps(sheet, "both layers" if ruffle.folded else "the strip")
-    sheet.step(
-        "Before pinning, push a little more of the gathers toward each corner and each tight "
-        "curve, where the hem has farthest to go. Clip or notch the allowance of the curve."
-    )
-    add_edge_seam_steps(
-        sheet,
-        "laid flat, the hem measures {hem_line} along its line, and no part of it is drawn tight.",
-        hem_line=sheet["hem_line"],
-    )
-
-
-def _draw(sheet: Worksheet, ruffle: OutlineRuffle, rows: tuple[Value, Value]) -> None:
-    edge, depth = sheet["edge"], sheet["depth"]
-    strip = FlatStrip(sentence("ruffle strip"), sheet["cut_width"], sheet["strip_length"],
-                      [Rule(Line.GATHER, row) for row in rows])  # fmt: skip
-    around = Scene(
-        sentence("Ruffle round its outline"),
-        sentence(
-            "An edge of {edge} bent by {turning}, with a ruffle {depth} deep; the hem line is "
-            "{hem}, the fullness there {full}.",
-            edge=edge, turning=sheet["turning"], depth=depth, hem=sheet["hem_line"],
-            full=sheet["hem_fullness"],
-        ),
-        round_outline(edge, GatheredLayer(depth, ruffle.fullness.number), sheet["hem_line"],
-                      float(ruffle.turning), ruffle.curve == CONVEX),
-    )  # fmt: skip
-    caption = sentence(
-        "The edge as an even curve of its own length and turning; fullness {fullness} at the "
-        "seam is {hem_fullness} at the hem.",
-        fullness=sheet["fullness"], hem_fullness=sheet["hem_fullness"],
-    )  # fmt: skip
-    sheet.pictures.extend(
-        (
-            Picture("finished", caption, around, True),
-            strips_picture([strip], "One strip, with the gathering rows."),
-            quarters_picture(sheet),
+        add_edge_seam_steps(
+            sheet,
+            "laid flat, the hem measures {hem_line} along its line, and no part of it is drawn "
+            "tight.",
         )
-    )
+
+    def draw(self, sheet: Worksheet) -> None:
+        """The ruffle round its curve, its strip, and its quarters."""
+        edge, depth, hem_line = sheet["edge"], sheet["depth"], sheet["hem_line"]
+        layer = GatheredLayer(depth, self.fullness.number)
+        turning, convex = float(self.turning), self.curve == CONVEX
+        around = Scene(
+            sentence("Ruffle round its outline"),
+            sheet.sentence(
+                "An edge of {edge} bent by {turning}, with a ruffle {depth} deep; the hem line is "
+                "{hem_line}, the fullness there {hem_fullness}."
+            ),
+            round_outline(edge, layer, hem_line, turning, convex),
+        )
+        caption = sheet.sentence(
+            "The edge as an even curve of its own length and turning; fullness {fullness} at the "
+            "seam is {hem_fullness} at the hem."
+        )
+        rows = "One strip, with the gathering rows."
+        sheet.pictures.extend(
+            (
+                Picture("finished", caption, around, True),
+                strip_picture(sheet, "ruffle strip", row_rules(sheet), rows),
+                quarters_picture(sheet),
+            )
+        )
 
 
 TECHNIQUE = OutlineRuffle

@@ -2,15 +2,19 @@
 
 from __future__ import annotations
 
-from typing import ClassVar
+from fractions import Fraction
 
+from handout_engine.amounts.declaring import check, group, value
+from handout_engine.amounts.expressions import unheard
 from handout_engine.amounts.inputs import SEWING, length, lengths, percentage
 from handout_engine.amounts.lengths import Length, total
+from handout_engine.amounts.numbers import Count, larger, whole
 from handout_engine.amounts.refusals import RefusalError
-from handout_engine.amounts.saying import Tape
-from handout_engine.amounts.sources import GIVEN, PRACTICE
-from handout_engine.amounts.values import Value, sentence
-from handout_engine.cloth.cloth import ClothInputs, note_cloth, note_usable_width
+from handout_engine.amounts.saying import Saying, Tape
+from handout_engine.amounts.sources import PRACTICE
+from handout_engine.amounts.values import sentence
+from handout_engine.amounts.ways_out import just, ways
+from handout_engine.cloth.cloth import ClothBought, ClothInputs
 from handout_engine.drawing.scene import Scene
 from handout_engine.families.smocking.fagoted_band_drawing import (
     Fagoting,
@@ -18,22 +22,24 @@ from handout_engine.families.smocking.fagoted_band_drawing import (
     fagoted,
     spacing,
 )
-from handout_engine.families.smocking.fagoted_band_measures import note_repeats, note_thread
-from handout_engine.shared.gathering_steps import add_washing_step
+from handout_engine.families.smocking.fagoted_band_steps import add_sample, add_steps
+from handout_engine.families.smocking.fagoted_strips import CutStrip, FinishedStrip
 from handout_engine.working.cautions import LACE_CATCHES, LONG_FLOATS, PINS_AND_IRON
-from handout_engine.working.technique import Technique
-from handout_engine.working.workings import Grain, Mark, Picture, Piece, Seam, Step, Supply
+from handout_engine.working.workings import Grain, Picture, Piece, Seam, Supply
 from handout_engine.working.worksheet import Worksheet
 
+MOST_REPEATS = 4000
+GUIDE = Length(Fraction(170))
+"""The printed guide is about so long; it is moved along the band."""
 TAPE = Tape(finest=32)
 
 
-class FagotedBand(ClothInputs, Technique):
+class FagotedBand(ClothInputs):
     """A band of folded strips with open stitches between them."""
 
-    title: ClassVar[str] = "Fagoted band"
-    family: ClassVar[str] = "smocking"
-    summary: ClassVar[str] = (
+    title = "Fagoted band"
+    family = "smocking"
+    summary = (
         "Folded strips joined by stitches over an open gap: finished width, cut strips, whole "
         "repeats and thread."
     )
@@ -99,147 +105,196 @@ class FagotedBand(ClothInputs, Technique):
         basis=PRACTICE,
     )
 
-    def whole(self) -> Worksheet:
-        """Finished width, cut strips, repeats, thread, cloth, steps; raises RefusalError."""
-        _check(self)
-        sheet = Worksheet(technique=self)
-        _note_width(sheet, self)
-        note_repeats(sheet, self.edge, self.repeat, self.tolerance.number)
-        note_thread(sheet, self.gap, self.bite)
-        cloth = self.cloth()
-        note_usable_width(sheet, cloth)
-        _add_pieces(sheet, self)
-        note_cloth(sheet, "cloth", cloth)
+    @check
+    def a_gap_has_two_sides(self) -> None:
+        """Refuse a single strip."""
+        if len(self.widths) < 2:
+            sides = "a gap needs a strip at either side; give at least two widths"
+            raise RefusalError(sides, "widths")
+
+    @check
+    def the_turn_lies_behind_the_strip(self) -> None:
+        """Refuse an allowance that would reach past the other edge of a strip."""
+        narrowest = min(self.widths)
+        if self.turn > narrowest:
+            raise RefusalError(
+                f"turn {TAPE.both(self.turn)} would reach past the other edge of a strip "
+                f"{TAPE.both(narrowest)} wide; use at most {TAPE.no_more(narrowest)}, or wider "
+                "strips",
+                "turn",
+            )
+
+    @group
+    def strips(self) -> tuple[FinishedStrip, ...]:
+        """Each strip as it shows."""
+        return tuple(FinishedStrip(width, place) for place, width in enumerate(self.widths, 1))
+
+    @value("gaps")
+    def gaps(self) -> Count:
+        """One less than strips."""
+        return whole(len(self.widths)) - 1
+
+    @value("all strips side by side")
+    def strips_width(self) -> Length:
+        """Without the gaps."""
+        return total(strip.strip for strip in self.strips)
+
+    @value("finished width of the band")
+    def finished_width(self) -> Length:
+        """With the gaps."""
+        return self.strips_width + self.gaps * self.gap
+
+    @value("strips, cut length")
+    def cut_length(self) -> Length:
+        """With what both ends need."""
+        return self.edge + 2 * self.end
+
+    @group
+    def cuts(self) -> tuple[CutStrip, ...]:
+        """Equal strips with equal edges are cut alike."""
+        alike: dict[tuple[Length, bool], list[Length]] = {}
+        for place, strip in enumerate(self.strips):
+            outer = place in {0, len(self.strips) - 1}
+            alike.setdefault((strip.strip, outer), []).append(strip.strip)
+        return tuple(
+            CutStrip(self, same, outer, number)
+            for number, ((_, outer), same) in enumerate(alike.items(), 1)
+        )
+
+    @value("repeats along each gap")
+    def repeats(self) -> Count:
+        """The whole number nearest to what the edge holds."""
+        return larger((self.edge / self.repeat + Fraction(1, 2)).rounded_down(), whole(1))
+
+    @value("repeat that comes out whole")
+    def true_repeat(self) -> Length:
+        """An equal share of the edge."""
+        return self.edge / self.repeats
+
+    @check
+    def the_repeats_can_be_counted(self) -> None:
+        """Refuse more stitches than anyone works."""
+        if self.repeats > MOST_REPEATS:
+            raise RefusalError(
+                f"repeat {TAPE.both(self.repeat)} gives {self.repeats} stitches, more than "
+                f"{MOST_REPEATS}; use at least {TAPE.no_less(self.edge / MOST_REPEATS)}",
+                "repeat",
+            )
+
+    def fills(self, size: Length) -> bool:
+        """Whether whole repeats fill a size as it is said, within the tolerance."""
+        repeats = size / self.repeat
+        nearest = max(1, int(repeats + Fraction(1, 2)))
+        return abs(repeats / nearest - 1) <= self.tolerance
+
+    @check
+    def each_repeat_changes_little(self) -> None:
+        """Refuse an edge that holds no whole number of repeats; say which lengths do."""
+        if self.fills(self.edge):
+            return
+        below = int(self.edge / self.repeat)
+        sizes = (self.repeat * max(1, below), self.repeat * (below + 1))
+        named = " or ".join(filter(None, (just(self, "edge", size, self.fills) for size in sizes)))
+        raise RefusalError(
+            f"edge {TAPE.both(self.edge)} holds no whole number of repeats within the tolerance; "
+            f"use {ways(named and f'{named}, which need no change', 'another repeat')}",
+            "edge",
+        )
+
+    @value("length of the printed guide")
+    def guide_length(self) -> Length:
+        """As many whole repeats as go on the paper."""
+        return self.guide_repeats * self.true_repeat
+
+    @property
+    def guide_repeats(self) -> int:
+        """The repeats of the printed guide."""
+        with unheard():
+            return max(1, min(self.repeats.number, int(GUIDE / self.true_repeat)))
+
+    @value("thread over the gap, once")
+    def crossing(self) -> Length:
+        """Slanting, half a repeat further on."""
+        half = self.true_repeat / 2
+        return (self.gap * self.gap + half * half).root()
+
+    @value("thread for one repeat")
+    def repeat_thread(self) -> Length:
+        """There and back, and in and out of both folds."""
+        return 2 * self.crossing + 4 * self.bite
+
+    @value("thread for all gaps", saying=Saying.UP)
+    def thread(self) -> Length:
+        """Every repeat of every gap."""
+        return self.repeats * self.gaps * self.repeat_thread
+
+    @group
+    def cloth_bought(self) -> ClothBought:
+        """One cloth."""
+        return ClothBought(self, "cloth")
+
+    def cut(self, sheet: Worksheet) -> None:
+        """Strips along the selvage, which stretches least under the needle."""
+        for each in self.cuts:
+            size = sheet[f"strip{each.number}_cut"], sheet["cut_length"]
+            sheet.pieces.append(
+                Piece(each.name, "cloth", each.many, *size, Grain.STRAIGHT, each.marks)
+            )
         sheet.seams.append(Seam("each fagoted edge, turned under", self.turn))
-        sheet.supplies.append(Supply("pearl or stranded cotton for the stitches",
-                                     sheet["thread"]))  # fmt: skip
+
+    def sew(self, sheet: Worksheet) -> None:
+        """A sample; then the folds basted to paper and joined."""
+        name = "pearl or stranded cotton for the stitches"
+        sheet.supplies.append(Supply(name, sheet["thread"]))
         sheet.have("firm paper to baste on", "a blunt needle")
         sheet.cautions.extend((LACE_CATCHES, LONG_FLOATS, PINS_AND_IRON))
-        _add_sample(sheet)
-        _add_steps(sheet)
+        add_sample(sheet)
+        add_steps(sheet)
+
+    def draw(self, sheet: Worksheet) -> None:
+        """The band, the guide, and two folds cut through."""
         _draw(sheet, self)
-        return sheet
-
-
-def _check(band: FagotedBand) -> None:
-    if len(band.widths) < 2:
-        raise RefusalError("a gap needs a strip at either side; give at least two widths", "widths")
-    narrowest = min(band.widths)
-    if band.turn > narrowest:
-        raise RefusalError(
-            f"turn {TAPE.both(band.turn)} would reach past the other edge of a strip "
-            f"{TAPE.both(narrowest)} wide; use at most {TAPE.no_more(narrowest)}, or wider strips",
-            "turn",
-        )
-
-
-def _note_width(sheet: Worksheet, band: FagotedBand) -> None:
-    gaps = sheet.note("gaps", "gaps", len(band.widths) - 1, f"{len(band.widths)} - 1")
-    names = [f"strip_{number}" for number in range(1, len(band.widths) + 1)]
-    for number, (name, width) in enumerate(zip(names, band.widths, strict=True), 1):
-        sheet.note(name, f"strip {number}, finished width", width, "", basis=GIVEN)
-    strips = sheet.note("strips_width", "all strips side by side", total(band.widths),
-                        " + ".join(f"{{{name}}}" for name in names))  # fmt: skip
-    sheet.note("finished_width", "finished width of the band",
-               strips.length + band.gap * gaps.whole,
-               "{strips_width} + {gaps} × {gap}")  # fmt: skip
-    sheet.note("cut_length", "strips, cut length", band.edge + 2 * band.end,
-               "{edge} + 2 × {end}")  # fmt: skip
-
-
-def _add_pieces(sheet: Worksheet, band: FagotedBand) -> None:
-    """Equal strips with equal edges are cut alike."""
-    cuts: dict[tuple[Length, bool], int] = {}
-    last = len(band.widths) - 1
-    for place, width in enumerate(band.widths):
-        key = (width, place in {0, last})
-        cuts[key] = cuts.get(key, 0) + 1
-    for number, ((width, outer), many) in enumerate(cuts.items(), 1):
-        name = f"{'outer' if outer else 'inner'} strip"
-        cut = sheet.note(
-            f"strip{number}_cut",
-            f"{name} {number}, cut width",
-            width + band.turn + (band.outer if outer else band.turn),
-            "{finished} + {turn} + {outer}" if outer else "{finished} + 2 × {turn}",
-            finished=sheet[f"strip_{band.widths.index(width) + 1}"],
-        )
-        marks = (Mark("fold", cut.length - band.turn),) if outer else (
-            Mark("first fold", band.turn), Mark("second fold", cut.length - band.turn))  # fmt: skip
-        sheet.pieces.append(_piece(f"{name} {number}", many, cut, sheet["cut_length"], marks))
-
-
-def _piece(name: str, many: int, width: Value, long: Value, marks: tuple[Mark, ...]) -> Piece:
-    """Strips lie along the selvage, which stretches least under the needle."""
-    return Piece(name, "cloth", many, width, long, Grain.STRAIGHT, marks)
-
-
-def _add_sample(sheet: Worksheet) -> None:
-    sheet.sample.append(
-        Step(
-            sentence(
-                "Fold the edges of two scraps, baste them to paper {gap} apart, and work ten "
-                "stitches on each edge at {repeat}.",
-                gap=sheet["gap"],
-                repeat=sheet["true_repeat"],
-            ),
-            sentence(
-                "off the paper the folds still lie {gap} apart. Closer: the stitches were pulled; "
-                "baste the next one a thread wider or work looser.",
-                gap=sheet["gap"],
-            ),
-        )
-    )
-
-
-def _add_steps(sheet: Worksheet) -> None:
-    add_washing_step(sheet)
-    sheet.step("Cut the strips of the cut list, {cut_length} long, along the selvage.")
-    sheet.step(
-        "Turn {turn} under along every edge that will be fagoted, with a narrow hem or overcast, "
-        "and press. The outer edges of the band stay as they are cut.",
-    )
-    sheet.step(
-        "Print the guide at its actual size, and draw on firm paper lines {gap} apart, with a mark "
-        "every {true_repeat} on each, those of one line halfway between those of the other. The "
-        "guide is {guide_length} long; lay it on again from its last mark. Baste the folds to the "
-        "lines, right side up.",
-        "from fold to fold it is {gap} everywhere, and {finished_width} over the whole band less "
-        "its outer allowances.",
-    )
-    sheet.step(
-        "Begin in a fold at the left. Take a small stitch {bite} deep in the one edge, pass the "
-        "needle under the thread, and take the next in the other edge half a repeat further. Work "
-        "{repeats} repeats along each gap, without pulling.",
-        "the last stitch falls on the last mark.",
-    )
-    sheet.step(
-        "Fasten off in a fold. Join new thread there too, never in the gap. Take the basting out, "
-        "press face down on a towel, and tear the paper away.",
-        "the band is {finished_width} wide and {edge} long between its allowances.",
-    )
 
 
 def _draw(sheet: Worksheet, band: FagotedBand) -> None:
     names = [sheet[f"strip_{number}"] for number in range(1, len(band.widths) + 1)]
-    drawn = Fagoting(names, sheet["gap"], sheet["true_repeat"], sheet["edge"],
-                     sheet["finished_width"], sheet["turn"])  # fmt: skip
+    drawn = Fagoting(
+        names,
+        sheet["gap"],
+        sheet["true_repeat"],
+        sheet["edge"],
+        sheet["finished_width"],
+        sheet["turn"],
+    )
     finished = Scene(
         sentence("Fagoted band, finished"),
-        sentence("{strips} strips with {gap} between them, {width} wide in all.",
-                 strips=len(names), gap=sheet["gap"], width=sheet["finished_width"]),
+        sentence(
+            "{strips} strips with {gap} between them, {width} wide in all.",
+            strips=len(names),
+            gap=sheet["gap"],
+            width=sheet["finished_width"],
+        ),
         fagoted(drawn),
-    )  # fmt: skip
-    repeats = int(sheet["guide_length"].length / sheet["true_repeat"].length)
+    )
     sheet.pictures.extend(
         (
             Picture("finished", sentence("The finished band."), finished, True),
-            Picture("spacing", sentence("Where the stitches go on two folds, dash-dotted; printed "
-                                        "at true scale it is the guide."),
-                    spacing(drawn), sheet=spacing(drawn, True, repeats)),
-            Picture("edges", sentence("Two folded edges basted to paper, cut through; thickness "
-                                      "enlarged."), edges_cut_through(drawn)),
+            Picture(
+                "spacing",
+                sentence(
+                    "Where the stitches go on two folds, dash-dotted; printed "
+                    "at true scale it is the guide."
+                ),
+                spacing(drawn),
+                sheet=spacing(drawn, True, band.guide_repeats),
+            ),
+            Picture(
+                "edges",
+                sentence("Two folded edges basted to paper, cut through; thickness enlarged."),
+                edges_cut_through(drawn),
+            ),
         )
-    )  # fmt: skip
+    )
 
 
 TECHNIQUE = FagotedBand

@@ -67,7 +67,6 @@ def _add_stitching(sheet: Worksheet) -> None:
     sheet.step(
         "Stretch the cloth in a hoop, wrong side up, the finished edge towards you. Cut the thread "
         "{needleful} long, and let a tail of {tail} lie at the start, without a knot.",
-        tail=sheet["fastening"].length / 2,
     )
     sheet.step(
         "First stitch: on the near line, in at the second hole and out at the first. Second stitch:"

@@ -2,17 +2,20 @@
 
 from __future__ import annotations
 
-from fractions import Fraction
+from functools import cached_property
 from math import pi
-from typing import ClassVar
 
+from handout_engine.amounts.angles import PI
+from handout_engine.amounts.declaring import check, group, value
 from handout_engine.amounts.inputs import SEWING, length, ratio
-from handout_engine.amounts.lengths import from_float
+from handout_engine.amounts.lengths import Length, from_float
+from handout_engine.amounts.numbers import Count, Ratio
 from handout_engine.amounts.refusals import RefusalError
 from handout_engine.amounts.sources import PRACTICE
-from handout_engine.amounts.values import Value, sentence
+from handout_engine.amounts.values import sentence
 from handout_engine.amounts.ways_out import at_most, ways
 from handout_engine.drawing.scene import Scene
+from handout_engine.families.smocking.neck_piece import ORDER, NeckPiece, pieces_chart
 from handout_engine.families.smocking.smocked_neck_drawing import (
     NeckPart,
     SmockedNeck,
@@ -24,36 +27,22 @@ from handout_engine.families.smocking.smocking import (
     SmockingInputs,
     add_smocking_sample,
     add_smocking_supplies,
-    check_pleats,
     laid_down,
-    note_fullness,
-    note_rows,
-    note_sheet,
-    rows_chart,
 )
 from handout_engine.working.cautions import LONG_FLOATS, LOOSE_THREADS, PINS_AND_IRON, THIN_COTTON
-from handout_engine.working.technique import Technique
-from handout_engine.working.workings import Cell, Chart, Picture, Seam, Supply
+from handout_engine.working.workings import Picture, Seam, Supply
 from handout_engine.working.worksheet import Worksheet
 
-ORDER = (
-    ("left back", "back"),
-    ("left sleeve", "sleeve"),
-    ("front", "front"),
-    ("right sleeve", "sleeve"),
-    ("right back", "back"),
-)
-NAMES = {"back": "each back half", "sleeve": "each sleeve", "front": "front"}
 PIECES = 5
 """A front, two sleeves and two halves of the back."""
 
 
-class SmockedNeckline(SmockingInputs, Technique):
+class SmockedNeckline(SmockingInputs):
     """Four pattern pieces pleated as one round a neck."""
 
-    title: ClassVar[str] = "Smocked neck"
-    family: ClassVar[str] = "smocking"
-    summary: ClassVar[str] = (
+    title = "Smocked neck"
+    family = "smocking"
+    summary = (
         "Front, backs and sleeves joined and pleated as one round the neck: how wide each is cut "
         "there, and where its seams come to lie."
     )
@@ -110,108 +99,107 @@ class SmockedNeckline(SmockingInputs, Technique):
         basis=PRACTICE,
     )
 
-    def whole(self) -> Worksheet:
-        """Pleats and widths of each piece, seams, rows, steps, dot sheet; raises RefusalError."""
-        sheet = Worksheet(technique=self)
-        fullness = note_fullness(sheet, self)
-        pleats = _note_pleats(sheet, self, fullness)
-        _note_widths(sheet, self)
-        note_rows(sheet, self)
-        _note_last_row(sheet, self)
-        dots = note_sheet(sheet, self, pleats)
-        sheet.seams.append(Seam("sleeves to front and backs", self.seam))
-        sheet.supplies.append(Supply("cloth as the pattern of the garment asks, the neck edges of "
-                                     "its pieces drawn as wide as the chart says"))  # fmt: skip
-        add_smocking_supplies(sheet)
-        sheet.cautions.extend((PINS_AND_IRON, LOOSE_THREADS, LONG_FLOATS, THIN_COTTON))
-        add_smocking_sample(sheet, self, fullness)
-        sheet.charts.append(_pieces_chart(sheet, self))
-        sheet.charts.append(rows_chart(sheet, self, self.top))
-        _add_steps(sheet)
-        _draw(sheet, dots)
-        return sheet
+    @value("flat cloth wanted round the neck")
+    def flat_wanted(self) -> Length:
+        """So many times the neck as the fullness says."""
+        return self.neck * self.used_fullness
 
+    @value("parts in all")
+    def all_parts(self) -> Ratio:
+        """There are two sleeves."""
+        return self.front_part + self.back_part + 2 * self.sleeve_part
 
-def _note_pleats(sheet: Worksheet, neck: SmockedNeckline, fullness: Value) -> Value:
-    """Whole pleats for each piece, so that each seam falls on a dot."""
-    wanted = sheet.note("flat_wanted", "flat cloth wanted round the neck",
-                        neck.neck * fullness.ratio,
-                        "{neck} × {used}", used=fullness)  # fmt: skip
-    parts = sheet.note("all_parts", "parts in all",
-                       neck.front_part + neck.back_part + 2 * neck.sleeve_part,
-                       "{front_part} + {back_part} + 2 × {sleeve_part}")  # fmt: skip
-    shares = {"back": (neck.back_part, 2), "sleeve": (neck.sleeve_part, 1),
-              "front": (neck.front_part, 1)}  # fmt: skip
-    number = 0
-    for name, (share, halves) in shares.items():
-        part = share / (halves * parts.ratio)
-        each = -(-(wanted.length * part).mm // neck.dot_spacing.mm)
-        whole = "{all_parts}" if halves == 1 else "(2 × {all_parts})"
-        share_of = f"{{flat_wanted}} × {{{name}_part}} / {whole}"
-        sheet.note(f"{name}_pleats", f"{NAMES[name]}, pleats", each,
-                   f"{share_of} / {{dot_spacing}}, rounded up")  # fmt: skip
-        number += each * (1 if name == "front" else 2)
-    check_pleats(number, neck, "neck", parts=PIECES)
-    return sheet.note("pleats", "pleats round the neck", number,
-                      "{front_pleats} + 2 × {sleeve_pleats} + 2 × {back_pleats}")  # fmt: skip
+    @group
+    def pieces(self) -> tuple[NeckPiece, ...]:
+        """Whole pleats for each piece, so that each seam falls on a dot."""
+        return self.back, self.sleeve, self.front
 
+    @cached_property
+    def back(self) -> NeckPiece:
+        """A half of the back, with the placket at its other edge."""
+        return NeckPiece(self, "back_", self.back_part, self.opening)
 
-def _note_widths(sheet: Worksheet, neck: SmockedNeckline) -> None:
-    pleats = sheet["pleats"].whole
-    sheet.note("flat_width", "flat cloth from the first dot to the last",
-               neck.dot_spacing * pleats, "{pleats} × {dot_spacing}")  # fmt: skip
-    for name, words in NAMES.items():
-        each = sheet[f"{name}_pleats"].whole
-        flat = sheet.note(f"{name}_flat", f"{words}, flat between its seam lines",
-                          neck.dot_spacing * each,
-                          f"{{{name}_pleats}} × {{dot_spacing}}")  # fmt: skip
-        sheet.note(f"{name}_drawn", f"{words}, drawn up", neck.neck * Fraction(each, pleats),
-                   f"{{neck}} × {{{name}_pleats}} / {{pleats}}")  # fmt: skip
-        edges = neck.seam + neck.opening if name == "back" else 2 * neck.seam
-        added = "{seam} + {opening}" if name == "back" else "2 × {seam}"
-        sheet.note(f"{name}_cut", f"{words}, neck edge as cut", flat.length + edges,
-                   f"{{{name}_flat}} + {added}")  # fmt: skip
-    sheet.note("ten_pleats", "ten pleats at the neck", neck.neck * Fraction(10, pleats),
-               "10 × {neck} / {pleats}")  # fmt: skip
+    @cached_property
+    def sleeve(self) -> NeckPiece:
+        """One of the sleeves."""
+        return NeckPiece(self, "sleeve_", self.sleeve_part, self.seam)
 
+    @cached_property
+    def front(self) -> NeckPiece:
+        """The front."""
+        return NeckPiece(self, "front_", self.front_part, self.seam)
 
-def _note_last_row(sheet: Worksheet, neck: SmockedNeckline) -> None:
-    """How far the last row opens where the smocking lies flat; refuse what cannot open so far."""
-    down = sheet.note("smocked_depth", "from the first row of dots to the last worked one",
-                      neck.row_spacing * neck.holding_rows + sheet["worked_height"].length,
-                      "{holding_rows} × {row_spacing} + {worked_height}")  # fmt: skip
-    around = sheet.note("last_row", "last worked row, lying flat",
-                        neck.neck + from_float(2 * pi * down.mm),
-                        "{neck} + 2 × π × {smocked_depth}")  # fmt: skip
-    flat = sheet["flat_width"].length
-    if around.length > flat:
-        room = from_float(float(flat - neck.neck) / (2 * pi)) - neck.row_spacing * neck.holding_rows
-        rows = max(0, int(room / neck.row_spacing))
-        way = ways(at_most(neck, "height", neck.row_spacing * rows), "more fullness")
+    @value("pleats round the neck")
+    def pleats(self) -> Count:
+        """Those of all five pieces."""
+        return self.front.pleats + 2 * self.sleeve.pleats + 2 * self.back.pleats
+
+    @check
+    def the_pleats_can_be_gathered(self) -> None:
+        """Refuse too few and too many."""
+        self.refuse_pleats(self.pleats, "neck", parts=PIECES)
+
+    @value("flat cloth from the first dot to the last")
+    def flat_width(self) -> Length:
+        """As many dot spacings as pleats."""
+        return self.pleats * self.dot_spacing
+
+    @value("ten pleats at the neck")
+    def ten_pleats(self) -> Length:
+        """What is measured to see whether they lie evenly."""
+        return 10 * self.neck / self.pleats
+
+    @value("from the first row of dots to the last worked one")
+    def smocked_depth(self) -> Length:
+        """The holding rows lie above."""
+        return self.holding_rows * self.row_spacing + self.worked_height
+
+    @value("last worked row, lying flat")
+    def last_row(self) -> Length:
+        """A ring that lies flat is longer by 2 × π for each length that it lies further out."""
+        return self.neck + 2 * PI * self.smocked_depth
+
+    @check
+    def the_last_row_opens_so_far(self) -> None:
+        """Refuse smocking so deep that there is not cloth enough in its last row."""
+        if self.last_row <= self.flat_width:
+            return
+        room = from_float(float(self.flat_width - self.neck) / (2 * pi))
+        below = room - self.holding_rows * self.row_spacing
+        rows = max(0, int(below / self.row_spacing))
+        way = ways(at_most(self, "height", self.row_spacing * rows), "more fullness")
         raise RefusalError(
-            f"height {TAPE.both(neck.height)} would need {TAPE.both(around.length)} of cloth in "
-            f"its last row to lie flat, and there are only {TAPE.both(flat)}; use {way}",
+            f"height {TAPE.both(self.height)} would need {TAPE.both(self.last_row)} of cloth in "
+            f"its last row to lie flat, and there are only {TAPE.both(self.flat_width)}; use {way}",
             "height",
         )
-    sheet.note("last_fullness", "fullness left in the last worked row", flat / around.length,
-               "{flat_width} / {last_row}")  # fmt: skip
 
+    @value("fullness left in the last worked row")
+    def last_fullness(self) -> Ratio:
+        """What it can still open."""
+        return self.flat_width / self.last_row
 
-def _pieces_chart(sheet: Worksheet, neck: SmockedNeckline) -> Chart:
-    """Every piece in order from the left back edge, and where it ends."""
-    rows: list[tuple[Cell, ...]] = []
-    pleats, total = 0, sheet["pleats"].whole
-    for number, (words, name) in enumerate(ORDER, 1):
-        pleats += sheet[f"{name}_pleats"].whole
-        flat, drawn = neck.dot_spacing * pleats, neck.neck * Fraction(pleats, total)
-        rows.append((f"{number} {words}", sheet[f"{name}_cut"], sheet[f"{name}_pleats"], pleats,
-                     flat, drawn))  # fmt: skip
-    return Chart(
-        "Pieces round the neck, from the first dot at the left back",
-        ("Piece", "Neck edge as cut", "Pleats", "Ends at pleat", "Flat, from the first dot",
-         "Drawn up, from the first dot"),
-        tuple(rows),
-    )  # fmt: skip
+    def cut(self, sheet: Worksheet) -> None:
+        """The pattern cuts the pieces; their neck edges and all rows have their charts."""
+        sheet.seams.append(Seam("sleeves to front and backs", self.seam))
+        sheet.charts.append(pieces_chart(sheet, self))
+        sheet.charts.append(self.rows_chart(self.top))
+
+    def sew(self, sheet: Worksheet) -> None:
+        """A sample; then dots, gathers and stitches."""
+        words = (
+            "cloth as the pattern of the garment asks, the neck edges of its pieces drawn as wide "
+            "as the chart says"
+        )
+        sheet.supplies.append(Supply(words))
+        add_smocking_supplies(sheet)
+        sheet.cautions.extend((PINS_AND_IRON, LOOSE_THREADS, LONG_FLOATS, THIN_COTTON))
+        add_smocking_sample(sheet)
+        _add_steps(sheet)
+
+    def draw(self, sheet: Worksheet) -> None:
+        """The neck from above, its pieces side by side, and the dot sheet."""
+        _draw(sheet, self.sheet_picture(sheet))
 
 
 def _add_steps(sheet: Worksheet) -> None:
@@ -256,31 +244,43 @@ def _add_steps(sheet: Worksheet) -> None:
 
 
 def _draw(sheet: Worksheet, dots: Picture) -> None:
-    parts = [NeckPart(number, sheet[f"{name}_pleats"].whole, sheet[f"{name}_flat"])
-             for number, (_, name) in enumerate(ORDER, 1)]  # fmt: skip
+    parts = [
+        NeckPart(number, sheet[f"{name}_pleats"].whole, sheet[f"{name}_flat"])
+        for number, (_, name) in enumerate(ORDER, 1)
+    ]
     rows = sheet["rows"].whole + sheet["holding_rows"].whole
     neck = SmockedNeck(parts, sheet["neck"], sheet["smocked_depth"], rows)
     above = Scene(
         sentence("Smocked neck, from above"),
-        sentence("A neck of {neck} with {pleats} pleats, smocked {depth} deep.",
-                 neck=sheet["neck"], pleats=sheet["pleats"], depth=sheet["smocked_depth"]),
+        sentence(
+            "A neck of {neck} with {pleats} pleats, smocked {depth} deep.",
+            neck=sheet["neck"],
+            pleats=sheet["pleats"],
+            depth=sheet["smocked_depth"],
+        ),
         neck_from_above(neck),
-    )  # fmt: skip
+    )
     flat = Scene(
         sentence("The pieces joined, before gathering"),
-        sentence("Five pieces side by side, {flat} from the first dot to the last.",
-                 flat=sheet["flat_width"]),
+        sentence(
+            "Five pieces side by side, {flat} from the first dot to the last.",
+            flat=sheet["flat_width"],
+        ),
         pieces_side_by_side(neck, sheet["flat_width"]),
-    )  # fmt: skip
+    )
     names = ", ".join(f"{number} {words}" for number, (words, _) in enumerate(ORDER, 1))
     sheet.pictures.extend(
         (
-            Picture("finished", sentence("The neck lying flat, centre back at the top; sleeves "
-                                         "are tinted."), above, True),
+            Picture(
+                "finished",
+                sentence("The neck lying flat, centre back at the top; sleeves are tinted."),
+                above,
+                True,
+            ),
             Picture("pieces", sentence(f"The pieces in order: {names}."), flat),
             dots,
         )
-    )  # fmt: skip
+    )
 
 
 TECHNIQUE = SmockedNeckline

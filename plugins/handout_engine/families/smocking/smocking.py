@@ -6,16 +6,20 @@ cloth from its first dot to its last is as many dot spacings as there are pleats
 
 from __future__ import annotations
 
+from abc import abstractmethod
 from fractions import Fraction
 
+from handout_engine.amounts.declaring import check, value
 from handout_engine.amounts.inputs import SEWING, count, length, optional_length, ratio
 from handout_engine.amounts.lengths import Length
+from handout_engine.amounts.numbers import Count, Ratio
 from handout_engine.amounts.refusals import RefusalError
 from handout_engine.amounts.saying import Tape
 from handout_engine.amounts.sources import PRACTICE, published
-from handout_engine.amounts.values import Value, sentence
+from handout_engine.amounts.values import sentence
 from handout_engine.amounts.ways_out import at_least, at_most, ways
 from handout_engine.families.smocking.smocking_drawing import DotSheet, dot_sheet
+from handout_engine.working.technique import Technique
 from handout_engine.working.workings import Cell, Chart, Picture, Step, Supply
 from handout_engine.working.worksheet import Worksheet
 
@@ -25,7 +29,7 @@ SAMPLE_PLEATS = 24
 TAPE = Tape(finest=32)
 
 
-class SmockingInputs:
+class SmockingInputs(Technique):
     """What every piece of smocking asks: its fullness, its dots and rows, its dot sheet."""
 
     height = length(
@@ -89,143 +93,177 @@ class SmockingInputs:
         basis=PRACTICE,
     )
 
+    @property
+    @abstractmethod
+    def pleats(self) -> Count:
+        """How many pleats lie along a row."""
 
-def note_fullness(sheet: Worksheet, inputs: SmockingInputs) -> Value:
-    """The fullness to work with: from the sample where there is one. Raises RefusalError."""
-    flat, smocked = inputs.sample_flat, inputs.sample_smocked
-    if smocked is None:
-        return sheet["fullness"]
-    if smocked >= flat:
-        raise RefusalError(
-            f"sample_smocked {TAPE.both(smocked)} is not less than the {TAPE.both(flat)} of flat "
-            "cloth that was drawn up; measure both again, between the same two dots",
-            "sample_smocked",
+    @property
+    def used_fullness(self) -> Ratio:
+        """The fullness to work with: from the sample where there is one."""
+        return self.fullness if self.sample_fullness is None else self.sample_fullness
+
+    @check
+    def the_sample_was_drawn_up(self) -> None:
+        """Refuse a sample that did not become narrower."""
+        flat, smocked = self.sample_flat, self.sample_smocked
+        if smocked is not None and smocked >= flat:
+            raise RefusalError(
+                f"sample_smocked {TAPE.both(smocked)} is not less than the {TAPE.both(flat)} of "
+                "flat cloth that was drawn up; measure both again, between the same two dots",
+                "sample_smocked",
+            )
+
+    @value("fullness of the sample")
+    def sample_fullness(self) -> Ratio | None:
+        """What your own hand makes of it; None without a sample."""
+        self.the_sample_was_drawn_up()
+        return None if self.sample_smocked is None else self.sample_flat / self.sample_smocked
+
+    @check
+    def two_rows_fit(self) -> None:
+        """Refuse a height that does not hold two rows."""
+        if self.height < self.row_spacing:
+            way = ways(at_least(self, "height", self.row_spacing), "a smaller row_spacing")
+            raise RefusalError(
+                f"height {TAPE.both(self.height)} does not hold two rows "
+                f"{TAPE.both(self.row_spacing)} apart; use {way}",
+                "height",
+            )
+
+    @value("spaces between the worked rows")
+    def row_spaces(self) -> Count:
+        """Whole ones."""
+        return (self.height / self.row_spacing).rounded_down()
+
+    @value("worked rows")
+    def rows(self) -> Count:
+        """One more than spaces."""
+        return self.row_spaces + 1
+
+    @value("from the first worked row to the last")
+    def worked_height(self) -> Length:
+        """What the spaces come to."""
+        return self.row_spaces * self.row_spacing
+
+    @value("rows of dots in all")
+    def all_rows(self) -> Count:
+        """With those above and below that only hold the pleats."""
+        return self.rows + 2 * self.holding_rows
+
+    @value("from the first row of dots to the last")
+    def dotted_height(self) -> Length:
+        """One space less than rows."""
+        return (self.all_rows - 1) * self.row_spacing
+
+    @value("spaces between dots on the printed sheet")
+    def sheet_spaces(self) -> Count:
+        """Whole ones."""
+        return (self.sheet_width / self.dot_spacing).rounded_down()
+
+    @property
+    def columns(self) -> int:
+        """Spaces between the dots of a row on the printed sheet: no more than there are pleats."""
+        return min(self.sheet_spaces.number, self.pleats.number)
+
+    @check
+    def the_dot_sheet_can_be_traced(self) -> None:
+        """Refuse a sheet of more dots than anyone traces."""
+        dots = (self.columns + 1) * self.all_rows.number
+        if dots > MOST_DOTS_ON_SHEET:
+            most = max(1, MOST_DOTS_ON_SHEET // self.all_rows.number - 1) * self.dot_spacing
+            raise RefusalError(
+                f"sheet_width {TAPE.both(self.sheet_width)} would hold {dots} dots, more than "
+                f"{MOST_DOTS_ON_SHEET}; use a sheet at most {TAPE.no_more(most)} wide, or set dots "
+                "or rows further apart",
+                "sheet_width",
+            )
+
+    @value("times the dot sheet is laid down along a row")
+    def layings(self) -> Count:
+        """Until it has reached every pleat."""
+        return (self.pleats / self.sheet_spaces).rounded_up()
+
+    @value(f"trial of {SAMPLE_PLEATS} pleats, flat")
+    def trial_flat(self) -> Length:
+        """Enough pleats to measure by."""
+        return SAMPLE_PLEATS * self.dot_spacing
+
+    @value(f"trial of {SAMPLE_PLEATS} pleats, smocked")
+    def trial_smocked(self) -> Length:
+        """What it must measure for the fullness to be right."""
+        return self.trial_flat / self.used_fullness
+
+    def refuse_pleats(self, pleats: Count, field: str, parts: int = 1) -> None:
+        """Refuse too few pleats to be smocking, and more than anyone would gather.
+
+        `field` is the input whose width takes them, worked out in so many `parts`, each of which
+        is rounded up to whole pleats. Raises RefusalError.
+        """
+        if pleats < FEWEST_PLEATS:
+            closer = self.dot_spacing * Fraction(pleats.number, FEWEST_PLEATS + 1)
+            way = ways(
+                at_most(self, "dot_spacing", closer, "dots at most {} apart"), "a wider piece"
+            )
+            raise RefusalError(
+                f"{field} would take {pleats} pleats, fewer than {FEWEST_PLEATS}, which is no "
+                f"smocking; use {way}",
+                "dot_spacing",
+            )
+        if pleats > MOST_PLEATS:
+            room = MOST_PLEATS - (parts - 1)
+            apart = self.dot_spacing * Fraction(pleats.number, room)
+            widest = getattr(self, field) * Fraction(room, pleats.number)
+            way = ways(
+                at_least(self, "dot_spacing", apart, "a dot_spacing of at least {}"),
+                at_most(self, field, widest, f"at most {{}} of {field}"),
+            )
+            raise RefusalError(
+                f"{field} would take {pleats} pleats, more than {MOST_PLEATS}; use {way}", field
+            )
+
+    def rows_chart(self, top: Length) -> Chart:
+        """Each row of dots, whether it is worked, and how far below the raw edge it lies."""
+        rows: list[tuple[Cell, ...]] = []
+        held = {*range(self.holding_rows), *range(self.all_rows - self.holding_rows, self.all_rows)}
+        for number in range(self.all_rows):
+            what_for = "holds" if number in held else "worked"
+            rows.append((f"row {number + 1}", what_for, top + self.row_spacing * number))
+        return Chart("Rows of dots", ("Row", "What for", "Below the raw edge"), tuple(rows))
+
+    def sheet_picture(self, sheet: Worksheet) -> Picture:
+        """The dot sheet, and the same at true scale."""
+        drawn = DotSheet(
+            self.columns,
+            self.all_rows.number,
+            self.holding_rows.number,
+            sheet["dot_spacing"],
+            sheet["row_spacing"],
         )
-    return sheet.note("sample_fullness", "fullness of the sample", flat / smocked,
-                      "{sample_flat} / {sample_smocked}")  # fmt: skip
-
-
-def check_pleats(pleats: int, inputs: SmockingInputs, field: str, parts: int = 1) -> None:
-    """Refuse too few pleats to be smocking, and more than anyone would gather.
-
-    `field` is the input whose width takes them, worked out in so many `parts`, each of which is
-    rounded up to whole pleats. Raises RefusalError.
-    """
-    if pleats < FEWEST_PLEATS:
-        closer = inputs.dot_spacing * Fraction(pleats, FEWEST_PLEATS + 1)
-        way = ways(at_most(inputs, "dot_spacing", closer, "dots at most {} apart"), "a wider piece")
-        raise RefusalError(
-            f"{field} would take {pleats} pleats, fewer than {FEWEST_PLEATS}, which is no "
-            f"smocking; use {way}",
-            "dot_spacing",
-        )
-    if pleats > MOST_PLEATS:
-        room = MOST_PLEATS - (parts - 1)
-        apart = inputs.dot_spacing * Fraction(pleats, room)
-        widest = getattr(inputs, field) * Fraction(room, pleats)
-        way = ways(
-            at_least(inputs, "dot_spacing", apart, "a dot_spacing of at least {}"),
-            at_most(inputs, field, widest, f"at most {{}} of {field}"),
-        )
-        raise RefusalError(
-            f"{field} would take {pleats} pleats, more than {MOST_PLEATS}; use {way}", field
+        return Picture(
+            "sheet",
+            sentence(
+                "The dot sheet, printed at true scale; the rows named H hold the pleats, the "
+                "numbered ones are worked."
+            ),
+            dot_sheet(drawn, every_name=False),
+            sheet=dot_sheet(drawn, every_name=True),
         )
 
 
-def note_rows(sheet: Worksheet, inputs: SmockingInputs) -> Value:
-    """Worked rows, holding rows, and the heights of both; returns the number of all rows.
-
-    Raises RefusalError when the height does not hold two rows.
-    """
-    if inputs.height < inputs.row_spacing:
-        raise RefusalError(
-            f"height {TAPE.both(inputs.height)} does not hold two rows "
-            f"{TAPE.both(inputs.row_spacing)} apart; use "
-            f"{ways(at_least(inputs, 'height', inputs.row_spacing), 'a smaller row_spacing')}",
-            "height",
-        )
-    spaces = sheet.note("row_spaces", "spaces between the worked rows",
-                        inputs.height.mm // inputs.row_spacing.mm,
-                        "{height} / {row_spacing}, rounded down")  # fmt: skip
-    rows = sheet.note("rows", "worked rows", spaces.whole + 1, "{row_spaces} + 1")
-    sheet.note("worked_height", "from the first worked row to the last",
-               inputs.row_spacing * spaces.whole, "{row_spaces} × {row_spacing}")  # fmt: skip
-    every = sheet.note("all_rows", "rows of dots in all", rows.whole + 2 * inputs.holding_rows,
-                       "{rows} + 2 × {holding_rows}")  # fmt: skip
-    sheet.note(
-        "dotted_height",
-        "from the first row of dots to the last",
-        inputs.row_spacing * (every.whole - 1),
-        "({all_rows} - 1) × {row_spacing}",
-    )
-    return every
-
-
-def rows_chart(sheet: Worksheet, inputs: SmockingInputs, top: Length) -> Chart:
-    """Each row of dots, whether it is worked, and how far below the raw edge it lies."""
-    rows: list[tuple[Cell, ...]] = []
-    every = sheet["all_rows"].whole
-    for number in range(every):
-        held = number < inputs.holding_rows or number >= every - inputs.holding_rows
-        name = f"row {number + 1}"
-        rows.append((name, "holds" if held else "worked", top + inputs.row_spacing * number))
-    return Chart("Rows of dots", ("Row", "What for", "Below the raw edge"), tuple(rows))
-
-
-def note_sheet(sheet: Worksheet, inputs: SmockingInputs, pleats: Value) -> Picture:
-    """The dot sheet and how often it is laid down along a row. Raises RefusalError."""
-    spaces = sheet.note("sheet_spaces", "spaces between dots on the printed sheet",
-                        inputs.sheet_width.mm // inputs.dot_spacing.mm,
-                        "{sheet_width} / {dot_spacing}, rounded down")  # fmt: skip
-    rows = sheet["all_rows"].whole
-    columns = min(spaces.whole, pleats.whole)
-    if (columns + 1) * rows > MOST_DOTS_ON_SHEET:
-        most = max(1, MOST_DOTS_ON_SHEET // rows - 1) * inputs.dot_spacing
-        raise RefusalError(
-            f"sheet_width {TAPE.both(inputs.sheet_width)} would hold {(columns + 1) * rows} dots, "
-            f"more than {MOST_DOTS_ON_SHEET}; use a sheet at most {TAPE.no_more(most)} wide, or "
-            "set dots or rows further apart",
-            "sheet_width",
-        )
-    sheet.note("layings", "times the dot sheet is laid down along a row",
-               -(-pleats.whole // spaces.whole), "{pleats} / {sheet_spaces}, rounded up",
-               pleats=pleats)  # fmt: skip
-    drawn = DotSheet(
-        columns, rows, inputs.holding_rows.number, sheet["dot_spacing"], sheet["row_spacing"]
-    )
-    return Picture(
-        "sheet",
-        sentence("The dot sheet, printed at true scale; the rows named H hold the pleats, the "
-                 "numbered ones are worked."),
-        dot_sheet(drawn, every_name=False),
-        sheet=dot_sheet(drawn, every_name=True),
-    )  # fmt: skip
-
-
-def add_smocking_sample(sheet: Worksheet, inputs: SmockingInputs, fullness: Value) -> None:
+def add_smocking_sample(sheet: Worksheet) -> None:
     """A sample with the stitches that will be used, since they set how far cloth opens again."""
-    flat = sheet.note(
-        "trial_flat",
-        f"trial of {SAMPLE_PLEATS} pleats, flat",
-        inputs.dot_spacing * SAMPLE_PLEATS,
-        f"{SAMPLE_PLEATS} × {{dot_spacing}}",
-    )
-    done = sheet.note("trial_smocked", f"trial of {SAMPLE_PLEATS} pleats, smocked",
-                      flat.length / fullness.ratio,
-                      "{trial_flat} / {used}", used=fullness)  # fmt: skip
     sheet.sample.append(
         Step(
-            sentence(
-                f"On a scrap of the same cloth mark {SAMPLE_PLEATS + 1} dots in a row, {{flat}} "
-                "from the first to the last, in four rows. Gather, work the stitches you mean to "
-                "use, and draw the gathering threads out.",
-                flat=flat,
+            sheet.sentence(
+                f"On a scrap of the same cloth mark {SAMPLE_PLEATS + 1} dots in a row, "
+                "{trial_flat} from the first to the last, in four rows. Gather, work the stitches "
+                "you mean to use, and draw the gathering threads out."
             ),
-            sentence(
-                "at rest it measures {done} between the same two dots. If not, give both measures "
-                "as the sample: tight cable stitches hold closer than wide diamonds, and only "
-                "your own hand knows how much.",
-                done=done,
+            sheet.sentence(
+                "at rest it measures {trial_smocked} between the same two dots. If not, give both "
+                "measures as the sample: tight cable stitches hold closer than wide diamonds, and "
+                "only your own hand knows how much."
             ),
         )
     )

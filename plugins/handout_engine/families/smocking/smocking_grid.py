@@ -2,26 +2,21 @@
 
 from __future__ import annotations
 
-from fractions import Fraction
-from typing import ClassVar
-
+from handout_engine.amounts.declaring import check, group, value
 from handout_engine.amounts.inputs import SEWING, length
+from handout_engine.amounts.lengths import Length
+from handout_engine.amounts.numbers import Count, Ratio
 from handout_engine.amounts.refusals import RefusalError
 from handout_engine.amounts.sources import PRACTICE
-from handout_engine.amounts.values import Value, sentence
-from handout_engine.cloth.cloth import ClothInputs, note_cloth, note_usable_width
+from handout_engine.amounts.values import sentence
+from handout_engine.cloth.cloth import ClothBought, ClothInputs
 from handout_engine.drawing.scene import Scene
 from handout_engine.families.smocking.smocking import (
     TAPE,
     SmockingInputs,
     add_smocking_sample,
     add_smocking_supplies,
-    check_pleats,
     laid_down,
-    note_fullness,
-    note_rows,
-    note_sheet,
-    rows_chart,
 )
 from handout_engine.families.smocking.smocking_drawing import (
     CutThrough,
@@ -34,17 +29,16 @@ from handout_engine.families.smocking.smocking_drawing import (
 )
 from handout_engine.shared.gathering_steps import add_washing_step
 from handout_engine.working.cautions import LONG_FLOATS, LOOSE_THREADS, PINS_AND_IRON, THIN_COTTON
-from handout_engine.working.technique import Technique
-from handout_engine.working.workings import Grain, Mark, Picture, Piece
+from handout_engine.working.workings import Grain, Mark, Picture, Piece, marked
 from handout_engine.working.worksheet import Worksheet
 
 
-class SmockingGrid(SmockingInputs, ClothInputs, Technique):
+class SmockingGrid(SmockingInputs, ClothInputs):
     """A straight panel of smocking."""
 
-    title: ClassVar[str] = "Smocking grid"
-    family: ClassVar[str] = "smocking"
-    summary: ClassVar[str] = (
+    title = "Smocking grid"
+    family = "smocking"
+    summary = (
         "A panel drawn up into even pleats on rows of dots and smocked: flat width, dots, rows "
         "and a dot sheet to trace."
     )
@@ -78,81 +72,112 @@ class SmockingGrid(SmockingInputs, ClothInputs, Technique):
         basis=PRACTICE,
     )
 
-    def whole(self) -> Worksheet:
-        """Flat width, dots, rows, cloth, steps and dot sheet; raises RefusalError."""
-        sheet = Worksheet(technique=self)
-        fullness = note_fullness(sheet, self)
-        pleats = _note_pleats(sheet, self, fullness)
-        note_rows(sheet, self)
-        _note_cut(sheet, self)
-        dots = note_sheet(sheet, self, pleats)
-        cloth = self.cloth()
-        usable = note_usable_width(sheet, cloth)
-        _check_fits(self, sheet, usable, fullness)
+    @value("flat cloth wanted")
+    def flat_wanted(self) -> Length:
+        """So many times the finished width as the fullness says."""
+        return self.finished * self.used_fullness
+
+    @value("pleats")
+    def pleats(self) -> Count:
+        """A pleat lies between two dots; a part of one is a whole one."""
+        return (self.flat_wanted / self.dot_spacing).rounded_up()
+
+    @check
+    def the_pleats_can_be_gathered(self) -> None:
+        """Refuse too few and too many."""
+        self.refuse_pleats(self.pleats, "finished")
+
+    @value("dots in each row")
+    def dots(self) -> Count:
+        """One more than pleats."""
+        return self.pleats + 1
+
+    @value("flat cloth from the first dot to the last")
+    def flat_width(self) -> Length:
+        """As many dot spacings as pleats."""
+        return self.pleats * self.dot_spacing
+
+    @value("depth of a pleat")
+    def pleat_depth(self) -> Length:
+        """The cloth between two dots goes in and comes out again."""
+        return self.dot_spacing / 2
+
+    @value("ten pleats, drawn up")
+    def ten_pleats(self) -> Length:
+        """What is measured to see whether they lie evenly."""
+        return 10 * self.finished / self.pleats
+
+    @value("fullness in whole pleats")
+    def true_fullness(self) -> Ratio:
+        """What whole pleats make of the fullness."""
+        return self.flat_width / self.finished
+
+    @value("cloth, cut width")
+    def cut_width(self) -> Length:
+        """With what lies flat beyond the dots."""
+        return self.flat_width + 2 * self.side
+
+    @value("cloth, cut depth")
+    def cut_depth(self) -> Length:
+        """From raw edge to raw edge."""
+        return self.top + self.dotted_height + self.below
+
+    @value("last row of dots")
+    def last_dots(self) -> Length:
+        """From the upper raw edge."""
+        return self.top + self.dotted_height
+
+    @value("thread for one row")
+    def gathering_thread(self) -> Length:
+        """One thread reaches across the whole cloth."""
+        return self.flat_width + 2 * self.side
+
+    @value("gathering thread in all")
+    def threads_total(self) -> Length:
+        """One for each row."""
+        return self.all_rows * self.gathering_thread
+
+    @check
+    def it_fits_the_cloth(self) -> None:
+        """Refuse a panel wider than its cloth; a join would have to hide inside the smocking."""
+        if self.cut_width <= self.usable_width:
+            return
+        spaces = max(0, int((self.usable_width - 2 * self.side) / self.dot_spacing))
+        most = self.dot_spacing * spaces / self.used_fullness
+        way = f"smock at most {TAPE.no_more(most)}" if spaces else "leave less at the sides"
+        raise RefusalError(
+            f"finished {TAPE.both(self.finished)} takes {TAPE.both(self.cut_width)} of flat cloth, "
+            f"and this cloth has {TAPE.both(self.usable_width)}; {way}, use wider cloth or less "
+            "fullness, or smock it as two panels with a seam between two pleats",
+            "finished",
+        )
+
+    @group
+    def cloth_bought(self) -> ClothBought:
+        """One cloth."""
+        return ClothBought(self, "cloth")
+
+    def cut(self, sheet: Worksheet) -> None:
+        """The panel with its first and last row, and a chart of all rows."""
         sheet.pieces.append(_piece(sheet, self))
-        note_cloth(sheet, "cloth", cloth)
+        sheet.charts.append(self.rows_chart(self.top))
+
+    def sew(self, sheet: Worksheet) -> None:
+        """A sample; then dots, gathers and stitches."""
         add_smocking_supplies(sheet)
         sheet.cautions.extend((PINS_AND_IRON, LOOSE_THREADS, LONG_FLOATS, THIN_COTTON))
-        add_smocking_sample(sheet, self, fullness)
-        sheet.charts.append(rows_chart(sheet, self, self.top))
+        add_smocking_sample(sheet)
         _add_steps(sheet)
-        _draw(sheet, self, dots)
-        return sheet
 
-
-def _note_pleats(sheet: Worksheet, panel: SmockingGrid, fullness: Value) -> Value:
-    wanted = sheet.note("flat_wanted", "flat cloth wanted",
-                        panel.finished * fullness.ratio,
-                        "{finished} × {used}", used=fullness)  # fmt: skip
-    number = -(-wanted.length.mm // panel.dot_spacing.mm)
-    check_pleats(number, panel, "finished")
-    pleats = sheet.note("pleats", "pleats", number, "{flat_wanted} / {dot_spacing}, rounded up")
-    sheet.note("dots", "dots in each row", number + 1, "{pleats} + 1")
-    flat = sheet.note("flat_width", "flat cloth from the first dot to the last",
-                      panel.dot_spacing * number, "{pleats} × {dot_spacing}")  # fmt: skip
-    sheet.note("pleat_depth", "depth of a pleat", panel.dot_spacing / 2, "{dot_spacing} / 2")
-    sheet.note("ten_pleats", "ten pleats, drawn up", panel.finished * Fraction(10, number),
-               "10 × {finished} / {pleats}")  # fmt: skip
-    sheet.note("true_fullness", "fullness in whole pleats", flat.length / panel.finished,
-               "{flat_width} / {finished}")  # fmt: skip
-    return pleats
-
-
-def _note_cut(sheet: Worksheet, panel: SmockingGrid) -> None:
-    sheet.note("cut_width", "cloth, cut width", sheet["flat_width"].length + 2 * panel.side,
-               "{flat_width} + 2 × {side}")  # fmt: skip
-    sheet.note("cut_depth", "cloth, cut depth",
-               panel.top + sheet["dotted_height"].length + panel.below,
-               "{top} + {dotted_height} + {below}")  # fmt: skip
-    sheet.note("gathering_thread", "thread for one row",
-               sheet["flat_width"].length + 2 * panel.side,
-               "{flat_width} + 2 × {side}")  # fmt: skip
-    sheet.note("threads_total", "gathering thread in all",
-               sheet["gathering_thread"].length * sheet["all_rows"].whole,
-               "{all_rows} × {gathering_thread}")  # fmt: skip
-
-
-def _check_fits(panel: SmockingGrid, sheet: Worksheet, usable: Value, fullness: Value) -> None:
-    """Refuse a panel wider than its cloth; a join would have to hide inside the smocking."""
-    if sheet["cut_width"].length <= usable.length:
-        return
-    spaces = max(0, (usable.length - 2 * panel.side).mm // panel.dot_spacing.mm)
-    most = panel.dot_spacing * spaces / fullness.ratio
-    way = f"smock at most {TAPE.no_more(most)}" if spaces else "leave less at the sides"
-    raise RefusalError(
-        f"finished {TAPE.both(panel.finished)} takes {TAPE.both(sheet['cut_width'].length)} of "
-        f"flat cloth, and this cloth has {TAPE.both(usable.length)}; {way}, use wider cloth or "
-        "less fullness, or smock it as two panels with a seam between two pleats",
-        "finished",
-    )
+    def draw(self, sheet: Worksheet) -> None:
+        """The panel at rest, its flat cloth, a row cut through, and the dot sheet."""
+        _draw(sheet, self)
 
 
 def _piece(sheet: Worksheet, panel: SmockingGrid) -> Piece:
     """The pleats stand along the selvage, whichever of the two sides is longer."""
     width, depth = sheet["cut_width"], sheet["cut_depth"]
-    first = panel.top
-    last = first + sheet["dotted_height"].length
-    marks = (Mark("first row of dots", first), Mark("last row of dots", last))
+    marks = (Mark("first row of dots", panel.top), *marked(panel.last_dots))
     if depth.length >= width.length:
         return Piece("panel", "cloth", 1, width, depth, Grain.STRAIGHT, marks)
     return Piece("panel", "cloth", 1, depth, width, Grain.CROSS, marks)
@@ -198,36 +223,63 @@ def _add_steps(sheet: Worksheet) -> None:
     )
 
 
-def _draw(sheet: Worksheet, panel: SmockingGrid, dots: Picture) -> None:
-    rows, pleats = sheet["all_rows"].whole, sheet["pleats"].whole
+def _draw(sheet: Worksheet, panel: SmockingGrid) -> None:
+    rows, pleats = panel.all_rows.number, panel.pleats.number
     grid = DotSheet(
         pleats, rows, panel.holding_rows.number, sheet["dot_spacing"], sheet["row_spacing"]
     )
     finished = Scene(
         sentence("Smocked panel, finished"),
-        sentence("{pleats} pleats in {finished}, {rows} rows.", pleats=sheet["pleats"],
-                 finished=sheet["finished"], rows=sheet["rows"]),
-        smocked(Smocked(sheet["finished"], sheet["worked_height"], pleats, sheet["rows"].whole,
-                        float(panel.row_spacing))),
-    )  # fmt: skip
+        sentence(
+            "{pleats} pleats in {finished}, {rows} rows.",
+            pleats=sheet["pleats"],
+            finished=sheet["finished"],
+            rows=sheet["rows"],
+        ),
+        smocked(
+            Smocked(
+                sheet["finished"],
+                sheet["worked_height"],
+                pleats,
+                sheet["rows"].whole,
+                float(panel.row_spacing),
+            )
+        ),
+    )
     flat = Scene(
         sentence("Dots on the flat cloth"),
-        sentence("{dots} dots in each of {rows} rows, cloth cut {cut} wide.", dots=sheet["dots"],
-                 rows=sheet["all_rows"], cut=sheet["cut_width"]),
+        sentence(
+            "{dots} dots in each of {rows} rows, cloth cut {cut} wide.",
+            dots=sheet["dots"],
+            rows=sheet["all_rows"],
+            cut=sheet["cut_width"],
+        ),
         flat_smocking(FlatSmocking(grid, sheet["side"], sheet["top"], sheet["cut_width"])),
-    )  # fmt: skip
+    )
     cut = CutThrough(sheet["dot_spacing"], sheet["pleat_depth"], float(panel.finished / pleats))
     sheet.pictures.extend(
         (
-            Picture("finished", sentence("The smocked panel at rest; pleats thin, cable rows "
-                                         "dashed, waves between them."), finished, True),
-            Picture("flat", sentence("The upper part of the flat cloth from its wrong side, with "
-                                     "its dots."), flat),
-            Picture("pleats", sentence("One row cut through: flat above, drawn up on its thread "
-                                       "below."), pleats_section(cut)),
-            dots,
+            Picture(
+                "finished",
+                sentence(
+                    "The smocked panel at rest; pleats thin, cable rows dashed, waves between them."
+                ),
+                finished,
+                True,
+            ),
+            Picture(
+                "flat",
+                sentence("The upper part of the flat cloth from its wrong side, with its dots."),
+                flat,
+            ),
+            Picture(
+                "pleats",
+                sentence("One row cut through: flat above, drawn up on its thread below."),
+                pleats_section(cut),
+            ),
+            panel.sheet_picture(sheet),
         )
-    )  # fmt: skip
+    )
 
 
 TECHNIQUE = SmockingGrid

@@ -6,47 +6,73 @@ decides which tuck that is.
 
 from __future__ import annotations
 
-from collections.abc import Iterable, Sequence
-from typing import ClassVar
+from collections.abc import Sequence
+from itertools import accumulate
 
+from handout_engine.amounts.declaring import group, value
 from handout_engine.amounts.inputs import choice, length, lengths, optional_length
-from handout_engine.amounts.lengths import total
+from handout_engine.amounts.lengths import ZERO, Length, total
+from handout_engine.amounts.naming import constant
 from handout_engine.amounts.sources import GEOMETRY, GIVEN, PRACTICE, published
-from handout_engine.amounts.values import Value
-from handout_engine.cloth.cloth import note_cloth
-from handout_engine.families.tucks.tucking import (
+from handout_engine.amounts.working_out import Group
+from handout_engine.families.tucks.tuck_rows import (
     AWAY,
     LEFT,
     RIGHT,
     TOWARDS,
-    SpareInputs,
-    TuckInputs,
-    add_panel,
-    add_sample,
-    add_supplies,
-    add_tuck_chart,
-    edge_to_seam,
+    TucksSewnThrough,
     lies,
-    note_cut,
-    worked_width,
 )
-from handout_engine.families.tucks.tucking_pictures import TuckPictures, add_pictures
-from handout_engine.families.tucks.tucking_room import check_gaps, check_margins
-from handout_engine.families.tucks.tucking_steps import add_cutting_step, add_pressing_step
-from handout_engine.shared.folds import Fold, FoldedPanel, Lie
-from handout_engine.working.technique import Technique
+from handout_engine.families.tucks.tucking import FinishedWidth
+from handout_engine.families.tucks.tucking_pictures import add_pictures
+from handout_engine.families.tucks.tucking_steps import add_preparing, add_pressing_step
+from handout_engine.shared.folds import Fold, Lie
 from handout_engine.working.workings import Chart
 from handout_engine.working.worksheet import Worksheet
 
 ONE, TWO = "one from the left edge", "two facing the centre"
+NO_GAP = constant("no gap beside a single tuck", ZERO, GEOMETRY)
 
 
-class GraduatedTucks(SpareInputs, TuckInputs, Technique):
+class DepthGiven(Group):
+    """The depth of one tuck of the list."""
+
+    def __init__(self, number: int, given: Length) -> None:
+        """Take which it is, and its depth."""
+        super().__init__(suffix=f"_{number}")
+        self.given = given
+
+    @value("depth of tuck {}", basis=GIVEN)
+    def depth(self) -> Length:
+        """As it stands in the list."""
+        return Length(self.given.mm)
+
+
+class Gap(Group):
+    """What lies between two stitching lines."""
+
+    def __init__(self, number: int, parts: Sequence[Length]) -> None:
+        """Take the number of the tuck before it, and what it is made up of."""
+        super().__init__(suffix=f"_{number}")
+        self.number, self.parts = number, parts
+
+    @property
+    def words(self) -> str:
+        """The two lines."""
+        return f"stitching {self.number} to stitching {self.number + 1}"
+
+    @value("from {}")
+    def gap(self) -> Length:
+        """The tucks that lie over it, and the space that shows."""
+        return total(self.parts)
+
+
+class GraduatedTucks(TucksSewnThrough, FinishedWidth):
     """Tucks whose depths go up in steps."""
 
-    title: ClassVar[str] = "Graduated tucks"
-    family: ClassVar[str] = "tucks"
-    summary: ClassVar[str] = (
+    title = "Graduated tucks"
+    family = "tucks"
+    summary = (
         "Tucks that grow deeper in steps, each gap as wide as the tuck lying over it; one set, or "
         "two facing a centre."
     )
@@ -95,145 +121,131 @@ class GraduatedTucks(SpareInputs, TuckInputs, Technique):
         "press", "Which way the tucks lie, seen from the right side.", RIGHT, LEFT, AWAY, TOWARDS
     )
 
-    def whole(self) -> Worksheet:
-        """Gaps, panel, lines, cloth and steps; raises RefusalError for tucks without room."""
-        sheet = Worksheet(technique=self)
-        depths = _note_depths(sheet, self)
-        panel = _note_panel(sheet, self, depths)
-        deepest = max(depths, key=lambda depth: depth.length)
-        add_panel(sheet, "panel for tucks")
-        _add_depth_chart(sheet, panel, depths)
-        add_tuck_chart(sheet, panel)
-        note_cloth(sheet, "cloth", self.cloth())
-        add_supplies(sheet)
-        trial = sheet.note("sample_spacing", "from stitching to stitching on the sample",
-                           deepest.length + self.space, "{deepest} + {space}",
-                           deepest=deepest)  # fmt: skip
-        add_sample(sheet, deepest, trial)
-        add_cutting_step(sheet, panel)
-        _add_steps(sheet, panel, depths, self)
-        add_pictures(sheet, TuckPictures(panel, deepest, self.title))
-        return sheet
+    @group
+    def in_order(self) -> tuple[DepthGiven, ...]:
+        """The tucks from left to right, each by its depth; two sets are told of one list."""
+        given = [DepthGiven(number, depth) for number, depth in enumerate(self.depths, 1)]
+        return tuple(given if self.sets == ONE else [*reversed(given), *given])
 
+    @property
+    def turns(self) -> list[Lie]:
+        """How each of them lies."""
+        many = len(self.in_order)
+        return [lies(self.press, number, many) for number in range(many)]
 
-def _note_depths(sheet: Worksheet, tucks: GraduatedTucks) -> list[Value]:
-    """Note each depth once; returns that of every tuck from left to right."""
-    noted = [
-        sheet.note(f"depth_{number}", f"depth of tuck {number}", depth, "", basis=GIVEN)
-        for number, depth in enumerate(tucks.depths, 1)
-    ]
-    return noted if tucks.sets == ONE else [*reversed(noted), *noted]
+    def over(self, number: int) -> list[Length]:
+        """The depths of the tucks that lie over the gap behind the tuck of that number."""
+        tucks, turns = self.in_order, self.turns
+        before = number > 0 and turns[number - 1] is Lie.RIGHT
+        after = number < len(tucks) and turns[number] is Lie.LEFT
+        covering = tucks[number - 1 : number] * before + tucks[number : number + 1] * after
+        return [each.depth for each in covering]
 
+    def in_gap(self, number: int) -> list[Length]:
+        """What the gap behind the tuck of that number is made up of."""
+        at_centre = self.sets == TWO and number == len(self.depths)
+        if at_centre and self.centre_space is not None:
+            return [*self.over(number), self.centre_space]
+        return [*self.over(number), self.space] if self.spacing is None else [self.spacing]
 
-def _note_panel(sheet: Worksheet, tucks: GraduatedTucks, depths: Sequence[Value]) -> FoldedPanel:
-    """Note gaps, margins, what the tucks take and the cut panel; raises RefusalError."""
-    turns = [lies(tucks.press, number, len(depths)) for number in range(len(depths))]
-    gaps = [_note_gap(sheet, tucks, depths, turns, number) for number in range(1, len(depths))]
-    span = total(gap.length for gap in gaps)
-    sheet.note("span", "from the first stitching to the last", span, _sum(gaps),
-               basis=GEOMETRY if gaps else GIVEN)  # fmt: skip
-    margin = _note_margin(sheet, tucks, depths, turns)
-    sheet.note("last_margin", "margin from the last stitching to the right seam",
-               tucks.finished_width - span - margin.length,
-               "{finished_width} - {span} - {margin}", margin=margin)  # fmt: skip
-    each = 4 if tucks.sets == TWO else 2
-    noted = [sheet[f"depth_{number + 1}"] for number in range(len(tucks.depths))]
-    take_up = sheet.note("take_up", "cloth taken by the tucks",
-                         2 * total(depth.length for depth in depths),
-                         f"{each} × ({_sum(noted)})", basis=published("baldt-1916"))  # fmt: skip
-    note_cut(sheet, take_up, sheet["finished_width"])
-    places = [edge_to_seam(sheet).length + margin.length]
-    for gap in gaps:
-        places.append(places[-1] + gap.length)
-    folds = tuple(
-        Fold(depth.length, place, turn)
-        for depth, place, turn in zip(depths, places, turns, strict=True)
-    )
-    panel = FoldedPanel(worked_width(sheet).length, folds)
-    _check(sheet, panel, tucks)
-    return panel
+    @group
+    def gaps(self) -> tuple[Gap, ...]:
+        """The gaps from left to right."""
+        return tuple(Gap(number, self.in_gap(number)) for number in range(1, len(self.in_order)))
 
+    @value("from the first stitching to the last")
+    def span(self) -> Length:
+        """All gaps one after the other."""
+        return total(each.gap for each in self.gaps) if self.gaps else NO_GAP
 
-def _check(sheet: Worksheet, panel: FoldedPanel, tucks: GraduatedTucks) -> None:
-    field = "space" if tucks.spacing is None else "spacing"
-    check_gaps(sheet, panel, field)
-    in_the_middle = tucks.sets == TWO and tucks.first_margin is None
-    check_margins(sheet, panel, in_the_middle, tucks.finished_width)
+    @value("margin from the left seam to the first stitching")
+    def margin(self) -> Length:
+        """As asked for, half of what two sets leave, or what lies over it and the space."""
+        if self.first_margin is not None:
+            return self.first_margin
+        if self.sets == TWO:
+            return (self.finished_width - self.span) / 2
+        return total([*self.over(0), self.space])
 
+    @value("margin from the last stitching to the right seam")
+    def last_margin(self) -> Length:
+        """What the tucks and the margin at the left leave."""
+        return self.finished_width - self.span - self.margin
 
-def _sum(noted: Iterable[Value]) -> str:
-    """The formula of a sum of noted values."""
-    return " + ".join(f"{{{value.name}}}" for value in noted)
+    @value("cloth taken by the tucks", basis=published("baldt-1916"))
+    def take_up(self) -> Length:
+        """Twice each depth, and of two sets twice that."""
+        depths = total(each.depth for each in self.in_order[-len(self.depths) :])
+        return 4 * depths if self.sets == TWO else 2 * depths
 
+    @property
+    def deepest(self) -> DepthGiven:
+        """The deepest of the tucks, which is tried on the sample."""
+        return max(self.in_order, key=lambda each: each.given.mm)
 
-def _over(depths: Sequence[Value], turns: Sequence[Lie], number: int) -> list[Value]:
-    """The depths of the tucks that lie over the gap behind the tuck of that number."""
-    before = [depths[number - 1]] if number > 0 and turns[number - 1] is Lie.RIGHT else []
-    after = [depths[number]] if number < len(depths) and turns[number] is Lie.LEFT else []
-    return before + after
+    @value("from stitching to stitching on the sample")
+    def sample_spacing(self) -> Length:
+        """Each tuck of the sample is as deep as the deepest."""
+        return self.deepest.depth + self.space
 
+    @property
+    def trial(self) -> tuple[Length, Length]:
+        """The deepest tucks, the space between them."""
+        return self.deepest.depth, self.sample_spacing
 
-def _note_gap(
-    sheet: Worksheet, tucks: GraduatedTucks, depths: Sequence[Value], turns: Sequence[Lie],
-    number: int,
-) -> Value:  # fmt: skip
-    name, label = f"gap_{number}", f"from stitching {number} to stitching {number + 1}"
-    over, space = _over(depths, turns, number), sheet["space"]
-    if tucks.sets == TWO and number == len(depths) // 2 and tucks.centre_space is not None:
-        return _note_covered(sheet, name, label, [*over, sheet["centre_space"]])
-    if tucks.spacing is not None:
-        return sheet.note(name, label, tucks.spacing, "", basis=GIVEN)
-    return _note_covered(sheet, name, label, [*over, space])
+    @property
+    def first_depth(self) -> Length:
+        """The depth of the tuck at the left."""
+        return self.in_order[0].depth
 
+    @property
+    def gap_input(self) -> str:
+        """One spacing for all, or the space."""
+        return "space" if self.spacing is None else "spacing"
 
-def _note_covered(sheet: Worksheet, name: str, label: str, parts: Sequence[Value]) -> Value:
-    """Note a gap as the sum of what lies over it and the space that shows."""
-    return sheet.note(name, label, total(part.length for part in parts), _sum(parts))
+    @property
+    def centred(self) -> bool:
+        """Two sets are, unless their margin is given."""
+        return self.sets == TWO and self.first_margin is None
 
+    @property
+    def folds(self) -> Sequence[Fold]:
+        """The tucks from left to right."""
+        places = accumulate((each.gap for each in self.gaps), initial=self.first_line)
+        depths = [each.depth for each in self.in_order]
+        return list(map(Fold, depths, places, self.turns))
 
-def _note_margin(
-    sheet: Worksheet, tucks: GraduatedTucks, depths: Sequence[Value], turns: Sequence[Lie]
-) -> Value:
-    label = "margin from the left seam to the first stitching"
-    if tucks.first_margin is not None:
-        return sheet.note("margin", label, tucks.first_margin, "", basis=GIVEN)
-    if tucks.sets == TWO:
-        return sheet.note("margin", label, (tucks.finished_width - sheet["span"].length) / 2,
-                          "({finished_width} - {span}) / 2")  # fmt: skip
-    return _note_covered(sheet, "margin", label, [*_over(depths, turns, 0), sheet["space"]])
-
-
-def _add_depth_chart(sheet: Worksheet, panel: FoldedPanel, depths: Iterable[Value]) -> None:
-    rows = tuple(
-        (f"tuck {number}", depth.length, fold.at)
-        for number, (depth, fold) in enumerate(zip(depths, panel.folds, strict=True), 1)
-    )
-    sheet.charts.append(
-        Chart("Depth of each tuck", ("Tuck", "Depth", "Stitching, finished, from left"), rows)
-    )
-
-
-def _add_steps(
-    sheet: Worksheet, panel: FoldedPanel, depths: Sequence[Value], tucks: GraduatedTucks
-) -> None:
-    first = panel.folds[0].depth
-    sheet.step(
-        "Fold wrong sides together along the first fold line, so that its two stitching lines lie "
-        "on each other; press the fold. Stitch {first} from the fold, from end to end, on the side "
-        "that will be seen.",
-        "the tuck is {first} deep all along, and the panel is now {now} from raw edge to raw edge.",
-        first=first,
-        now=panel.flat - 2 * first,
-    )
-    if len(depths) > 1:
-        order = "; ".join(
-            f"tuck {number} {{{depth.name}}}" for number, depth in enumerate(depths, 1)
+    def cut(self, sheet: Worksheet) -> None:
+        """The panel, with the lines to mark on it."""
+        rows = tuple(
+            (f"tuck {number}", fold.depth, fold.at) for number, fold in enumerate(self.folds, 1)
         )
+        headings = ("Tuck", "Depth", "Stitching, finished, from left")
+        sheet.charts.append(Chart("Depth of each tuck", headings, rows))
+        super().cut(sheet)
+
+    def sew(self, sheet: Worksheet) -> None:
+        """Each tuck at its own depth, then pressed and trimmed."""
+        add_preparing(sheet, self)
+        depths = [each.whole_name("depth") for each in self.in_order]
         sheet.step(
-            "Sew the others from left to right, each at its own depth: " + order + ". Set the "
-            "gauge anew for each, and press each flat before you fold the next."
+            "Fold wrong sides together along the first fold line, so that its two stitching lines "
+            f"lie on each other; press the fold. Stitch {{{depths[0]}}} from the fold, from end to "
+            "end, on the side that will be seen.",
+            f"the tuck is {{{depths[0]}}} deep all along, and the panel is now {{first_sewn}} from "
+            "raw edge to raw edge.",
         )
-    add_pressing_step(sheet, tucks.press, len(depths))
+        if len(depths) > 1:
+            order = "; ".join(f"tuck {number} {{{name}}}" for number, name in enumerate(depths, 1))
+            sheet.step(
+                f"Sew the others from left to right, each at its own depth: {order}. Set the "
+                "gauge anew for each, and press each flat before you fold the next."
+            )
+        add_pressing_step(sheet, self.press, len(depths))
+
+    def draw(self, sheet: Worksheet) -> None:
+        """The panel, finished and flat, and its deepest tuck."""
+        add_pictures(sheet, self, sheet[self.deepest.whole_name("depth")])
 
 
 TECHNIQUE = GraduatedTucks

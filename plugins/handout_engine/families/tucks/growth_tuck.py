@@ -6,49 +6,68 @@ so it is planned before cutting.
 
 from __future__ import annotations
 
-from typing import ClassVar
-
+from handout_engine.amounts.declaring import check, group, value
 from handout_engine.amounts.inputs import SEWING, choice, count, length, optional_length
+from handout_engine.amounts.lengths import Length
 from handout_engine.amounts.refusals import RefusalError
 from handout_engine.amounts.saying import Saying
-from handout_engine.amounts.sources import GIVEN, PRACTICE, published
-from handout_engine.amounts.values import Value, sentence
+from handout_engine.amounts.sources import PRACTICE, published
 from handout_engine.amounts.ways_out import more_than, ways
-from handout_engine.cloth.cloth import note_cloth
+from handout_engine.amounts.working_out import Group
 from handout_engine.drawing.scene import Line
-from handout_engine.families.tucks.growth_tuck_drawing import (
-    GrowthTucks,
-    growth_scene,
-    lower_end_scene,
-)
+from handout_engine.families.tucks.growth_tuck_drawing import add_growth_pictures
 from handout_engine.families.tucks.tucking import TAPE, PanelInputs, add_supplies
-from handout_engine.shared.gathering_pictures import strips_picture
 from handout_engine.shared.gathering_steps import add_washing_step, counted
-from handout_engine.shared.hems import (
-    DOUBLE,
-    FINISHED,
-    ROLLED,
-    SINGLE,
-    HemInputs,
-    hem_step,
-    note_hem,
-)
-from handout_engine.shared.strips_drawing import FlatStrip, Rule
+from handout_engine.shared.hems import DOUBLE, FINISHED, ROLLED, SINGLE, Hem, HemInputs, hem_step
+from handout_engine.shared.strips_drawing import Rule
 from handout_engine.working.cautions import LONG_HEM
-from handout_engine.working.technique import Technique
-from handout_engine.working.workings import Chart, Grain, Mark, Picture, Piece, Seam, Step
+from handout_engine.working.workings import Chart, Grain, Piece, Seam, Step, marked
 from handout_engine.working.worksheet import Worksheet
 
 OUTSIDE, INSIDE = "on the right side", "on the wrong side"
 MOST = 6
 
 
-class GrowthTuck(HemInputs, PanelInputs, Technique):
+class LetOut(Group):
+    """One tuck, counted from below: its lines from the top, and the length as it is let out."""
+
+    def __init__(self, tuck: GrowthTuck, number: int, below: Length, away: Length) -> None:
+        """Take its number, the line below it, and how far away from that it begins."""
+        super().__init__(suffix=f"_{number}")
+        self.tuck, self.number, self.below, self.away = tuck, number, below, away
+
+    @value("tuck {} from below, lower stitching, from the top")
+    def lower_stitching(self) -> Length:
+        """All lines are measured from the upper raw edge."""
+        return self.below - self.away
+
+    @value("tuck {} from below, fold, from the top")
+    def fold(self) -> Length:
+        """The tuck is folded a depth further up."""
+        return self.lower_stitching - self.tuck.depth
+
+    @value("tuck {} from below, upper stitching, from the top")
+    def upper_stitching(self) -> Length:
+        """A depth further again, where the lower stitching comes to lie."""
+        return self.fold - self.tuck.depth
+
+    @value("finished length with {} of them let out")
+    def let_out_length(self) -> Length:
+        """Each adds as much."""
+        return self.tuck.panel_length + self.number * self.tuck.adds
+
+    @property
+    def lines(self) -> tuple[Length, Length, Length]:
+        """Its lines from the top down."""
+        return self.upper_stitching, self.fold, self.lower_stitching
+
+
+class GrowthTuck(HemInputs, PanelInputs):
     """One or several tucks above a hem, to be let out."""
 
-    title: ClassVar[str] = "Growth tuck"
-    family: ClassVar[str] = "tucks"
-    summary: ClassVar[str] = (
+    title = "Growth tuck"
+    family = "tucks"
+    summary = (
         "Tucks above a hem that are let out as the child grows, each lengthening the garment by "
         "twice its depth."
     )
@@ -104,196 +123,177 @@ class GrowthTuck(HemInputs, PanelInputs, Technique):
         group=SEWING,
     )
 
-    def whole(self) -> Worksheet:
-        """Cut length, lines, lengths as each tuck is let out; raises RefusalError."""
-        sheet = Worksheet(technique=self)
-        hem = note_hem(sheet, self, sheet["panel_length"])
-        spacing, above = _note_places(sheet, self)
-        _note_cut(sheet, self, hem)
-        rules = _note_lines(sheet, self, hem, above, spacing)
-        marks = tuple(Mark(rule.distance.label, rule.distance.length) for rule in rules)
-        sheet.pieces.append(
-            Piece("panel", "cloth", self.make.number, sheet["panel_cut_length"],
-                  sheet["panel_cut_width"], Grain.CROSS, marks)
-        )  # fmt: skip
+    @group
+    def hemmed(self) -> Hem:
+        """The hem below the tucks."""
+        return Hem(self, self.panel_length)
+
+    @value("from stitching to stitching", basis=published("home-school-sewing"))
+    def tuck_spacing(self) -> Length:
+        """As asked for, or so that half a depth shows."""
+        return self.depth * 3 / 2 if self.spacing is None else self.spacing
+
+    @check
+    def no_tuck_lies_over_the_next(self) -> None:
+        """Refuse tucks nearer to each other than they are deep."""
+        if self.tuck_spacing < self.depth:
+            raise RefusalError(
+                f"spacing {TAPE.say(self.tuck_spacing)} is less than the depth "
+                f"{TAPE.say(self.depth)}, so each tuck would lie over the next; use at least "
+                f"{TAPE.no_less(self.depth)}",
+                "spacing",
+            )
+
+    @value("least height above the hem, clear of its stitching")
+    def least_height(self) -> Length:
+        """The lowest tuck hangs over what is above the hem."""
+        return self.hemmed.hem_turn + self.depth
+
+    @value("lowest stitching, above the finished edge", basis=PRACTICE)
+    def tuck_height(self) -> Length:
+        """As asked for, or well clear of the hem."""
+        usual = 2 * self.hemmed.hem_turn + self.depth * 3 / 2
+        return usual if self.above_hem is None else self.above_hem
+
+    @check
+    def the_hem_shows_below_the_tucks(self) -> None:
+        """Refuse a lowest tuck that hangs over the stitching of the hem."""
+        if self.tuck_height < self.least_height:
+            raise RefusalError(
+                f"above_hem {TAPE.say(self.tuck_height)} lays the tuck over the stitching of the "
+                f"hem, or below its edge; use at least {TAPE.no_less(self.least_height)}",
+                "above_hem",
+            )
+
+    @value("highest stitching, above the finished edge")
+    def highest(self) -> Length:
+        """The tucks stand one above the other."""
+        return self.tuck_height + self.tuck_spacing * (self.tucks - 1)
+
+    @check
+    def the_tucks_stand_on_the_panel(self) -> None:
+        """Refuse more tucks than the panel is long enough for, but first too deep a hem."""
+        self.hemmed.look()
+        if self.highest >= self.panel_length:
+            longer = more_than(self, "panel_length", self.highest, "a panel_length of more than {}")
+            raise RefusalError(
+                f"the highest tuck would stand {TAPE.say(self.highest)} above the hem of a panel "
+                f"only {TAPE.say(self.panel_length)} long; use "
+                f"{ways('fewer or shallower tucks', longer)}",
+                "tucks",
+            )
+
+    @value("what letting out one tuck adds")
+    def adds(self) -> Length:
+        """A tuck takes its depth forth and back."""
+        return 2 * self.depth
+
+    @value("cloth taken by the tucks", basis=published("baldt-1916"))
+    def take_up(self) -> Length:
+        """All of it comes back as the child grows."""
+        return self.adds * self.tucks
+
+    @value("finished length when all are let out")
+    def grown_length(self) -> Length:
+        """What the garment can grow to."""
+        return self.panel_length + self.take_up
+
+    @value("panel, cut from top to bottom")
+    def panel_cut_length(self) -> Length:
+        """With what tucks, upper seam and hem take."""
+        return self.panel_length + self.take_up + self.end_allowance + self.hemmed.hem_allowance
+
+    @value("panel, cut from side to side", saying=Saying.UP)
+    def panel_cut_width(self) -> Length:
+        """Sewn into a seam at each side."""
+        return self.width + 2 * self.side_allowance
+
+    @value("from the upper raw edge to the finished edge, before tucking")
+    def hemmed_length(self) -> Length:
+        """What is measured when it is hemmed."""
+        return self.panel_cut_length - self.hemmed.hem_allowance
+
+    @value("from the upper raw edge to the finished edge, tucks sewn")
+    def sewn_length(self) -> Length:
+        """What is measured when it is tucked."""
+        return self.panel_length + self.end_allowance
+
+    @group
+    def let_out(self) -> tuple[LetOut, ...]:
+        """The tucks from below, each begun from the one under it."""
+        found = [LetOut(self, 1, self.hemmed_length, self.tuck_height)]
+        for number in range(2, self.tucks + 1):
+            found.append(LetOut(self, number, found[-1].upper_stitching, self.tuck_spacing))
+        return tuple(found)
+
+    def cut(self, sheet: Worksheet) -> None:
+        """The panel with its lines, and how it grows."""
+        lines = [line for tuck in reversed(self.let_out) for line in tuck.lines]
+        length, width = sheet["panel_cut_length"], sheet["panel_cut_width"]
+        piece = Piece(
+            "panel", "cloth", self.make.number, length, width, Grain.CROSS, marked(*lines)
+        )
+        sheet.pieces.append(piece)
         sheet.seams.append(Seam("sides of the panel", self.side_allowance))
         sheet.seams.append(Seam("upper edge", self.end_allowance))
-        _add_growth_chart(sheet, self)
-        note_cloth(sheet, "cloth", self.cloth())
+        rows = ((str(tuck.number), tuck.let_out_length) for tuck in self.let_out)
+        headings = ("Tucks let out", "Length")
+        chart = Chart("Length as tucks are let out", headings, (("none", self.panel_length), *rows))
+        sheet.charts.append(chart)
+
+    def sew(self, sheet: Worksheet) -> None:
+        """Hemmed first, then tucked with stitches that can be drawn out again."""
         add_supplies(sheet)
         sheet.cautions.append(LONG_HEM)
-        _add_sample(sheet)
-        _add_steps(sheet, self, above)
-        _draw(sheet, self, rules, spacing, above)
-        return sheet
-
-
-def _note_places(sheet: Worksheet, tuck: GrowthTuck) -> tuple[Value, Value]:
-    """Note spacing and height of the lowest tuck; raises RefusalError where they lie too near."""
-    if tuck.spacing is None:
-        spacing = sheet.note("tuck_spacing", "from stitching to stitching", tuck.depth * 3 / 2,
-                             "{depth} × 3 / 2", basis=published("home-school-sewing"))  # fmt: skip
-    else:
-        spacing = sheet.note("tuck_spacing", "from stitching to stitching", tuck.spacing, "",
-                             basis=GIVEN)  # fmt: skip
-    if spacing.length < tuck.depth:
-        raise RefusalError(
-            f"spacing {TAPE.say(spacing.length)} is less than the depth {TAPE.say(tuck.depth)}, so "
-            f"each tuck would lie over the next; use at least {TAPE.no_less(tuck.depth)}",
-            "spacing",
+        sheet.sample.append(
+            Step(
+                sheet.sentence(
+                    "On a scrap of the same cloth stitch one tuck {depth} deep with a long stitch, "
+                    "press it, wash and press again, then draw the stitching out."
+                ),
+                sheet.sentence(
+                    "the scrap is as long as it was, {adds} longer than with the tuck, and no line "
+                    "of holes is left. If one is, use a finer needle and thread."
+                ),
+            )
         )
-    least = sheet.note("least_height", "least height above the hem, clear of its stitching",
-                       sheet["hem_turn"].length + tuck.depth, "{hem_turn} + {depth}")  # fmt: skip
-    if tuck.above_hem is None:
-        above = sheet.note("tuck_height", "lowest stitching, above the finished edge",
-                           2 * sheet["hem_turn"].length + tuck.depth * 3 / 2,
-                           "2 × {hem_turn} + {depth} × 3 / 2", basis=PRACTICE)  # fmt: skip
-    else:
-        above = sheet.note("tuck_height", "lowest stitching, above the finished edge",
-                           tuck.above_hem, "", basis=GIVEN)  # fmt: skip
-    if above.length < least.length:
-        raise RefusalError(
-            f"above_hem {TAPE.say(above.length)} lays the tuck over the stitching of the hem, or "
-            f"below its edge; use at least {TAPE.no_less(least.length)}",
-            "above_hem",
+        wrong = self.placed == INSIDE
+        add_washing_step(sheet)
+        sheet.step(
+            f"Cut {counted(sheet, 'panel')} "
+            "{panel_cut_length} from top to bottom and {panel_cut_width} from side to "
+            "side. Join the side seams first, so that a tuck runs over them unbroken."
         )
-    highest = above.length + spacing.length * (tuck.tucks - 1)
-    if highest >= tuck.panel_length:
-        longer = more_than(tuck, "panel_length", highest, "a panel_length of more than {}")
-        raise RefusalError(
-            f"the highest tuck would stand {TAPE.say(highest)} above the hem of a panel only "
-            f"{TAPE.say(tuck.panel_length)} long; use {ways('fewer or shallower tucks', longer)}",
-            "tucks",
+        sheet.step(
+            "Finish the lower edge. " + hem_step(self.hem),
+            "from the upper raw edge to the finished lower edge it is {hemmed_length}.",
         )
-    return spacing, above
-
-
-def _note_cut(sheet: Worksheet, tuck: GrowthTuck, hem: Value) -> None:
-    adds = sheet.note("adds", "what letting out one tuck adds", 2 * tuck.depth, "2 × {depth}")
-    sheet.note("take_up", "cloth taken by the tucks", adds.length * tuck.tucks,
-               "{adds} × {tucks}", basis=published("baldt-1916"))  # fmt: skip
-    sheet.note("grown_length", "finished length when all are let out",
-               tuck.panel_length + 2 * tuck.depth * tuck.tucks,
-               "{panel_length} + {take_up}")  # fmt: skip
-    sheet.note("panel_cut_length", "panel, cut from top to bottom",
-               tuck.panel_length + 2 * tuck.depth * tuck.tucks + tuck.end_allowance + hem.length,
-               "{panel_length} + {take_up} + {end_allowance} + {hem_allowance}")  # fmt: skip
-    sheet.note("panel_cut_width", "panel, cut from side to side",
-               tuck.width + 2 * tuck.side_allowance, "{width} + 2 × {side_allowance}",
-               saying=Saying.UP)  # fmt: skip
-
-
-def _note_lines(
-    sheet: Worksheet, tuck: GrowthTuck, hem: Value, above: Value, spacing: Value
-) -> list[Rule]:
-    """Note three lines for each tuck, the lowest tuck first, each from the upper raw edge."""
-    rules: list[Rule] = []
-    for number in range(1, tuck.tucks + 1):
-        which = f"tuck {number} from below"
-        if number == 1:
-            low = sheet.note("lower_stitching_1", f"{which}, lower stitching, from the top",
-                             sheet["panel_cut_length"].length - hem.length - above.length,
-                             "{panel_cut_length} - {hem_allowance} - {above}",
-                             above=above)  # fmt: skip
-        else:
-            before = sheet[f"upper_stitching_{number - 1}"]
-            low = sheet.note(f"lower_stitching_{number}", f"{which}, lower stitching, from the top",
-                             before.length - spacing.length, "{before} - {spacing}",
-                             before=before, spacing=spacing)  # fmt: skip
-        fold = sheet.note(f"fold_{number}", f"{which}, fold, from the top",
-                          low.length - tuck.depth, "{low} - {depth}", low=low)  # fmt: skip
-        high = sheet.note(f"upper_stitching_{number}", f"{which}, upper stitching, from the top",
-                          fold.length - tuck.depth, "{fold} - {depth}", fold=fold)  # fmt: skip
-        rules.extend((Rule(Line.STITCH, low), Rule(Line.FOLD, fold), Rule(Line.STITCH, high)))
-    return sorted(rules, key=lambda rule: rule.distance.length)
-
-
-def _add_growth_chart(sheet: Worksheet, tuck: GrowthTuck) -> None:
-    rows = tuple(
-        (str(number) if number else "none", tuck.panel_length + 2 * tuck.depth * number)
-        for number in range(tuck.tucks + 1)
-    )
-    sheet.charts.append(Chart("Length as tucks are let out", ("Tucks let out", "Length"), rows))
-
-
-def _add_sample(sheet: Worksheet) -> None:
-    sheet.sample.append(
-        Step(
-            sentence(
-                "On a scrap of the same cloth stitch one tuck {depth} deep with a long stitch, "
-                "press it, wash and press again, then draw the stitching out.",
-                depth=sheet["depth"],
-            ),
-            sentence(
-                "the scrap is as long as it was, {adds} longer than with the tuck, and no line of "
-                "holes is left. If one is, use a finer needle and thread.",
-                adds=sheet["adds"],
-            ),
+        sheet.step(
+            f"Mark the lines all round, measured from the upper raw edge, {self.placed}.",
+            "the lower stitching of the lowest tuck is {tuck_height} above the finished edge.",
         )
-    )
-
-
-def _add_steps(sheet: Worksheet, tuck: GrowthTuck, above: Value) -> None:
-    wrong = tuck.placed == INSIDE
-    add_washing_step(sheet)
-    sheet.step(
-        f"Cut {counted(sheet, 'panel')} "
-        "{panel_cut_length} from top to bottom and {panel_cut_width} from side to "
-        "side. Join the side seams first, so that a tuck runs over them unbroken."
-    )
-    sheet.step(
-        "Finish the lower edge. " + hem_step(tuck.hem),
-        "from the upper raw edge to the finished lower edge it is {hemmed}.",
-        hemmed=sheet["panel_cut_length"].length - sheet["hem_allowance"].length,
-    )
-    sheet.step(
-        f"Mark the lines all round, measured from the upper raw edge, "
-        f"{'on the wrong side' if wrong else 'on the right side'}.",
-        "the lower stitching of the lowest tuck is {above} above the finished edge.",
-        above=above,
-    )
-    sheet.step(
-        f"Fold {'right' if wrong else 'wrong'} sides together along the lowest fold line, matching "
-        "the side seams, and stitch {depth} from the fold with a long stitch, 2.5 to 3 mm, that "
-        "can be drawn out again without a mark. Sew the others alike and press all of them down.",
-        "from the upper raw edge to the finished edge it is now {now}, and from the lowest "
-        "stitching to that edge {above}.",
-        now=tuck.panel_length + tuck.end_allowance,
-        above=above,
-    )
-    sheet.step(
-        "Later, to let one out: begin with the highest, draw its stitching out, wash and press. "
-        "It adds {adds}; all together {take_up}, to a length of {grown_length}."
-    )
-
-
-def _draw(
-    sheet: Worksheet, tuck: GrowthTuck, rules: list[Rule], spacing: Value, above: Value
-) -> None:
-    strip = FlatStrip(sentence("panel"), sheet["panel_cut_length"], sheet["panel_cut_width"],
-                      rules)  # fmt: skip
-    tucks = GrowthTucks(
-        sheet["panel_length"], sheet["grown_length"], sheet["depth"], spacing, above, tuck.tucks.number,
-        tuck.placed == INSIDE,
-    )  # fmt: skip
-    words = sentence(
-        "{now} long with its tucks sewn, {grown} when they are let out.",
-        now=sheet["panel_length"], grown=sheet["grown_length"],
-    )  # fmt: skip
-    lowest = sentence(
-        "The lowest stitching is {above} above the edge, each tuck {depth} deep.",
-        above=above, depth=sheet["depth"],
-    )  # fmt: skip
-    sheet.pictures.extend(
-        (
-            Picture("finished", sentence("The panel now, and when its tucks are let out."),
-                    growth_scene(tucks, sentence("Growth tucks"), words), True),
-            Picture("section", sentence(
-                "The lower end cut through, enlarged; the cloth's right side is at the right."),
-                lower_end_scene(tucks, sentence("Growth tucks, cut through"), lowest)),
-            strips_picture([strip], "The flat panel, with the lines to mark."),
+        sheet.step(
+            f"Fold {'right' if wrong else 'wrong'} sides together along the lowest fold line, "
+            "matching the side seams, and stitch {depth} from the fold with a long stitch, 2.5 to "
+            "3 mm, that can be drawn out again without a mark. Sew the others alike and press all "
+            "of them down.",
+            "from the upper raw edge to the finished edge it is now {sewn_length}, and from the "
+            "lowest stitching to that edge {tuck_height}.",
         )
-    )  # fmt: skip
+        sheet.step(
+            "Later, to let one out: begin with the highest, draw its stitching out, wash and "
+            "press. It adds {adds}; all together {take_up}, to a length of {grown_length}."
+        )
+
+    def draw(self, sheet: Worksheet) -> None:
+        """Now and let out, its lower end cut through, and the flat panel."""
+        names = ("upper_stitching", "fold", "lower_stitching")
+        rules = [
+            Rule(kind, sheet[tuck.whole_name(name)])
+            for tuck in reversed(self.let_out)
+            for name, kind in zip(names, (Line.STITCH, Line.FOLD, Line.STITCH), strict=True)
+        ]
+        add_growth_pictures(sheet, self.tucks.number, self.placed == INSIDE, rules)
 
 
 TECHNIQUE = GrowthTuck

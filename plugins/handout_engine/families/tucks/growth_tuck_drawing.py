@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterable
+from collections.abc import Iterable, Sequence
 from dataclasses import dataclass
 
 from handout_engine.amounts.values import Sentence, Value, sentence
@@ -19,6 +19,32 @@ from handout_engine.drawing.scene import (
     Tone,
     rectangle,
 )
+from handout_engine.shared.gathering_pictures import strips_picture
+from handout_engine.shared.strips_drawing import FlatStrip, Rule
+from handout_engine.working.workings import Picture
+from handout_engine.working.worksheet import Worksheet
+
+
+def add_growth_pictures(sheet: Worksheet, tucks: int, inside: bool, rules: Sequence[Rule]) -> None:
+    """Now and let out, its lower end cut through, and the flat panel with its lines."""
+    length, grown, depth = sheet["panel_length"], sheet["grown_length"], sheet["depth"]
+    spacing, height = sheet["tuck_spacing"], sheet["tuck_height"]
+    drawn = GrowthTucks(length, grown, depth, spacing, height, tucks, inside)
+    words = sheet.sentence(
+        "{panel_length} long with its tucks sewn, {grown_length} when they are let out."
+    )
+    lowest = sheet.sentence(
+        "The lowest stitching is {tuck_height} above the edge, each tuck {depth} deep."
+    )
+    now = sentence("The panel now, and when its tucks are let out.")
+    end = sentence("The lower end cut through, enlarged; the cloth's right side is at the right.")
+    width = sheet["panel_cut_width"]
+    flat = FlatStrip(sentence("panel"), sheet["panel_cut_length"], width, rules)
+    finished = growth_scene(drawn, sentence("Growth tucks"), words)
+    section = lower_end_scene(drawn, sentence("Growth tucks, cut through"), lowest)
+    sheet.pictures.append(Picture("finished", now, finished, True))
+    sheet.pictures.append(Picture("section", end, section))
+    sheet.pictures.append(strips_picture([flat], "The flat panel, with the lines to mark."))
 
 
 @dataclass(frozen=True)
@@ -80,9 +106,13 @@ def _lower_end(tucks: GrowthTucks) -> Iterable[Shape]:
     points: list[Point] = [(0.0, top)]
     for place in tucks.places:
         points.extend(
-            ((0.0, place - 0.02 * deep), (1.3 * out, place + deep), (out, place + deep),
-             (0.0, place + 0.06 * deep))
-        )  # fmt: skip
+            (
+                (0.0, place - 0.02 * deep),
+                (1.3 * out, place + deep),
+                (out, place + deep),
+                (0.0, place + 0.06 * deep),
+            )
+        )
         yield Stroke(((-0.5 * deep, place), (0.5 * deep, place)), Line.STITCH)
     yield Stroke((*points, (0.0, foot)), Line.CUT)
     lowest = tucks.places[-1]

@@ -6,23 +6,20 @@ needle, so no figure is exact before a sample is sewn: the default is an estimat
 
 from __future__ import annotations
 
-from typing import ClassVar
-
+from handout_engine.amounts.declaring import check, value
 from handout_engine.amounts.inputs import SEWING, count, fine_length, length, optional_length
 from handout_engine.amounts.lengths import Length
 from handout_engine.amounts.refusals import RefusalError
 from handout_engine.amounts.saying import Saying
-from handout_engine.amounts.sources import GEOMETRY, PRACTICE
-from handout_engine.amounts.values import Value, sentence
-from handout_engine.amounts.ways_out import at_least, ways
-from handout_engine.cloth.cloth import note_cloth
+from handout_engine.amounts.sources import PRACTICE
+from handout_engine.amounts.values import sentence
+from handout_engine.amounts.ways_out import ways
 from handout_engine.families.tucks.tucking import (
     TAPE,
+    FinishedWidth,
     SpareInputs,
     add_panel,
     add_supplies,
-    edge_to_seam,
-    note_cut,
 )
 from handout_engine.families.tucks.tucking_steps import add_trimming_step, has_spare, width_left
 from handout_engine.families.tucks.twin_needle_drawing import (
@@ -31,19 +28,18 @@ from handout_engine.families.tucks.twin_needle_drawing import (
     row_chart_scene,
 )
 from handout_engine.shared.gathering_steps import add_washing_step, counted
-from handout_engine.shared.marking import from_centre
+from handout_engine.shared.marking import marked_line
 from handout_engine.working.cautions import NEEDLE_BREAKS
-from handout_engine.working.technique import Technique
 from handout_engine.working.workings import Chart, Picture, Step, Supply
 from handout_engine.working.worksheet import Worksheet
 
 
-class PinTuckRows(SpareInputs, Technique):
+class PinTuckRows(SpareInputs, FinishedWidth):
     """Rows of pin tucks sewn with a twin needle."""
 
-    title: ClassVar[str] = "Twin-needle pin tucks"
-    family: ClassVar[str] = "tucks"
-    summary: ClassVar[str] = (
+    title = "Twin-needle pin tucks"
+    family = "tucks"
+    summary = (
         "Rows of pin tucks from a twin needle, with the cloth they draw up measured on a sample."
     )
 
@@ -100,178 +96,194 @@ class PinTuckRows(SpareInputs, Technique):
         basis=PRACTICE,
     )
 
-    def whole(self) -> Worksheet:
-        """Take-up, panel, lines to stitch along and steps; raises RefusalError."""
-        sheet = Worksheet(technique=self)
-        take_up = _note_take_up(sheet, self)
-        margin = _note_rows(sheet, self, take_up)
-        add_panel(sheet, "panel for pin tucks")
-        _add_chart(sheet, self)
-        note_cloth(sheet, "cloth", self.cloth())
+    def label_of(self, label: str) -> str:
+        """A label, with what the take-up of a pin tuck was found by."""
+        found = (
+            "an estimate until a sample is measured"
+            if self.sample_before is None
+            else "from the sample"
+        )
+        return label.replace("{}", found)
+
+    @check
+    def the_sample_is_measured_twice(self) -> None:
+        """Refuse one measure of a sample without the other."""
+        before, after = self.sample_before, self.sample_after
+        if (before is None) is not (after is None):
+            missing = "sample_before" if before is None else "sample_after"
+            raise RefusalError(
+                f"{missing} is missing; measure the sample before and after tucking and write "
+                "both, or neither",
+                missing,
+            )
+
+    @check
+    def the_sample_has_become_narrower(self) -> None:
+        """Refuse a sample that was measured the wrong way round, or was not drawn up."""
+        before, after = self.sample_before, self.sample_after
+        if before is not None and after is not None and after >= before:
+            raise RefusalError(
+                f"sample_after {TAPE.say(after)} is no narrower than sample_before "
+                f"{TAPE.say(before)}; a tucked sample is narrower, so measure again, or tighten "
+                "the tension until the cloth is drawn up",
+                "sample_after",
+            )
+
+    @check
+    def the_rows_stand_clear_of_each_other(self) -> None:
+        """Refuse rows nearer to each other than the needles."""
+        if self.spacing < self.needle_spacing:
+            raise RefusalError(
+                f"spacing {TAPE.say(self.spacing)} is less than the needles stand apart, so the "
+                "rows would be sewn into each other; use at least "
+                f"{TAPE.no_less(self.needle_spacing)}",
+                "spacing",
+            )
+
+    @value("take-up of one pin tuck, {}", saying=Saying.FINE)
+    def take_up_each(self) -> Length:
+        """What the sample has lost, shared by its pin tucks, or an estimate."""
+        if self.sample_before is None or self.sample_after is None:
+            return self.estimate
+        return (self.sample_before - self.sample_after) / self.sample_tucks
+
+    @value("cloth taken by all pin tucks")
+    def take_up(self) -> Length:
+        """So much wider the panel is cut."""
+        return self.take_up_each * self.tucks
+
+    @value("from the first pin tuck to the last")
+    def span(self) -> Length:
+        """There is one space less than rows."""
+        return self.spacing * (self.tucks - 1)
+
+    @value("margin from each seam to the nearest pin tuck")
+    def margin(self) -> Length:
+        """Half of what the rows leave."""
+        return (self.finished_width - self.span) / 2
+
+    @check
+    def the_rows_have_room(self) -> None:
+        """Refuse rows of which the outermost would be sewn into the seams."""
+        if self.margin < self.needle_spacing / 2:
+            wider = self.wider_by(self.needle_spacing - 2 * self.margin)
+            raise RefusalError(
+                f"{self.tucks} pin tucks stand over {TAPE.say(self.span)}, too much for a "
+                f"finished width of {TAPE.say(self.finished_width)}; use "
+                f"{ways(wider, 'fewer or closer rows')}",
+                "finished_width",
+            )
+
+    @value("from row to row on flat cloth")
+    def flat_step(self) -> Length:
+        """What a row draws up is added to the spacing."""
+        return self.spacing + self.take_up_each
+
+    @value("centre of the first row, from the left raw edge")
+    def first_row(self) -> Length:
+        """It draws up as much from either side."""
+        return self.edge_to_seam + self.margin + self.take_up_each / 2
+
+    @property
+    def rows(self) -> list[Length]:
+        """The centre of every row, from the left raw edge."""
+        return [self.first_row + self.flat_step * number for number in range(self.tucks)]
+
+    @value("sample, cut width")
+    def sample_cut_width(self) -> Length:
+        """Its pin tucks, with three spaces more than they need."""
+        return self.spacing * (self.sample_tucks + 3)
+
+    @value("what the sample loses by its pin tucks")
+    def sample_takes(self) -> Length:
+        """By it one sees whether the take-up is right."""
+        return self.take_up_each * self.sample_tucks
+
+    def cut(self, sheet: Worksheet) -> None:
+        """The panel, with the rows to stitch along."""
+        add_panel(sheet, self, "panel for pin tucks")
+        headings = ("Row", "From the left edge", "From the centre")
+        rows = tuple(
+            marked_line(f"row {number}", place, self.panel_cut_width)
+            for number, place in enumerate(self.rows, 1)
+        )
+        sheet.charts.append(Chart("Centre of every row on the flat panel", headings, rows))
+
+    def sew(self, sheet: Worksheet) -> None:
+        """A sample first, then the rows from the middle outward."""
         sheet.supplies.append(Supply("twin needle", size=sheet["needle_spacing"]))
         sheet.supplies.append(Supply("a grooved pin-tuck foot, where the machine takes one"))
         add_supplies(sheet)
         sheet.cautions.append(NEEDLE_BREAKS)
-        _add_sample(sheet, self)
-        _add_steps(sheet, self)
-        _draw(sheet, self, margin)
-        return sheet
-
-
-def _note_take_up(sheet: Worksheet, rows: PinTuckRows) -> Value:
-    """Note what one pin tuck takes: measured on a sample, or estimated."""
-    before, after = rows.sample_before, rows.sample_after
-    if before is None and after is None:
-        return sheet.note("take_up_each", "take-up of one pin tuck, an estimate until a sample "
-                          "is measured", rows.estimate, "{estimate}", basis=PRACTICE,
-                          saying=Saying.FINE)  # fmt: skip
-    if before is None or after is None:
-        missing = "sample_before" if before is None else "sample_after"
-        raise RefusalError(
-            f"{missing} is missing; measure the sample before and after tucking and write both, or "
-            "neither",
-            missing,
+        sheet.sample.append(
+            Step(
+                sheet.sentence(
+                    "Cut a scrap of the same cloth {sample_cut_width} wide and a hand long, "
+                    "measure it once more, and sew {sample_tucks} pin tucks {spacing} apart with "
+                    "the needle, thread, foot and tension you will use. Measure the scrap again."
+                ),
+                sheet.sentence(
+                    "write both widths as sample before and sample after. At {take_up_each} for "
+                    "each tuck the scrap has become {sample_takes} narrower."
+                ),
+            )
         )
-    if after >= before:
-        raise RefusalError(
-            f"sample_after {TAPE.say(after)} is no narrower than sample_before "
-            f"{TAPE.say(before)}; a tucked sample is narrower, so measure again, or tighten the "
-            "tension until the cloth is drawn up",
-            "sample_after",
+        add_washing_step(sheet)
+        sheet.step(
+            f"Cut {counted(sheet, 'panel')} "
+            "{panel_cut_width} wide and {panel_cut_length} long, the length along the "
+            "selvage. Leave it longer where the panel is cut to shape afterwards."
         )
-    return sheet.note("take_up_each", "take-up of one pin tuck, from the sample",
-                      (before - after) / rows.sample_tucks,
-                      "({sample_before} - {sample_after}) / {sample_tucks}",
-                      saying=Saying.FINE)  # fmt: skip
-
-
-def _note_rows(sheet: Worksheet, rows: PinTuckRows, each: Value) -> Value:
-    """Note panel, margin and flat distances; raises RefusalError for rows without room."""
-    if rows.spacing < rows.needle_spacing:
-        raise RefusalError(
-            f"spacing {TAPE.say(rows.spacing)} is less than the needles stand apart, so the rows "
-            f"would be sewn into each other; use at least {TAPE.no_less(rows.needle_spacing)}",
-            "spacing",
+        middle = "the middle row" if self.tucks.number % 2 else "the two rows beside the centre"
+        sheet.step(
+            f"Mark {middle} with a drawn thread or a rule, by the chart; the others can be guided "
+            "by the grooves of the foot once the first stands straight.",
+            "from row to row it is {flat_step} on the flat cloth.",
         )
-    take_up = sheet.note("take_up", "cloth taken by all pin tucks", each.length * rows.tucks,
-                         "{take_up_each} × {tucks}",
-                         basis=GEOMETRY if rows.sample_before else PRACTICE)  # fmt: skip
-    span = sheet.note("span", "from the first pin tuck to the last",
-                      rows.spacing * (rows.tucks - 1), "{spacing} × ({tucks} - 1)")  # fmt: skip
-    margin = sheet.note("margin", "margin from each seam to the nearest pin tuck",
-                        (rows.finished_width - span.length) / 2,
-                        "({finished_width} - {span}) / 2")  # fmt: skip
-    if margin.length < rows.needle_spacing / 2:
-        least = span.length + rows.needle_spacing
-        wider = at_least(rows, "finished_width", least, "a finished_width of at least {}")
-        raise RefusalError(
-            f"{rows.tucks} pin tucks stand over {TAPE.say(span.length)}, too much for a finished "
-            f"width of {TAPE.say(rows.finished_width)}; use "
-            f"{ways(wider, 'fewer or closer rows')}",
-            "finished_width",
+        sheet.step(
+            "Turn the hand wheel through one whole stitch with the twin needle in. Set a straight "
+            "stitch, 1.5 to 2 mm long, the upper tension a little tighter than usual, and sew the "
+            "marked row, needles at both sides of the line.",
+            "a ridge stands between the two rows of stitching, and the cloth beside it lies flat.",
         )
-    note_cut(sheet, take_up, sheet["finished_width"])
-    sheet.note("flat_step", "from row to row on flat cloth", rows.spacing + each.length,
-               "{spacing} + {take_up_each}")  # fmt: skip
-    sheet.note("first_row", "centre of the first row, from the left raw edge",
-               edge_to_seam(sheet).length + margin.length + each.length / 2,
-               "{edge_to_seam} + {margin} + {take_up_each} / 2")  # fmt: skip
-    return margin
-
-
-def _places(sheet: Worksheet, rows: PinTuckRows) -> list[Length]:
-    first, step = sheet["first_row"].length, sheet["flat_step"].length
-    return [first + step * number for number in range(rows.tucks)]
-
-
-def _add_chart(sheet: Worksheet, rows: PinTuckRows) -> None:
-    half = sheet["panel_cut_width"].length / 2
-    sheet.charts.append(
-        Chart(
-            "Centre of every row on the flat panel",
-            ("Row", "From the left edge", "From the centre"),
-            tuple(
-                (f"row {number}", place, from_centre(place - half))
-                for number, place in enumerate(_places(sheet, rows), 1)
-            ),
+        sheet.step(
+            "Sew the other rows from the middle outward, a row at the left and a row at the right "
+            "by turns, all from the same end.",
+            "from ridge to ridge it is {spacing}. After every third row measure the panel and "
+            "correct the next rows while there are rows left.",
         )
-    )
-
-
-def _add_sample(sheet: Worksheet, rows: PinTuckRows) -> None:
-    width = rows.spacing * (rows.sample_tucks + 3)
-    sheet.sample.append(
-        Step(
-            sentence(
-                "Cut a scrap of the same cloth {width} wide and a hand long, measure it once more, "
-                "and sew {tucks} pin tucks {spacing} apart with the needle, thread, foot and "
-                "tension you will use. Measure the scrap again.",
-                width=width, tucks=rows.sample_tucks, spacing=rows.spacing,
-            ),
-            sentence(
-                "write both widths as sample before and sample after. At {each} for each tuck the "
-                "scrap has become {less} narrower.",
-                each=sheet["take_up_each"], less=sheet["take_up_each"].length * rows.sample_tucks,
-            ),
+        left = width_left(sheet, "what the rows drew up more than the sample did")
+        planned = "the spare makes good" if has_spare(sheet) else "the sample did"
+        sheet.step(
+            "Press from the wrong side on a thick towel, so that the ridges are not flattened.",
+            f"the panel is {left}, the rows drew up more than {planned}.",
         )
-    )  # fmt: skip
+        add_trimming_step(sheet)
 
-
-def _add_steps(sheet: Worksheet, rows: PinTuckRows) -> None:
-    add_washing_step(sheet)
-    sheet.step(
-        f"Cut {counted(sheet, 'panel')} "
-        "{panel_cut_width} wide and {panel_cut_length} long, the length along the "
-        "selvage. Leave it longer where the panel is cut to shape afterwards."
-    )
-    middle = "the middle row" if rows.tucks.number % 2 else "the two rows beside the centre"
-    sheet.step(
-        f"Mark {middle} with a drawn thread or a rule, by the chart; the others can be guided by "
-        "the grooves of the foot once the first stands straight.",
-        "from row to row it is {flat_step} on the flat cloth.",
-    )
-    sheet.step(
-        "Turn the hand wheel through one whole stitch with the twin needle in. Set a straight "
-        "stitch, 1.5 to 2 mm long, the upper tension a little tighter than usual, and sew the "
-        "marked row, needles at both sides of the line.",
-        "a ridge stands between the two rows of stitching, and the cloth beside it lies flat.",
-    )
-    sheet.step(
-        "Sew the other rows from the middle outward, a row at the left and a row at the right by "
-        "turns, all from the same end.",
-        "from ridge to ridge it is {spacing}. After every third row measure the panel and correct "
-        "the next rows while there are rows left.",
-    )
-    left = width_left(sheet, "what the rows drew up more than the sample did")
-    planned = "the spare makes good" if has_spare(sheet) else "the sample did"
-    sheet.step(
-        "Press from the wrong side on a thick towel, so that the ridges are not flattened.",
-        f"the panel is {left}, the rows drew up more than {planned}.",
-    )
-    add_trimming_step(sheet)
-
-
-def _draw(sheet: Worksheet, rows: PinTuckRows, margin: Value) -> None:
-    picture = PinTucks(
-        rows.tucks.number, sheet["spacing"], margin, sheet["tucked_width"], sheet["side_allowance"],
-        sheet["panel_cut_width"], tuple(_places(sheet, rows)), sheet["needle_spacing"],
-    )  # fmt: skip
-    words = sentence(
-        "{tucks} rows {spacing} apart; {flat} of flat cloth become {finished}.",
-        tucks=rows.tucks, spacing=sheet["spacing"], flat=sheet["panel_cut_width"],
-        finished=sheet["tucked_width"],
-    )  # fmt: skip
-    sheet.pictures.extend(
-        (
-            Picture("finished", sentence("The finished panel; below it one ridge cut through, "
-                                         "enlarged."),
-                    pin_tucks_scene(picture, sentence("Pin tucks, finished"), words), True),
-            Picture("chart", sentence(
-                "The centre of each row on the flat panel, turned a quarter: from the left edge at "
-                "the right, from the centre at the left."),
-                row_chart_scene(picture, sentence("Marking chart"), words)),
+    def draw(self, sheet: Worksheet) -> None:
+        """The panel, finished and flat."""
+        drawn = PinTucks(
+            self.tucks.number,
+            sheet["spacing"],
+            sheet["margin"],
+            sheet["tucked_width"],
+            sheet["side_allowance"],
+            sheet["panel_cut_width"],
+            tuple(self.rows),
+            sheet["needle_spacing"],
         )
-    )  # fmt: skip
+        words = sheet.sentence(
+            "{tucks} rows {spacing} apart; {panel_cut_width} of flat cloth become {tucked_width}."
+        )
+        finished = sentence("The finished panel; below it one ridge cut through, enlarged.")
+        scene = pin_tucks_scene(drawn, sentence("Pin tucks, finished"), words)
+        sheet.pictures.append(Picture("finished", finished, scene, True))
+        chart = sentence(
+            "The centre of each row on the flat panel, turned a quarter: from the left edge at the "
+            "right, from the centre at the left."
+        )
+        scene = row_chart_scene(drawn, sentence("Marking chart"), words)
+        sheet.pictures.append(Picture("chart", chart, scene))
 
 
 TECHNIQUE = PinTuckRows

@@ -6,59 +6,43 @@ left over when it is worked out goes to the margins.
 
 from __future__ import annotations
 
-from math import ceil, floor
-from typing import ClassVar
+from math import ceil
 
+from handout_engine.amounts.declaring import check, value
 from handout_engine.amounts.inputs import SEWING, choice, length, optional_count, optional_length
 from handout_engine.amounts.lengths import Length, inches
+from handout_engine.amounts.naming import constant
+from handout_engine.amounts.numbers import Count
 from handout_engine.amounts.refusals import RefusalError
-from handout_engine.amounts.saying import Amount
-from handout_engine.amounts.sources import GIVEN, PRACTICE, published
+from handout_engine.amounts.sources import PRACTICE
 from handout_engine.amounts.ways_out import at_least, at_most, more_than, ways
-from handout_engine.cloth.cloth import note_cloth
-from handout_engine.families.tucks.tucking import (
+from handout_engine.families.tucks.tuck_rows import (
     LEFT,
     RIGHT,
-    TAPE,
-    EqualRow,
-    SpareInputs,
-    TuckInputs,
-    add_panel,
-    add_sample,
-    add_supplies,
-    add_tuck_chart,
-    note_cut_length,
-    note_lines,
-    note_spare,
+    EqualTucks,
+    TucksSewnThrough,
 )
-from handout_engine.families.tucks.tucking_pictures import TuckPictures, add_pictures
-from handout_engine.families.tucks.tucking_room import check_gaps, check_margins
-from handout_engine.families.tucks.tucking_steps import add_cutting_step, add_tuck_steps
-from handout_engine.working.technique import Technique
+from handout_engine.families.tucks.tucking import TAPE
+from handout_engine.families.tucks.tucking_pictures import add_pictures
+from handout_engine.families.tucks.tucking_steps import add_preparing, add_tuck_steps
 from handout_engine.working.worksheet import Worksheet
 
 MOST_TUCKS = 40
-LABELS = {
-    "panel": "flat panel, raw edge to raw edge",
-    "finished_width": "wanted width, raw edge to raw edge",
-    "tucks": "tucks",
-    "depth": "depth of a tuck",
-}
-USUAL: dict[str, Amount] = {
-    "panel": inches(12), "finished_width": inches(8), "tucks": None, "depth": inches("1/4")
-}  # fmt: skip
+USUAL_PANEL = constant("panel of the example", inches(12), PRACTICE)
+USUAL_WIDTH = constant("finished width of the example", inches(8), PRACTICE)
+USUAL_DEPTH = constant("depth of the example", inches("1/4"), PRACTICE)
 
 
-class TuckFit(SpareInputs, TuckInputs, Technique):
+class TuckFit(TucksSewnThrough, EqualTucks):
     """The missing one of panel, finished width, number of tucks and depth."""
 
-    title: ClassVar[str] = "Tucks to fit"
-    family: ClassVar[str] = "tucks"
-    summary: ClassVar[str] = (
+    title = "Tucks to fit"
+    family = "tucks"
+    summary = (
         "Of flat panel, finished width, number of tucks and their depth, three give the fourth."
     )
 
-    one_left_out: ClassVar[tuple[str, ...]] = ("panel", "finished_width", "tucks", "depth")
+    one_left_out = ("panel", "finished_width", "tucks", "depth")
 
     spare_width = length(
         "spare width",
@@ -99,174 +83,169 @@ class TuckFit(SpareInputs, TuckInputs, Technique):
     )
     press = choice("press", "Which way the tucks lie, seen from the right side.", RIGHT, LEFT)
 
-    def whole(self) -> Worksheet:
-        """The missing measure, then panel, lines, cloth and steps; raises RefusalError."""
-        sheet = Worksheet(technique=self)
-        _solve(sheet, self)
-        row = _note_row(sheet, self)
-        panel = row.placed(sheet)
-        check_gaps(sheet, panel, "spacing")
-        check_margins(sheet, panel, symmetrical=True, width=None)
-        note_cut_length(sheet)
-        note_lines(sheet, row)
-        add_panel(sheet, "panel for tucks")
-        add_tuck_chart(sheet, panel)
-        note_cloth(sheet, "cloth", self.cloth())
-        add_supplies(sheet)
-        add_sample(sheet, row.depth, row.spacing)
-        add_cutting_step(sheet, panel)
-        add_tuck_steps(sheet, row.depth, self.press, row.tucks.whole)
-        add_pictures(sheet, TuckPictures(panel, row.depth, self.title))
-        return sheet
+    @property
+    def missing(self) -> list[str]:
+        """Which of the four are not given; where none is, there is an example of three."""
+        given = {name: getattr(self, name) for name in self.one_left_out}
+        found = [name for name, amount in given.items() if amount is None]
+        return found if len(found) < len(given) else ["tucks"]
 
+    @check
+    def three_are_given(self) -> None:
+        """Refuse more or fewer than three of the four."""
+        missing = self.missing
+        if not missing:
+            raise RefusalError(
+                "all four of panel, finished_width, tucks and depth are given; leave one out, and "
+                "it is worked out from the others",
+                "tucks",
+            )
+        if len(missing) > 1:
+            raise RefusalError(
+                f"{' and '.join(missing)} are both missing; give three of panel, finished_width, "
+                "tucks and depth, and the fourth is worked out",
+                missing[0],
+            )
 
-def _solve(sheet: Worksheet, fit: TuckFit) -> None:
-    """Note all four measures, the missing one with its formula; raises RefusalError."""
-    given: dict[str, Amount] = {name: getattr(fit, name) for name in fit.one_left_out}
-    basis = GIVEN
-    if not any(amount is not None for amount in given.values()):
-        given, basis = USUAL, PRACTICE
-    missing = [name for name, amount in given.items() if amount is None]
-    if not missing:
-        raise RefusalError(
-            "all four of panel, finished_width, tucks and depth are given; leave one out, and it "
-            "is worked out from the others",
-            "tucks",
-        )
-    if len(missing) > 1:
-        raise RefusalError(
-            f"{' and '.join(missing)} are both missing; give three of panel, finished_width, tucks "
-            "and depth, and the fourth is worked out",
-            missing[0],
-        )
-    names = {"panel": "panel_cut_width", "finished_width": "wanted_width", "tucks": "tuck_count",
-             "depth": "tuck_depth"}  # fmt: skip
-    for name, amount in given.items():
-        if amount is not None:
-            sheet.note(names[name], LABELS[name], amount, "", basis=basis)
-    {"panel": _panel, "finished_width": _finished, "tucks": _count, "depth": _depth}[missing[0]](
-        sheet
-    )
-    _note_results(sheet)
+    def _given(self, name: str, given: Length | None, usual: Length) -> Length | None:
+        """One of the measures, or that of the example; None for the one to work out."""
+        self.three_are_given()
+        return usual if given is None and name not in self.missing else given
 
+    @value("flat panel, raw edge to raw edge")
+    def panel_cut_width(self) -> Length:
+        """As given, or the wanted width and what tucks and spare take besides."""
+        given = self._given("panel", self.panel, USUAL_PANEL)
+        return self.wanted_width + self.take_up + self.spare_width if given is None else given
 
-def _panel(sheet: Worksheet) -> None:
-    take_up = 2 * sheet["tuck_count"].whole * sheet["tuck_depth"].length
-    sheet.note("panel_cut_width", LABELS["panel"],
-               sheet["wanted_width"].length + take_up + sheet["spare_width"].length,
-               "{wanted_width} + 2 × {tuck_count} × {tuck_depth} + {spare_width}")  # fmt: skip
+    @value("wanted width, raw edge to raw edge")
+    def wanted_width(self) -> Length:
+        """As given, or what tucks and spare leave of the panel."""
+        given = self._given("finished_width", self.finished_width, USUAL_WIDTH)
+        return self.panel_cut_width - self.take_up - self.spare_width if given is None else given
 
+    @value("cloth to be taken up")
+    def to_take(self) -> Length:
+        """What lies between the panel and the wanted width."""
+        return self.panel_cut_width - self.wanted_width - self.spare_width
 
-def _finished(sheet: Worksheet) -> None:
-    take_up = 2 * sheet["tuck_count"].whole * sheet["tuck_depth"].length
-    panel = sheet["panel_cut_width"].length - sheet["spare_width"].length
-    if take_up >= panel:
-        most = ceil(panel / (2 * sheet["tuck_depth"].length)) - 1
-        fewer = at_most(sheet.technique, "tucks", most, "at most {} tucks")
-        raise RefusalError(
-            f"the tucks take {TAPE.both(take_up)}, all of the panel of "
-            f"{TAPE.say(sheet['panel_cut_width'].length)}{_and_spare(sheet)}; use "
-            f"{ways(fewer, 'shallower ones')}",
-            "tucks",
-        )
-    sheet.note("wanted_width", LABELS["finished_width"], panel - take_up,
-               "{panel_cut_width} - 2 × {tuck_count} × {tuck_depth} - {spare_width}")  # fmt: skip
+    @value("tucks")
+    def tuck_count(self) -> Count:
+        """As given, or as many as go into the cloth to be taken up: a count is whole."""
+        self.three_are_given()
+        if self.tucks is not None:
+            return self.tucks
+        return (self.to_take / (2 * self.tuck_depth)).rounded_down()
 
+    @value("depth of a tuck")
+    def tuck_depth(self) -> Length:
+        """As given, or half of each tuck's share of the cloth to be taken up."""
+        given = self._given("depth", self.depth, USUAL_DEPTH)
+        return self.to_take / (2 * self.tuck_count) if given is None else given
 
-def _to_take(sheet: Worksheet) -> Length:
-    """What the tucks have to take up; refuses a panel that is no wider than it shall become."""
-    panel = sheet["panel_cut_width"].length
-    wanted = sheet["wanted_width"].length + sheet["spare_width"].length
-    if panel <= wanted:
-        wider = more_than(sheet.technique, "panel", wanted, "a panel wider than {}")
-        raise RefusalError(
-            f"panel {TAPE.say(panel)} is no wider than finished_width "
-            f"{TAPE.say(sheet['wanted_width'].length)}{_and_spare(sheet)}, so no tuck can be taken "
-            f"from it; use {ways(wider, 'a smaller finished_width')}",
-            "panel",
-        )
-    return panel - wanted
+    @property
+    def _and_spare(self) -> str:
+        return " with its spare" if self.spare_width else ""
 
+    @check
+    def the_tucks_leave_some_panel(self) -> None:
+        """Refuse tucks that take the whole panel."""
+        panel = self.panel_cut_width - self.spare_width
+        if self.missing == ["finished_width"] and self.take_up >= panel:
+            most = ceil(panel / (2 * self.tuck_depth)) - 1
+            fewer = at_most(self, "tucks", most, "at most {} tucks")
+            raise RefusalError(
+                f"the tucks take {TAPE.both(self.take_up)}, all of the panel of "
+                f"{TAPE.say(self.panel_cut_width)}{self._and_spare}; use "
+                f"{ways(fewer, 'shallower ones')}",
+                "tucks",
+            )
 
-def _and_spare(sheet: Worksheet) -> str:
-    return " with its spare" if sheet["spare_width"].length else ""
+    @check
+    def there_is_cloth_to_take_up(self) -> None:
+        """Refuse a panel that is no wider than it shall become."""
+        panel, wanted = self.panel_cut_width, self.wanted_width
+        if panel <= wanted + self.spare_width:
+            wider = more_than(self, "panel", wanted + self.spare_width, "a panel wider than {}")
+            raise RefusalError(
+                f"panel {TAPE.say(panel)} is no wider than finished_width {TAPE.say(wanted)}"
+                f"{self._and_spare}, so no tuck can be taken from it; use "
+                f"{ways(wider, 'a smaller finished_width')}",
+                "panel",
+            )
 
+    @check
+    def the_count_can_be_sewn(self) -> None:
+        """Refuse a depth of which not one tuck, or too many, would be taken."""
+        depth, to_take = self.tuck_depth, self.to_take
+        if self.tuck_count < 1:
+            shallower = at_most(self, "depth", to_take / 2, "a depth of at most {}")
+            raise RefusalError(
+                f"one tuck {TAPE.say(depth)} deep takes {TAPE.both(2 * depth)}, and only "
+                f"{TAPE.both(to_take)} is to be taken up; use {ways(shallower, 'a wider panel')}",
+                "depth",
+            )
+        if self.tuck_count > MOST_TUCKS:
+            least = to_take / (2 * MOST_TUCKS)
+            deeper = at_least(self, "depth", least, "a depth of at least {}")
+            raise RefusalError(
+                f"{self.tuck_count} tucks would be needed, more than {MOST_TUCKS}; use "
+                f"{ways(deeper, 'a narrower panel')}",
+                "depth",
+            )
 
-def _count(sheet: Worksheet) -> None:
-    """Note the count, which is whole and rounded down."""
-    to_take, depth = _to_take(sheet), sheet["tuck_depth"].length
-    tucks = floor(to_take / (2 * depth))
-    if tucks < 1:
-        shallower = at_most(sheet.technique, "depth", to_take / 2, "a depth of at most {}")
-        raise RefusalError(
-            f"one tuck {TAPE.say(depth)} deep takes {TAPE.both(2 * depth)}, and only "
-            f"{TAPE.both(to_take)} is to be taken up; use {ways(shallower, 'a wider panel')}",
-            "depth",
-        )
-    if tucks > MOST_TUCKS:
-        deeper = at_least(sheet.technique, "depth", to_take / (2 * MOST_TUCKS),
-                          "a depth of at least {}")  # fmt: skip
-        raise RefusalError(
-            f"{tucks} tucks would be needed, more than {MOST_TUCKS}; use "
-            f"{ways(deeper, 'a narrower panel')}",
-            "depth",
-        )
-    sheet.note("tuck_count", LABELS["tucks"], tucks,
-               "({panel_cut_width} - {wanted_width} - {spare_width}) / (2 × {tuck_depth}), "
-               "rounded down")  # fmt: skip
+    @value("tucked panel, raw edge to raw edge")
+    def tucked_width(self) -> Length:
+        """The width that comes of whole tucks."""
+        return self.panel_cut_width - self.take_up - self.spare_width
 
+    @value("left over for the margins, since a count is whole")
+    def left_over(self) -> Length:
+        """Half of it goes to each margin."""
+        return self.tucked_width - self.wanted_width
 
-def _depth(sheet: Worksheet) -> None:
-    sheet.note(
-        "tuck_depth",
-        LABELS["depth"],
-        _to_take(sheet) / (2 * sheet["tuck_count"].whole),
-        "({panel_cut_width} - {wanted_width} - {spare_width}) / (2 × {tuck_count})",
-    )
+    @check
+    def the_width_is_more_than_its_seams(self) -> None:
+        """Refuse a width that its side seams take whole."""
+        seams = 2 * self.side_allowance
+        if self.wanted_width <= seams:
+            wider = more_than(self, "finished_width", seams, "a finished_width of more than {}")
+            raise RefusalError(
+                f"finished_width {TAPE.say(self.wanted_width)} is all seam, for it runs "
+                f"from raw edge to raw edge; use {ways(wider, 'narrower side allowances')}",
+                "finished_width",
+            )
 
+    @value("wanted width, seam to seam")
+    def wanted_inside(self) -> Length:
+        """What tucks and margins share."""
+        return self.wanted_width - 2 * self.side_allowance
 
-def _note_results(sheet: Worksheet) -> None:
-    """Note what the tucks take, the width that comes of it, and what is left over."""
-    take_up = sheet.note("take_up", "cloth taken by the tucks",
-                         2 * sheet["tuck_count"].whole * sheet["tuck_depth"].length,
-                         "2 × {tuck_depth} × {tuck_count}",
-                         basis=published("baldt-1916"))  # fmt: skip
-    tucked = sheet.note("tucked_width", "tucked panel, raw edge to raw edge",
-                        sheet["panel_cut_width"].length - take_up.length
-                        - sheet["spare_width"].length,
-                        "{panel_cut_width} - {take_up} - {spare_width}")  # fmt: skip
-    note_spare(sheet)
-    sheet.note("left_over", "left over for the margins, since a count is whole",
-               tucked.length - sheet["wanted_width"].length,
-               "{tucked_width} - {wanted_width}")  # fmt: skip
+    @value("from stitching to stitching")
+    def tuck_spacing(self) -> Length:
+        """As asked for, or shared out evenly, the margins as wide."""
+        if self.spacing is not None:
+            return self.spacing
+        return self.wanted_inside / (self.tuck_count + 1)
 
+    @value("margin from each seam to the nearest stitching")
+    def margin(self) -> Length:
+        """Half of what the tucks leave between the seams."""
+        return (self.tucked_width - 2 * self.side_allowance - self.span) / 2
 
-def _note_row(sheet: Worksheet, fit: TuckFit) -> EqualRow:
-    """Note spacing and margins: both margins take half of what is left over."""
-    tucks, seams = sheet["tuck_count"], 2 * fit.side_allowance
-    if sheet["wanted_width"].length <= seams:
-        wider = more_than(fit, "finished_width", seams, "a finished_width of more than {}")
-        raise RefusalError(
-            f"finished_width {TAPE.say(sheet['wanted_width'].length)} is all seam, for it runs "
-            f"from raw edge to raw edge; use {ways(wider, 'narrower side allowances')}",
-            "finished_width",
-        )
-    inside = sheet.note("wanted_inside", "wanted width, seam to seam",
-                        sheet["wanted_width"].length - seams,
-                        "{wanted_width} - 2 × {side_allowance}")  # fmt: skip
-    if fit.spacing is not None:
-        spacing = sheet.note("tuck_spacing", "from stitching to stitching", fit.spacing, "",
-                             basis=GIVEN)  # fmt: skip
-    else:
-        spacing = sheet.note("tuck_spacing", "from stitching to stitching",
-                             inside.length / (tucks.whole + 1),
-                             "{wanted_inside} / ({tuck_count} + 1)")  # fmt: skip
-    margin = sheet.note(
-        "margin", "margin from each seam to the nearest stitching",
-        (sheet["tucked_width"].length - seams - spacing.length * (tucks.whole - 1)) / 2,
-        "({tucked_width} - 2 × {side_allowance} - {tuck_spacing} × ({tuck_count} - 1)) / 2",
-    )  # fmt: skip
-    return EqualRow(tucks, sheet["tuck_depth"], spacing, margin, fit.press)
+    @property
+    def tucks_and_depth(self) -> tuple[Count, Length]:
+        """How many tucks, and how deep each."""
+        return self.tuck_count, self.tuck_depth
+
+    def sew(self, sheet: Worksheet) -> None:
+        """Tuck by tuck, then pressed and trimmed."""
+        add_preparing(sheet, self)
+        add_tuck_steps(sheet, self.press, self.tuck_count.number)
+
+    def draw(self, sheet: Worksheet) -> None:
+        """The panel, finished and flat, and one tuck."""
+        add_pictures(sheet, self, sheet["tuck_depth"])
 
 
 TECHNIQUE = TuckFit

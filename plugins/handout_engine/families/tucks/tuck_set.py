@@ -6,47 +6,37 @@ depend on how the tucks are pressed; whether the tucks have room does.
 
 from __future__ import annotations
 
-from typing import ClassVar
-
+from handout_engine.amounts.declaring import check, value
 from handout_engine.amounts.inputs import choice, count, length, optional_length
-from handout_engine.amounts.lengths import inches
+from handout_engine.amounts.lengths import Length, inches
+from handout_engine.amounts.naming import constant
+from handout_engine.amounts.numbers import Count
 from handout_engine.amounts.refusals import RefusalError
-from handout_engine.amounts.sources import GEOMETRY, GIVEN, PRACTICE, published
-from handout_engine.amounts.values import Value
-from handout_engine.cloth.cloth import note_cloth
-from handout_engine.families.tucks.tucking import (
+from handout_engine.amounts.sources import PRACTICE, published
+from handout_engine.families.tucks.tuck_rows import (
     AWAY,
     LEFT,
     RIGHT,
-    TAPE,
     TOWARDS,
-    EqualRow,
-    SpareInputs,
-    TuckInputs,
-    add_panel,
-    add_sample,
-    add_supplies,
-    add_tuck_chart,
-    note_cut,
-    note_lines,
+    EqualTucks,
+    TucksSewnThrough,
 )
-from handout_engine.families.tucks.tucking_pictures import TuckPictures, add_pictures
-from handout_engine.families.tucks.tucking_room import check_gaps, check_margins
-from handout_engine.families.tucks.tucking_steps import add_cutting_step, add_tuck_steps
-from handout_engine.shared.folds import FoldedPanel
-from handout_engine.working.technique import Technique
+from handout_engine.families.tucks.tucking import TAPE, FinishedWidth
+from handout_engine.families.tucks.tucking_pictures import add_pictures
+from handout_engine.families.tucks.tucking_steps import add_preparing, add_tuck_steps
 from handout_engine.working.worksheet import Worksheet
 
 SPACED, PIN, BLIND = "spaced", "pin", "blind"
-USUAL_DEPTHS = {SPACED: inches("1/4"), PIN: inches("1/16"), BLIND: inches("1/4")}
+USUAL_DEPTH = constant("usual depth of a tuck", inches("1/4"), PRACTICE)
+PIN_DEPTH = constant("usual depth of a pin tuck", inches("1/16"), published("home-school-sewing"))
 
 
-class TuckSet(SpareInputs, TuckInputs, Technique):
+class TuckSet(TucksSewnThrough, EqualTucks, FinishedWidth):
     """A number of equal tucks in a panel."""
 
-    title: ClassVar[str] = "Set of tucks"
-    family: ClassVar[str] = "tucks"
-    summary: ClassVar[str] = (
+    title = "Set of tucks"
+    family = "tucks"
+    summary = (
         "Equal tucks side by side: pin tucks, touching (blind) ones, or spaced, from the centre or "
         "from one edge."
     )
@@ -92,83 +82,85 @@ class TuckSet(SpareInputs, TuckInputs, Technique):
         "press", "Which way the tucks lie, seen from the right side.", RIGHT, LEFT, AWAY, TOWARDS
     )
 
-    def whole(self) -> Worksheet:
-        """Panel, lines, cloth and steps; raises RefusalError for tucks without room."""
-        sheet = Worksheet(technique=self)
-        depth = _note_depth(sheet, self)
-        spacing = _note_spacing(sheet, self, depth)
-        panel = _note_panel(sheet, self, depth)
-        add_panel(sheet, "panel for tucks")
-        add_tuck_chart(sheet, panel)
-        note_cloth(sheet, "cloth", self.cloth())
-        add_supplies(sheet)
-        add_sample(sheet, depth, spacing)
-        add_cutting_step(sheet, panel)
-        add_tuck_steps(sheet, depth, self.press, self.tucks.number)
-        add_pictures(sheet, TuckPictures(panel, depth, self.title))
-        return sheet
+    @value("depth of a tuck")
+    def tuck_depth(self) -> Length:
+        """As asked for, or as is usual for the kind."""
+        if self.depth is not None:
+            return self.depth
+        return PIN_DEPTH if self.kind == PIN else USUAL_DEPTH
 
+    @check
+    def blind_tucks_touch(self) -> None:
+        """Refuse touching tucks that are told to stand apart."""
+        if self.kind == BLIND and self.spacing not in (None, self.tuck_depth):
+            raise RefusalError(
+                f"blind tucks touch, so they stand {TAPE.both(self.tuck_depth)} apart, their own "
+                f"depth; leave spacing out, or write kind: {SPACED}",
+                "spacing",
+            )
 
-def _note_depth(sheet: Worksheet, tucks: TuckSet) -> Value:
-    depth = USUAL_DEPTHS[tucks.kind] if tucks.depth is None else tucks.depth
-    usual = published("home-school-sewing") if tucks.kind == PIN else PRACTICE
-    basis = usual if tucks.depth is None else GIVEN
-    return sheet.note("tuck_depth", "depth of a tuck", depth, "", basis=basis)
+    @value("usual distance of such tucks", basis=published("home-school-sewing"))
+    def usual_spacing(self) -> Length | None:
+        """Half a depth shows, and of pin tucks a whole; None for those that touch."""
+        if self.kind == BLIND:
+            return None
+        return 2 * self.tuck_depth if self.kind == PIN else self.tuck_depth * 3 / 2
 
+    @value("from stitching to stitching")
+    def tuck_spacing(self) -> Length:
+        """As asked for, or as is usual; blind tucks touch."""
+        if self.spacing is not None:
+            return self.spacing
+        return self.tuck_depth if self.usual_spacing is None else self.usual_spacing
 
-def _note_spacing(sheet: Worksheet, tucks: TuckSet, depth: Value) -> Value:
-    """Note the spacing; raises RefusalError for touching tucks that are told to stand apart."""
-    label = "from stitching to stitching"
-    if tucks.kind == BLIND and tucks.spacing not in (None, depth.length):
-        said = TAPE.both(depth.length)
-        raise RefusalError(
-            f"blind tucks touch, so they stand {said} apart, their own depth; leave spacing out, "
-            f"or write kind: {SPACED}",
-            "spacing",
-        )
-    if tucks.spacing is not None:
-        spacing = sheet.note("tuck_spacing", label, tucks.spacing, "", basis=GIVEN)
-    elif tucks.kind == BLIND:
-        spacing = sheet.note("tuck_spacing", label, depth.length, "{tuck_depth}", basis=GEOMETRY)
-    elif tucks.kind == PIN:
-        spacing = sheet.note("tuck_spacing", label, 2 * depth.length, "2 × {tuck_depth}",
-                             basis=published("home-school-sewing"))  # fmt: skip
-    else:
-        spacing = sheet.note("tuck_spacing", label, depth.length * 3 / 2, "{tuck_depth} × 3 / 2",
-                             basis=published("home-school-sewing"))  # fmt: skip
-    if spacing.length >= depth.length:
-        sheet.note("space", "space that shows between two tucks",
-                   spacing.length - depth.length, "{tuck_spacing} - {tuck_depth}")  # fmt: skip
-    return spacing
+    @value("flat cloth for one touching tuck", basis=published("home-school-sewing"))
+    def blind_step(self) -> Length | None:
+        """Three times its depth; None for tucks of another kind."""
+        return 3 * self.tuck_depth if self.kind == BLIND else None
 
+    @value("from each tuck's first line to the next one's, flat")
+    def flat_step(self) -> Length:
+        """What every line of a tuck is moved by for the next."""
+        if self.blind_step is not None:
+            return self.blind_step
+        return self.tuck_spacing + 2 * self.tuck_depth
 
-def _note_panel(sheet: Worksheet, tucks: TuckSet, depth: Value) -> FoldedPanel:
-    """Note what the tucks take, margins and lines; raises RefusalError for tucks without room."""
-    spacing, finished = sheet["tuck_spacing"], sheet["finished_width"]
-    take_up = sheet.note("take_up", "cloth taken by the tucks", 2 * tucks.tucks * depth.length,
-                         "2 × {tuck_depth} × {tucks}", basis=published("baldt-1916"))  # fmt: skip
-    span = sheet.note("span", "from the first stitching to the last",
-                      spacing.length * (tucks.tucks - 1),
-                      "{tuck_spacing} × ({tucks} - 1)")  # fmt: skip
-    margin = _note_margin(sheet, tucks, span)
-    sheet.note("last_margin", "margin from the last stitching to the right seam",
-               finished.length - span.length - margin.length,
-               "{finished_width} - {span} - {margin}", margin=margin)  # fmt: skip
-    note_cut(sheet, take_up, finished)
-    row = EqualRow(sheet["tucks"], depth, spacing, margin, tucks.press)
-    note_lines(sheet, row, published("home-school-sewing") if tucks.kind == BLIND else GEOMETRY)
-    panel = row.placed(sheet)
-    check_gaps(sheet, panel, "spacing")
-    check_margins(sheet, panel, tucks.first_margin is None, tucks.finished_width)
-    return panel
+    @value("space that shows between two tucks")
+    def space(self) -> Length | None:
+        """None where tucks lie over one another."""
+        space = self.tuck_spacing - self.tuck_depth
+        return space if space.mm >= 0 else None
 
+    @value("margin from the left seam to the first stitching")
+    def margin(self) -> Length:
+        """As asked for, or half of what the set leaves."""
+        if self.first_margin is not None:
+            return self.first_margin
+        return (self.finished_width - self.span) / 2
 
-def _note_margin(sheet: Worksheet, tucks: TuckSet, span: Value) -> Value:
-    label = "margin from the left seam to the first stitching"
-    if tucks.first_margin is not None:
-        return sheet.note("margin", label, tucks.first_margin, "", basis=GIVEN)
-    return sheet.note("margin", label, (tucks.finished_width - span.length) / 2,
-                      "({finished_width} - {span}) / 2")  # fmt: skip
+    @value("margin from the last stitching to the right seam")
+    def last_margin(self) -> Length:
+        """What the set and the margin at the left leave."""
+        return self.finished_width - self.span - self.margin
+
+    @property
+    def tucks_and_depth(self) -> tuple[Count, Length]:
+        """How many tucks, and how deep each."""
+        return self.tucks, self.tuck_depth
+
+    @property
+    def centred(self) -> bool:
+        """A set that starts from the left edge is not."""
+        return self.first_margin is None
+
+    def sew(self, sheet: Worksheet) -> None:
+        """Tuck by tuck, then pressed and trimmed."""
+        add_preparing(sheet, self)
+        add_tuck_steps(sheet, self.press, self.tucks.number)
+
+    def draw(self, sheet: Worksheet) -> None:
+        """The panel, finished and flat, and one tuck."""
+        add_pictures(sheet, self, sheet["tuck_depth"])
 
 
 TECHNIQUE = TuckSet

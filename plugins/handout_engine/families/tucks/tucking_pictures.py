@@ -2,64 +2,61 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass, replace
+from dataclasses import replace
 
 from handout_engine.amounts.lengths import Length
-from handout_engine.amounts.values import Value, sentence
+from handout_engine.amounts.values import Sentence, Value, sentence
 from handout_engine.drawing.scene import Line
-from handout_engine.families.tucks.tucking import edge_to_seam, worked_width
+from handout_engine.families.tucks.tuck_rows import TucksSewnThrough
 from handout_engine.families.tucks.tucking_drawing import tuck_scene
 from handout_engine.shared.folds import FoldedPanel
-from handout_engine.shared.folds_drawing import Drawn, chart_scene, finished_scene
+from handout_engine.shared.folds_drawing import Drawn, chart_picture, finished_picture
 from handout_engine.working.workings import Picture
 from handout_engine.working.worksheet import Worksheet
 
 TUCK_LINES = (Line.STITCH, Line.FOLD, Line.STITCH)
 
 
-@dataclass(frozen=True)
-class TuckPictures:
-    """What the drawings of a tucked panel are about."""
-
-    panel: FoldedPanel
-    deepest: Value
-    what: str
-
-
-def add_pictures(sheet: Worksheet, about: TuckPictures) -> None:
+def add_pictures(sheet: Worksheet, tucks: TucksSewnThrough, deepest: Value) -> None:
     """The finished panel, the marking chart, and one tuck enlarged."""
-    panel, what = about.panel, about.what
+    panel, what = tucks.folded, tucks.title
     finished, flat = sheet["tucked_width"], sheet["panel_cut_width"]
     drawn = Drawn(
-        panel, worked_width(sheet), flat, edge_to_seam(sheet),
+        panel,
+        sheet["worked_width"],
+        flat,
+        sheet["edge_to_seam"],
         kinds=(TUCK_LINES,) * len(panel.folds),
-    )  # fmt: skip
+    )
     trimmed = replace(
         drawn,
         panel=_trimmed(panel, finished.length),
         finished=finished,
         seams=sheet["side_allowance"],
     )
-    words = sentence(
-        "{flat} of flat cloth become {finished}, raw edge to raw edge.", flat=flat,
-        finished=finished,
-    )  # fmt: skip
-    turn = panel.folds[0].lies
+    words = sheet.sentence(
+        "{panel_cut_width} of flat cloth become {tucked_width}, raw edge to raw edge."
+    )
+    chart = (
+        "The flat panel turned a quarter, its left edge at the top. At the right each line's "
+        "distance from that edge, at the left its distance from the centre; the table has every "
+        "line."
+    )
+    one = sentence("Stitched {depth} from its fold, it takes twice that.", depth=deepest)
     sheet.pictures.extend(
         (
-            Picture("finished", sentence(f"{what}, and cut through below."),
-                    finished_scene(trimmed, sentence(f"{what}, finished"), words), True),
-            Picture("chart", sentence(
-                "The flat panel turned a quarter, its left edge at the top. At the right each "
-                "line's distance from that edge, at the left its distance from the centre; "
-                "the table has every line."),
-                chart_scene(drawn, sentence("Marking chart"), words)),
-            Picture("tuck", sentence("One tuck enlarged: flat, and stitched and pressed."),
-                    tuck_scene(about.deepest, turn, sentence("One tuck"),
-                               sentence("Stitched {depth} from its fold, it takes twice that.",
-                                        depth=about.deepest))),
+            finished_picture(trimmed, what, ", and cut through below.", words),
+            chart_picture(drawn, chart, words),
+            tuck_picture(panel, deepest, one),
         )
-    )  # fmt: skip
+    )
+
+
+def tuck_picture(panel: FoldedPanel, depth: Value, words: Sentence) -> Picture:
+    """One tuck of the panel enlarged."""
+    caption = sentence("One tuck enlarged: flat, and stitched and pressed.")
+    scene = tuck_scene(depth, panel.folds[0].lies, sentence("One tuck"), words)
+    return Picture("tuck", caption, scene)
 
 
 def _trimmed(panel: FoldedPanel, finished: Length) -> FoldedPanel:

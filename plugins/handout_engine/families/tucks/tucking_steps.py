@@ -1,15 +1,43 @@
-"""The steps that tucked panels share, in sewing order."""
+"""The sample and the steps that tucked panels share, in sewing order."""
 
 from __future__ import annotations
 
-from handout_engine.amounts.values import Value
-from handout_engine.families.tucks.tucking import AWAY, LEFT, RIGHT
-from handout_engine.shared.folds import FoldedPanel
+from handout_engine.amounts.lengths import Length
+from handout_engine.families.tucks.tuck_rows import AWAY, LEFT, RIGHT, TuckInputs
+from handout_engine.families.tucks.tucking import add_supplies
 from handout_engine.shared.gathering_steps import add_washing_step, counted
+from handout_engine.working.workings import Step
 from handout_engine.working.worksheet import Worksheet
 
 
-def add_cutting_step(sheet: Worksheet, panel: FoldedPanel) -> None:
+def add_preparing(sheet: Worksheet, tucks: TuckInputs) -> None:
+    """What to have ready, three trial tucks, and the panel cut and marked."""
+    add_supplies(sheet)
+    _add_sample(sheet, *tucks.trial)
+    _add_cutting_steps(sheet)
+
+
+def _add_sample(sheet: Worksheet, depth: Length, spacing: Length) -> None:
+    """Three trial tucks, and what the scrap must measure before and after them."""
+    sheet.sample.append(
+        Step(
+            sheet.sentence(
+                "Cut a scrap of the same cloth {sample_before} wide and a hand long. Mark, stitch "
+                "and press three tucks {deep} deep, {apart} from stitching to stitching.",
+                deep=depth,
+                apart=spacing,
+            ),
+            sheet.sentence(
+                "the scrap is {sample_after} wide. If it is narrower, the tucks were deeper than "
+                "{deep} or the cloth was lost in their turns: stitch that much nearer to the fold. "
+                "If it is wider, stitch further from it.",
+                deep=depth,
+            ),
+        )
+    )
+
+
+def _add_cutting_steps(sheet: Worksheet) -> None:
     """Washing, cutting, and marking every line from one edge."""
     add_washing_step(sheet)
     sheet.step(
@@ -17,35 +45,29 @@ def add_cutting_step(sheet: Worksheet, panel: FoldedPanel) -> None:
         "{panel_cut_width} wide and {panel_cut_length} long, the length along the "
         "selvage; straighten both long edges by a drawn thread, since every tuck follows it."
     )
-    last = panel.lines()[-1].second
     sheet.step(
         "On the right side mark the lines of the chart at both ends of the panel, each measured "
         "from the left raw edge and never from the line before it, so that no error adds up; join "
         "the marks with a rule, or draw a thread for each fold.",
-        "the last line is {last} from the left raw edge and {rest} from the right one.",
-        last=last,
-        rest=panel.flat - last,
+        "the last line is {last_line} from the left raw edge and {after_last_line} from the right "
+        "one.",
     )
 
 
-def add_tuck_steps(sheet: Worksheet, depth: Value, press: str, tucks: int) -> None:
+def add_tuck_steps(sheet: Worksheet, press: str, tucks: int) -> None:
     """Folding, stitching and pressing equal tucks one after another."""
     sheet.step(
         "Fold wrong sides together along the first fold line, so that its two stitching lines lie "
-        "on each other; press the fold. Stitch {depth} from the fold, from end to end, on the side "
-        "that will be seen.",
-        "the tuck is {depth} deep all along, and the panel has become {less} narrower: {now} from "
-        "raw edge to raw edge.",
-        depth=depth,
-        less=2 * depth.length,
-        now=sheet["panel_cut_width"].length - 2 * depth.length,
+        "on each other; press the fold. Stitch {tuck_depth} from the fold, from end to end, on the "
+        "side that will be seen.",
+        "the tuck is {tuck_depth} deep all along, and the panel has become {first_takes} narrower: "
+        "{first_sewn} from raw edge to raw edge.",
     )
     if tucks > 1:
         sheet.step(
             "Sew the other tucks in the same way and in the same direction, one after the other. "
             "Press each flat as it was sewn before you fold the next.",
-            "from one stitching line to the next it is {spacing}.",
-            spacing=sheet["tuck_spacing"],
+            "from one stitching line to the next it is {tuck_spacing}.",
         )
     add_pressing_step(sheet, press, tucks)
 
@@ -81,10 +103,9 @@ def add_trimming_step(sheet: Worksheet) -> None:
     first = sheet.inputs.get("first_margin")
     if first is not None and first.amount is not None:
         sheet.step(
-            "Cut {half} off the left edge, and so much off the right one that the panel is as wide "
-            "as it is sewn.",
+            "Cut {spare_at_side} off the left edge, and so much off the right one that the panel "
+            "is as wide as it is sewn.",
             "it is {tucked_width} from raw edge to raw edge.",
-            half=sheet["spare_width"].length / 2,
         )
     else:
         sheet.step(
@@ -96,7 +117,7 @@ def add_trimming_step(sheet: Worksheet) -> None:
 
 def has_spare(sheet: Worksheet) -> bool:
     """Whether the panel is worked wider than it is needed."""
-    return "spare_width" in sheet.inputs and bool(sheet["spare_width"].length)
+    return bool(sheet["spare_width"].length)
 
 
 def pressed(press: str, tucks: int) -> str:

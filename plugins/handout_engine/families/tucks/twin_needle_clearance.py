@@ -6,14 +6,13 @@ measured. Where the one says yes and the other no, the smaller answer holds.
 
 from __future__ import annotations
 
-from typing import ClassVar
-
+from handout_engine.amounts.declaring import check, value
 from handout_engine.amounts.inputs import SEWING, count, fine_length, optional_fine_length
-from handout_engine.amounts.lengths import ZERO, Length, millimetres
+from handout_engine.amounts.lengths import Length, millimetres
 from handout_engine.amounts.refusals import RefusalError
-from handout_engine.amounts.saying import Rounding, Saying, Tape, nearest
+from handout_engine.amounts.saying import Saying, Tape
 from handout_engine.amounts.sources import PRACTICE
-from handout_engine.amounts.values import Value, sentence
+from handout_engine.amounts.values import sentence
 from handout_engine.amounts.ways_out import at_most
 from handout_engine.families.tucks.twin_needle_drawing import Slot, slot_scene, swing_scene
 from handout_engine.working.cautions import NEEDLE_BREAKS, PINS_AND_IRON
@@ -27,11 +26,9 @@ FINE = Saying.FINE
 class TwinNeedleClearance(Technique):
     """The greatest stitch width that a twin needle may be sewn with."""
 
-    title: ClassVar[str] = "Twin-needle clearance"
-    family: ClassVar[str] = "tucks"
-    summary: ClassVar[str] = (
-        "How wide a stitch a twin needle may make before it strikes the plate or the foot."
-    )
+    title = "Twin-needle clearance"
+    family = "tucks"
+    summary = "How wide a stitch a twin needle may make before it strikes the plate or the foot."
 
     needle_spacing = fine_length(
         "needle spacing",
@@ -82,129 +79,147 @@ class TwinNeedleClearance(Technique):
         basis=PRACTICE,
     )
 
-    def whole(self) -> Worksheet:
-        """The greatest stitch width; raises RefusalError for needles that do not pass at all."""
-        sheet = Worksheet(technique=self)
-        by_machine = _note_by_machine(sheet, self)
-        blade = _note_blade(sheet)
-        by_slot = _note_by_slot(sheet, self, blade)
-        answer = _note_answer(sheet, by_machine, by_slot)
+    @value("by the machine's greatest stitch width", saying=FINE)
+    def by_machine(self) -> Length:
+        """The opening is made for one needle that swings so far."""
+        return self.greatest_stitch - self.needle_spacing - self.margin
+
+    @check
+    def the_needles_pass_the_opening(self) -> None:
+        """Refuse needles that stand further apart than one of them may swing."""
+        if self.by_machine.mm < 0:
+            raise RefusalError(
+                f"needles {_mm(self.needle_spacing)} apart do not pass an opening made for a "
+                f"stitch of {_mm(self.greatest_stitch)} with {_mm(self.margin)} to spare; use "
+                + self._needles_within(self.greatest_stitch - self.margin),
+                "needle_spacing",
+            )
+
+    @value("one step of needle numbers", basis=PRACTICE, saying=FINE)
+    def needle_unit(self) -> Length:
+        """The metric number counts hundredths of a millimetre."""
+        return millimetres("1/100")
+
+    @value("diameter of one blade", saying=FINE)
+    def blade(self) -> Length:
+        """Half of each blade lies beyond the middle of its needle."""
+        return self.needle_number * self.needle_unit
+
+    @value("the narrower measured slot", saying=FINE)
+    def slot(self) -> Length | None:
+        """None where neither is measured."""
+        if self.plate_slot is None or self.foot_slot is None:
+            return self.foot_slot if self.plate_slot is None else self.plate_slot
+        return self.plate_slot if self.plate_slot <= self.foot_slot else self.foot_slot
+
+    @value("by the measured slot", saying=FINE)
+    def by_slot(self) -> Length | None:
+        """What needles, blades and clearance leave of it."""
+        if self.slot is None:
+            return None
+        return self.slot - self.needle_spacing - self.blade - self.clearance
+
+    @check
+    def the_blades_pass_the_slot(self) -> None:
+        """Refuse blades that strike the narrower slot in the middle of the swing."""
+        if self.slot is not None and self.by_slot is not None and self.by_slot.mm < 0:
+            plate = self.slot == self.plate_slot
+            which, name = ("plate", "plate_slot") if plate else ("foot", "foot_slot")
+            room = self.slot - self.blade - self.clearance
+            taken = self.needle_spacing + self.blade + self.clearance
+            raise RefusalError(
+                f"slot of the {which} {_mm(self.slot)} is too narrow: needles "
+                f"{_mm(self.needle_spacing)} apart with blades of {_mm(self.blade)} need "
+                f"{_mm(taken)}; use a wider slot, or " + self._needles_within(room),
+                name,
+            )
+
+    def _needles_within(self, room: Length) -> str:
+        narrower = at_most(self, "needle_spacing", room, "a needle_spacing of at most {}")
+        return narrower or "one needle"
+
+    @value("widest stitch with this twin needle", saying=FINE)
+    def greatest_width(self) -> Length:
+        """The smaller of both answers."""
+        if self.by_slot is not None and self.by_slot < self.by_machine:
+            return self.by_slot
+        return self.by_machine
+
+    @value("what it may sew", basis=PRACTICE)
+    def verdict(self) -> str:
+        """The answer in words."""
+        return "straight and narrow zigzag stitches" if self.swings else "straight stitch only"
+
+    @property
+    def swings(self) -> bool:
+        """Whether it sews more than a straight stitch."""
+        return bool(self.greatest_width)
+
+    @value("what stays free of the opening", saying=FINE)
+    def kept_free(self) -> Length:
+        """Needles and stitch take the rest."""
+        opening = self.greatest_stitch if self.slot is None else self.slot
+        return opening - self.needle_spacing - self.greatest_width
+
+    def sew(self, sheet: Worksheet) -> None:
+        """The width set, tried by hand, and a slow row on a scrap."""
         sheet.supplies.append(Supply("the twin needle", size=sheet["needle_spacing"]))
-        sheet.supplies.append(Supply("a plate and a foot with a wide slot, not a straight-stitch "
-                                     "plate with one round hole"))  # fmt: skip
+        sheet.have(
+            "a plate and a foot with a wide slot, not a straight-stitch plate with one round hole"
+        )
         sheet.cautions.extend((NEEDLE_BREAKS, PINS_AND_IRON))
-        _add_steps(sheet, answer)
-        _draw(sheet, blade, answer)
-        return sheet
-
-
-def _note_by_machine(sheet: Worksheet, needle: TwinNeedleClearance) -> Value:
-    """Note the stitch width that the machine's own greatest one leaves; raises RefusalError."""
-    left = needle.greatest_stitch - needle.needle_spacing - needle.margin
-    if left < ZERO:
-        room = needle.greatest_stitch - needle.margin
-        raise RefusalError(
-            f"needles {_mm(needle.needle_spacing)} apart do not pass an opening made for a stitch "
-            f"of {_mm(needle.greatest_stitch)} with {_mm(needle.margin)} to spare; use "
-            + _needles_within(needle, room),
-            "needle_spacing",
+        sheet.step(
+            "Set the stitch width to at most {greatest_width}, and lock it there if the machine "
+            "can be told that a twin needle is in."
+            if self.swings
+            else "Set a straight stitch, width {greatest_width}, needle in its middle position: "
+            "this twin needle sews nothing wider."
         )
-    return sheet.note("by_machine", "by the machine's greatest stitch width", left,
-                      "{greatest_stitch} - {needle_spacing} - {margin}", saying=FINE)  # fmt: skip
-
-
-def _note_blade(sheet: Worksheet) -> Value:
-    hundredth = sheet.note("needle_unit", "one step of needle numbers", millimetres("1/100"), "",
-                           basis=PRACTICE, saying=FINE)  # fmt: skip
-    return sheet.note("blade", "diameter of one blade",
-                      hundredth.length * sheet["needle_number"].whole,
-                      "{needle_number} × {needle_unit}", saying=FINE)  # fmt: skip
-
-
-def _note_by_slot(
-    sheet: Worksheet, needle: TwinNeedleClearance, blade: Value
-) -> Value | None:  # fmt: skip
-    """Note the stitch width by the narrower measured slot, where any is; raises RefusalError."""
-    measured = [sheet[name] for name in ("plate_slot", "foot_slot") if sheet[name].amount]
-    if not measured:
-        return None
-    slot = min(measured, key=lambda each: each.length)
-    sheet.note("slot", "the narrower measured slot", slot.length, "{slot}", saying=FINE,
-               slot=slot)  # fmt: skip
-    taken = needle.needle_spacing + blade.length + needle.clearance
-    left = slot.length - taken
-    if left < ZERO:
-        room = slot.length - blade.length - needle.clearance
-        raise RefusalError(
-            f"{slot.label} {_mm(slot.length)} is too narrow: needles {_mm(needle.needle_spacing)} "
-            f"apart with blades of {_mm(blade.length)} need {_mm(taken)}; use a wider slot, or "
-            + _needles_within(needle, room),
-            slot.name,
+        sheet.step(
+            "Put in plate and foot with the wide slot. Turn the hand wheel towards you through one "
+            "whole stitch of the pattern, to its left and to its right.",
+            "neither needle touches plate or foot; you can see a gap at both sides.",
         )
-    return sheet.note("by_slot", "by the measured slot", left,
-                      "{slot} - {needle_spacing} - {blade} - {clearance}", saying=FINE)  # fmt: skip
-
-
-def _note_answer(sheet: Worksheet, by_machine: Value, by_slot: Value | None) -> Value:
-    """Note the smaller of both answers, and in words what it means."""
-    smaller = by_machine
-    if by_slot is not None and by_slot.length < by_machine.length:
-        smaller = by_slot
-    answer = sheet.note("greatest_width", "widest stitch with this twin needle", smaller.length,
-                        "{smaller}", saying=FINE, smaller=smaller)  # fmt: skip
-    words = "straight stitch only" if not answer.length else "straight and narrow zigzag stitches"
-    sheet.note("verdict", "what it may sew", words, "", basis=PRACTICE)
-    return answer
-
-
-def _add_steps(sheet: Worksheet, answer: Value) -> None:
-    if answer.length:
-        sheet.step("Set the stitch width to at most {answer}, and lock it there if the machine "
-                   "can be told that a twin needle is in.", answer=answer)  # fmt: skip
-    else:
-        sheet.step("Set a straight stitch, width {answer}, needle in its middle position: this "
-                   "twin needle sews nothing wider.", answer=answer)  # fmt: skip
-    sheet.step(
-        "Put in plate and foot with the wide slot. Turn the hand wheel towards you through one "
-        "whole stitch of the pattern, to its left and to its right.",
-        "neither needle touches plate or foot; you can see a gap at both sides.",
-    )
-    sheet.sample.append(
-        Step(
-            sentence("Sew a hand's length on a scrap, slowly, with the width set to {answer}.",
-                     answer=answer),
-            sentence("there is no click and no scratch on the blades; if there is, set the stitch "
-                     "narrower at once."),
+        sheet.sample.append(
+            Step(
+                sheet.sentence(
+                    "Sew a hand's length on a scrap, slowly, with the width set to "
+                    "{greatest_width}."
+                ),
+                sentence(
+                    "there is no click and no scratch on the blades; if there is, set the stitch "
+                    "narrower at once."
+                ),
+            )
         )
-    )  # fmt: skip
 
-
-def _draw(sheet: Worksheet, blade: Value, answer: Value) -> None:
-    words = sentence(
-        "Needles {spacing} apart may swing {answer} to make their widest stitch.",
-        spacing=sheet["needle_spacing"], answer=answer,
-    )  # fmt: skip
-    measured = "slot" in sheet.values
-    opening = sheet["slot"] if measured else sheet["greatest_stitch"]
-    slot = Slot(opening, sheet["needle_spacing"], blade, answer, measured)
-    sheet.pictures.extend(
-        (
-            Picture("finished", sentence(
-                "The opening from above, much enlarged: both needles at the left end of their "
-                "swing, and dotted at its right end."),
-                slot_scene(slot, sentence("Twin needle in its slot"), words), True),
-            Picture("sum", sentence("How the width of the opening is used up."),
-                    swing_scene(slot, sentence("Width of the opening"), words)),
+    def draw(self, sheet: Worksheet) -> None:
+        """The opening from above, and how its width is used up."""
+        words = sheet.sentence(
+            "Needles {needle_spacing} apart may swing {greatest_width} to make their widest stitch."
         )
-    )  # fmt: skip
+        measured = self.slot is not None
+        slot = Slot(
+            sheet["slot" if measured else "greatest_stitch"],
+            sheet["needle_spacing"],
+            sheet["blade"],
+            sheet["greatest_width"],
+            sheet["kept_free"],
+            measured,
+        )
+        above = sentence(
+            "The opening from above, much enlarged: both needles at the left end of their swing, "
+            "and dotted at its right end."
+        )
+        scene = slot_scene(slot, sentence("Twin needle in its slot"), words)
+        sheet.pictures.append(Picture("finished", above, scene, True))
+        used = sentence("How the width of the opening is used up.")
+        scene = swing_scene(slot, sentence("Width of the opening"), words)
+        sheet.pictures.append(Picture("sum", used, scene))
 
 
-def _needles_within(needle: TwinNeedleClearance, room: Length) -> str:
-    return at_most(needle, "needle_spacing", room, "a needle_spacing of at most {}") or "one needle"
-
-
-def _mm(amount: Length, rounding: Rounding = nearest) -> str:
-    return Tape().say(amount, FINE, rounding)
+def _mm(amount: Length) -> str:
+    return Tape().say(amount, FINE)
 
 
 TECHNIQUE = TwinNeedleClearance

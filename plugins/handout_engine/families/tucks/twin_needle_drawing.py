@@ -114,6 +114,7 @@ class Slot:
     needles: Value
     blade: Value
     swing: Value
+    kept: Value
     measured: bool
 
 
@@ -164,12 +165,10 @@ def _bar(slot: Slot) -> Iterable[Shape]:
     if slot.swing.length:
         yield Area(rectangle(slot.needles.mm, 0, slot.swing.mm, tall), Tone.RIGHT)
     yield Area(rectangle(swing_end, 0, wide - swing_end, tall), Tone.WRONG)
-    free = slot.opening.length - slot.needles.length - slot.swing.length
-    kept = Value("free", "kept free", free, slot.opening.basis, saying=slot.opening.saying)
     yield Dimension((0, 0), (slot.needles.mm, 0), slot.needles, Side.ABOVE)
     if slot.swing.length:
         yield Dimension((slot.needles.mm, 0), (swing_end, 0), slot.swing, Side.ABOVE)
-    yield Dimension((swing_end, 0), (wide, 0), kept, Side.ABOVE)
+    yield Dimension((swing_end, 0), (wide, 0), slot.kept, Side.ABOVE)
     yield Dimension((0, tall), (wide, tall), slot.opening, Side.BELOW)
     yield Note((slot.needles.mm / 2, tall / 2), sentence("needles"))
     if slot.swing.length:
