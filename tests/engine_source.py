@@ -9,7 +9,7 @@ from __future__ import annotations
 
 import ast
 from collections import deque
-from collections.abc import Iterator, Mapping
+from collections.abc import Iterable, Iterator, Mapping
 from dataclasses import dataclass
 from functools import cached_property
 from pathlib import Path
@@ -19,6 +19,8 @@ from handout_engine import register
 ROOT = Path(__file__).parents[1]
 PACKAGE = "handout_engine"
 ENGINE = ROOT / "plugins" / PACKAGE
+
+KEYS = register.keys()
 
 Named = tuple[str, str]
 """A module's full name, and a name at its top."""
@@ -115,7 +117,7 @@ class Reach:
             for source in sources.values()
             for name, node in source.tops.items()
         }
-        self.far = {key: self._from(key) for key in register.keys()}
+        self.far = {key: self._from(key) for key in KEYS}
 
     def resolved(self, named: Named) -> Named | None:
         """Where a name is declared that may be handed on by the module it is imported from."""
@@ -152,7 +154,11 @@ class Reach:
     def _from(self, key: str) -> dict[Named, int]:
         """How far each name lies from a technique; 0 for its own module."""
         home = register.find(key).__module__
-        far: dict[Named, int] = {(home, name): 0 for name in self.sources[home].tops}
+        return self.starting((home, name) for name in self.sources[home].tops)
+
+    def starting(self, names: Iterable[Named]) -> dict[Named, int]:
+        """How far each name lies from the nearest of some others."""
+        far = dict.fromkeys(names, 0)
         queue = deque(far)
         while queue:
             near = queue.popleft()
