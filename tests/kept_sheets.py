@@ -1,0 +1,222 @@
+"""All that a sheet says and draws, as lines of text: to keep it, and to see what a change moves.
+
+Amounts are written in mm, sentences as a tape says them. Of a drawing there is a line for each kind
+of line, face and mark: how many, how long in all, and about which point they lie; of a dimension or
+a note where it stands. So a line that moves, grows or is missing shows, without its coordinates.
+"""
+
+from __future__ import annotations
+
+import json
+from collections.abc import Iterable, Iterator, Mapping
+from dataclasses import fields
+from enum import Enum
+from fractions import Fraction
+from itertools import pairwise
+from math import dist, fsum
+from typing import Any
+
+from handout_engine import register
+from handout_engine.inputs import Input, declared_inputs
+from handout_engine.lengths import MILLIMETRES_PER_INCH, Length, NamedLength, Place
+from handout_engine.refusals import RefusalError, RefusalsError
+from handout_engine.values import Sentence, Value
+from worked import INCHES, work
+
+Written = Mapping[str, str]
+OTHERWISE = "== otherwise: "
+
+
+def account(working: Any) -> list[str]:
+    """Everything in a working, a line for each thing."""
+    return [
+        *(f"value {name}: {told(each.amount)}" for name, each in working.values.items()),
+        *(line for piece in working.pieces for line in _piece(piece)),
+        *(f"seam {each.name}: {told(each.allowance)}" for each in working.seams),
+        *(line for layout in working.layouts for line in _layout(layout)),
+        *(_supply(each) for each in working.supplies),
+        *(line for chart in working.charts for line in _chart(chart)),
+        *(line for each in working.sample for line in _step("sample", each)),
+        *(line for each in working.steps for line in _step("step", each)),
+        *(line for picture in working.pictures for line in _picture(picture)),
+    ]
+
+
+def told(part: Any) -> str:
+    """An amount in mm, a sentence as a tape says it, anything else as it is."""
+    match part:
+        case Sentence():
+            text = part.first(INCHES)
+        case Value(amount=amount):
+            text = told(amount)
+        case Length():
+            text = f"{shown(float(part), 3)} mm"
+        case Fraction():
+            text = f"{shown(float(part), 6)}"
+        case Enum():
+            text = part.name.lower()
+        case tuple():
+            text = ", ".join(map(told, part))
+        case Place() | NamedLength():
+            text = " ".join(told(getattr(part, each.name)) for each in fields(part))
+        case _:
+            text = str(part)
+    return text
+
+
+def shown(number: float, places: int = 1) -> float:
+    """A figure rounded twice, so that the last digit of a sum decides nothing."""
+    return round(round(number, places + 5), places) + 0.0
+
+
+def _piece(piece: Any) -> Iterator[str]:
+    folded = " on the fold" if piece.on_fold else ""
+    yield (
+        f"piece {piece.name}: {piece.count} of {piece.cloth}, {told(piece.width)} x "
+        f"{told(piece.length)}, {told(piece.grain)}{folded}"
+    )
+    yield from (f"  mark {each.label}: {told(each.distance)}" for each in piece.marks)
+    for name in ("outline", "seam_outline", "notches", "slit"):
+        points = getattr(piece, name)
+        if points:
+            yield f"  {name}: {_line([points])}"
+
+
+def _layout(layout: Any) -> Iterator[str]:
+    yield f"cloth {layout.cloth}: {told(layout.width)} wide, {told(layout.used)} used"
+    yield from (
+        f"  {each.item.name} at {told(each.left)}, {told(each.top)}" for each in layout.laid
+    )
+
+
+def _supply(supply: Any) -> str:
+    parts = (supply.amount, supply.size, supply.note)
+    return f"supply {supply.name}: {'; '.join(told(each) for each in parts if each is not None)}"
+
+
+def _chart(chart: Any) -> Iterator[str]:
+    yield f"chart {chart.caption}: {' | '.join(chart.headings)}"
+    yield from (f"  {' | '.join(map(told, row))}" for row in chart.rows)
+
+
+def _step(name: str, step: Any) -> Iterator[str]:
+    yield f"{name}: {told(step.text)}"
+    if step.checkpoint is not None:
+        yield f"  check: {told(step.checkpoint)}"
+
+
+def _picture(picture: Any) -> Iterator[str]:
+    yield f"picture {picture.name}: {told(picture.caption)}"
+    yield from _scene(picture.scene)
+    if picture.sheet is not None and picture.sheet is not picture.scene:
+        yield f"  sheet of {picture.name}"
+        yield from _scene(picture.sheet)
+
+
+def _scene(scene: Any) -> Iterator[str]:
+    yield f"  {told(scene.title)}: {told(scene.description)}"
+    drawn: dict[str, list[tuple[tuple[float, float], ...]]] = {}
+    for shape in scene.shapes:
+        kind, points = _shape(shape)
+        drawn.setdefault(kind, []).append(points)
+    yield from (f"    {kind}: {_line(lines)}" for kind, lines in drawn.items())
+
+
+def _shape(shape: Any) -> tuple[str, tuple[tuple[float, float], ...]]:
+    """What a shape is, in words, and its points."""
+    words, points = [type(shape).__name__.lower()], list[tuple[float, float]]()
+    for each in fields(shape):
+        part = getattr(shape, each.name)
+        if _is_point(part):
+            points.append(part)
+        elif isinstance(part, tuple) and part and all(map(_is_point, part)):
+            points.extend(part)
+        else:
+            words.append(told(part))
+    return " ".join(filter(None, words)), tuple(points)
+
+
+def _is_point(part: object) -> bool:
+    return (
+        isinstance(part, tuple)
+        and len(part) == 2
+        and all(isinstance(each, int | float) for each in part)
+    )
+
+
+def _line(lines: Iterable[Iterable[tuple[float, float]]]) -> str:
+    """How many lines there are, how long they are in all, and about which point."""
+    each = [list(line) for line in lines]
+    every = [point for line in each for point in line]
+    if len(every) <= 2 and len(each) == 1:
+        return " to ".join(f"{shown(x)},{shown(y)}" for x, y in every)
+    long = fsum(dist(start, end) for line in each for start, end in pairwise(line))
+    x, y = (fsum(point[way] for point in every) / len(every) for way in (0, 1))
+    return f"{len(each)} of {len(every)} points, {shown(long)} long, about {shown(x)},{shown(y)}"
+
+
+def sheet(key: str) -> Iterator[str]:
+    """All that is kept of a technique: as it comes, then what differs when it is made otherwise."""
+    whole = account(work(key))
+    yield from whole
+    for written in variations(key):
+        yield from otherwise(key, written, whole)
+
+
+def otherwise(key: str, written: Written, whole: Iterable[str]) -> Iterator[str]:
+    """What differs of a technique with other inputs, which the first line names."""
+    yield f"{OTHERWISE}{json.dumps(written, ensure_ascii=False)}"
+    known = set(whole)
+    yield from (line for line in account(work(key, **written)) if line not in known)
+
+
+def variations(key: str) -> Iterator[Written]:
+    """Other inputs that can be sewn: every one that can be, changed at once, in two ways.
+
+    First every choice is the last one, lengths and shares are larger and counts one more; then
+    every choice is the first that is not usual, lengths are smaller, and what may be left out is
+    given, nearly as it was worked out.
+    """
+    technique = register.find(key)
+    usual = work(key).values
+    for larger in (True, False):
+        written: dict[str, str] = {}
+        for each in declared_inputs(technique):
+            in_use = usual.get(each.in_use)
+            for text in _changed(each, larger, in_use.amount if in_use else None):
+                if can_be_sewn(key, {**written, each.name: text}):
+                    written[each.name] = text
+                    break
+        yield written
+
+
+def _changed(asked: Input, larger: bool, in_use: object) -> Iterator[str]:
+    """An input changed, in the words in which it may be written; the first that is read is used."""
+    others = [each for each in getattr(asked.kind, "choices", ()) if each != asked.default]
+    if others:
+        yield others[-1 if larger else 0]
+        return
+    if asked.default is not None:
+        amount: Any = asked.kind.read(asked.default)
+    elif larger or in_use is None:
+        return
+    else:
+        amount = in_use
+    factor = Fraction(5, 4) if larger else Fraction(4, 5) if asked.default else Fraction(9, 10)
+    if isinstance(amount, int):
+        yield str(amount + (1 if larger else 2))
+    elif isinstance(amount, Fraction):
+        yield f"{float(amount * factor):.4g}"
+        yield f"{float(100 * amount * factor):.4g}%"
+    elif hasattr(amount, "mm"):
+        sixteenths = round(amount.mm * factor / MILLIMETRES_PER_INCH * 16)
+        yield f"{sixteenths}/16 in"
+
+
+def can_be_sewn(key: str, written: Written) -> bool:
+    """Whether a technique makes a sheet of these inputs."""
+    try:
+        account(work(key, **written))
+    except (RefusalError, RefusalsError):
+        return False
+    return True
