@@ -21,7 +21,7 @@ SHOWN = (STEPS, CHARTS, DRAWINGS)
 
 NOTES = {"note", "note_difference"}
 """The methods of a worksheet that note an amount."""
-SAYS = {"step", "sentence", "Step", "Sentence", "say", "checkpoint", "caption"}
+SAYS = {"step", "sentence", "Step", "Sentence", "checkpoint", "caption"}
 """What makes a sentence of amounts."""
 TABLES = {"Chart", "chart"}
 DRAWN_IN = re.compile(r"(?:^|[._])(?:drawings?|drawn|pictures?|scenes?|views?)(?=$|[._])")
@@ -32,7 +32,7 @@ NO_SHAPES = {"Point"}
 NO_AMOUNTS = {
     "fragments", "markup", "authored", "questions", "browser", "kept", "problems", "register",
     "refusals", "ways_out", "reading", "units", "inputs", "kinds", "list_kinds", "sources",
-    "cautions", "blocks",
+    "cautions", "blocks", "shortfalls", "sized", "ordering", "made_to",
 }  # fmt: skip
 """Folders and files that read, refuse or write words, and work no amount of a sheet out."""
 
@@ -150,22 +150,16 @@ class Rooms:
 
     def _whole(self, function: Function) -> str:
         decorated = {_called(each) or _name(each) for each in function.decorator_list}
-        if "value" in decorated:
-            return VALUES
-        if self.draws:
-            return DRAWINGS
         inside = list(ast.walk(function))
         called = {_called(each) for each in inside}
         names = {each.id for each in inside if isinstance(each, ast.Name)}
-        if called & NOTES:
-            return VALUES
-        if names & self.shapes:
-            return DRAWINGS
-        if called & TABLES or "chart" in function.name:
-            return CHARTS
-        if called & SAYS or self.writes or "step" in function.name:
-            return STEPS
-        return VALUES
+        rooms = {
+            VALUES: "value" in decorated or (called & NOTES and not self.draws),
+            DRAWINGS: self.draws or names & self.shapes,
+            CHARTS: called & TABLES or "chart" in function.name,
+            STEPS: called & SAYS or self.writes or "step" in function.name,
+        }
+        return next((room for room, is_so in rooms.items() if is_so), VALUES)
 
 
 def _methods(tree: ast.Module) -> set[str]:
@@ -209,7 +203,8 @@ def _in(
 
 
 def _walk(node: ast.AST, around: list[ast.AST]) -> Iterator[tuple[ast.AST, list[ast.AST]]]:
-    """Every node that may be changed, with those around it; refusals and labels are left out."""
+    """Every node that may be changed, with those around it; labels are left out, and refusals with
+    what is worked out for their words."""
     if isinstance(node, ast.JoinedStr | ast.Raise | ast.Assert):
         return
     if _called(node) in UNTOUCHED_CALLS:
@@ -221,7 +216,10 @@ def _walk(node: ast.AST, around: list[ast.AST]) -> Iterator[tuple[ast.AST, list[
             node, ast.Call
         ):
             continue
-        for each in value if isinstance(value, list) else [value]:
+        several = value if isinstance(value, list) else [value]
+        if several and isinstance(several[-1], ast.Raise):
+            continue
+        for each in several:
             if isinstance(each, ast.AST):
                 yield from _walk(each, inside)
 
@@ -331,9 +329,7 @@ def _alike(left: ast.expr, right: ast.expr) -> bool:
             return False
         if isinstance(each, ast.Name) and (each.id in HOLDERS or each.id[0].isupper()):
             return False
-        if not isinstance(
-            each, ast.Name | ast.Attribute | ast.BinOp | ast.UnaryOp | ast.Constant
-        ):
+        if not isinstance(each, ast.Name | ast.Attribute | ast.BinOp | ast.UnaryOp | ast.Constant):
             return False
     if isinstance(left, ast.Attribute) and isinstance(right, ast.Attribute):
         return (left.attr == right.attr) or any({left.attr, right.attr} == set(p) for p in PAIRS)

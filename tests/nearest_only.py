@@ -1,14 +1,17 @@
 """A pytest plugin for `mutations.py`: only the tests of some techniques, and an account of them.
 
 Loaded with `-p nearest_only`, in the order in which they are asked for. `NEAREST` is a JSON object:
-`keys`, the techniques that a test which walks the register is kept for; `walkers`, the files of
-such tests; `seconds`, after which no further test is begun; `account`, the file to write.
+`walkers`, the files of tests that walk the register, and for each the techniques that it is kept
+for; `seconds`, after which no further test is begun, and `limit`, after which the system
+ends the process; `account`, the file to write. Time is that of the processor, so that other work on
+the machine changes nothing.
 """
 
 from __future__ import annotations
 
 import json
 import os
+import resource
 import time
 from pathlib import Path
 from typing import Any
@@ -16,8 +19,8 @@ from typing import Any
 import pytest
 
 ASKED = json.loads(os.environ["NEAREST"])
-STARTED = time.monotonic()
 LONGEST_MESSAGE = 300
+resource.setrlimit(resource.RLIMIT_CPU, (ASKED["limit"], ASKED["limit"] + 5))
 
 account: dict[str, Any] = {"failed": [], "ran": 0, "left": 0, "message": ""}
 
@@ -27,9 +30,9 @@ def pytest_collection_modifyitems(config: pytest.Config, items: list[pytest.Item
     """Keep of the tests that walk the register those of the techniques asked for."""
     kept, left = [], []
     for item in items:
-        walks = any(Path(name).name == item.path.name for name in ASKED["walkers"])
+        keys = ASKED["walkers"].get(item.path.name)
         params = getattr(getattr(item, "callspec", None), "params", {})
-        wanted = not walks or params.get("key") in ASKED["keys"]
+        wanted = keys is None or params.get("key") in keys
         (kept if wanted else left).append(item)
     items[:] = kept
     account["left"] = len(kept)
@@ -64,11 +67,11 @@ def pytest_runtest_logfinish() -> None:
 @pytest.hookimpl(tryfirst=True)
 def pytest_runtest_protocol(item: pytest.Item) -> None:
     """Begin no further test when the time is used up."""
-    if time.monotonic() - STARTED > ASKED["seconds"]:
+    if time.process_time() > ASKED["seconds"]:
         item.session.shouldstop = "the time is used up"
 
 
 def pytest_sessionfinish() -> None:
     """Write the account."""
-    account["seconds"] = round(time.monotonic() - STARTED, 1)
+    account["seconds"] = round(time.process_time(), 1)
     Path(ASKED["account"]).write_text(json.dumps(account), encoding="utf-8")
