@@ -30,7 +30,7 @@ OTHERWISE = "== otherwise: "
 def account(working: Any) -> list[str]:
     """Everything in a working, a line for each thing."""
     return [
-        *(f"value {name}: {told(each.amount)}" for name, each in working.values.items()),
+        *(f"value {name}: {told(each)}" for name, each in sorted(working.values.items())),
         *(line for piece in working.pieces for line in _piece(piece)),
         *(f"seam {each.name}: {told(each.allowance)}" for each in working.seams),
         *(line for layout in working.layouts for line in _layout(layout)),
@@ -155,19 +155,19 @@ def _line(lines: Iterable[Iterable[tuple[float, float]]]) -> str:
     return f"{len(each)} of {len(every)} points, {shown(long)} long, about {shown(x)},{shown(y)}"
 
 
-def sheet(key: str) -> Iterator[str]:
+def sheet(key: str, others: Iterable[Written]) -> Iterator[str]:
     """All that is kept of a technique: as it comes, then what differs when it is made otherwise."""
     whole = account(work(key))
     yield from whole
-    for written in variations(key):
-        yield from otherwise(key, written, whole)
+    for written in others:
+        yield f"{OTHERWISE}{json.dumps(written, ensure_ascii=False)}"
+        yield from (line for line in account(work(key, **written)) if line not in whole)
 
 
-def otherwise(key: str, written: Written, whole: Iterable[str]) -> Iterator[str]:
-    """What differs of a technique with other inputs, which the first line names."""
-    yield f"{OTHERWISE}{json.dumps(written, ensure_ascii=False)}"
-    known = set(whole)
-    yield from (line for line in account(work(key, **written)) if line not in known)
+def other_forms(lines: Iterable[str]) -> list[Written]:
+    """The inputs of the other forms that are kept."""
+    heads = [line for line in lines if line.startswith(OTHERWISE)]
+    return [json.loads(line.removeprefix(OTHERWISE)) for line in heads]
 
 
 def variations(key: str) -> Iterator[Written]:

@@ -84,7 +84,8 @@ def test_a_module_that_draws_is_known_by_its_name(name, room):
 def test_a_value_is_a_value_wherever_it_stands():
     """A method that is declared as one, even beside steps."""
     code = (
-        "class Hem:\n    @value('depth')\n    def depth(self):\n        return self.hem + self.turn\n"
+        "class Hem:\n    @value('depth')\n    def depth(self):\n"
+        "        return self.hem + self.turn\n"
         "    def sew(self, sheet):\n        sheet.step('Turn {it}.', it=self.hem + self.turn)\n"
     )
     assert [change.room for change in found(code)] == [VALUES, STEPS]
