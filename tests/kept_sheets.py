@@ -1,7 +1,7 @@
 """All that a sheet says and draws, as lines of text: to keep it, and to see what a change moves.
 
 Amounts are written in mm, sentences as a tape says them. Of a drawing there is a line for each kind
-of line, face and mark: how many, how long in all, and about which point they lie; of a dimension or
+of line, face and mark: how many, how long in all, what they enclose and where; of a dimension or
 a note where it stands. So a line that moves, grows or is missing shows, without its coordinates.
 """
 
@@ -145,14 +145,23 @@ def _is_point(part: object) -> bool:
 
 
 def _line(lines: Iterable[Iterable[tuple[float, float]]]) -> str:
-    """How many lines there are, how long they are in all, and about which point."""
+    """How many lines there are, how long they are, what they enclose, and where they lie.
+
+    What they enclose has a sign, so that a line which is turned over shows.
+    """
     each = [list(line) for line in lines]
     every = [point for line in each for point in line]
     if len(every) <= 2 and len(each) == 1:
         return " to ".join(f"{shown(x)},{shown(y)}" for x, y in every)
-    long = fsum(dist(start, end) for line in each for start, end in pairwise(line))
+    pairs = [pair for line in each for pair in pairwise(line)]
+    long = fsum(dist(start, end) for start, end in pairs)
     x, y = (fsum(point[way] for point in every) / len(every) for way in (0, 1))
-    return f"{len(each)} of {len(every)} points, {shown(long)} long, about {shown(x)},{shown(y)}"
+    round_ = fsum((x1 - x) * (y2 - y) - (x2 - x) * (y1 - y) for (x1, y1), (x2, y2) in pairs) / 2
+    (left, right), (top, bottom) = ((min(of), max(of)) for of in zip(*every, strict=True))
+    return (
+        f"{len(each)} of {len(every)} points, {shown(long)} long, {shown(round_)} round "
+        f"{shown(x)},{shown(y)}, from {shown(left)},{shown(top)} to {shown(right)},{shown(bottom)}"
+    )
 
 
 def sheet(key: str, others: Iterable[Written]) -> Iterator[str]:
