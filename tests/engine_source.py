@@ -11,7 +11,7 @@ import ast
 from collections import deque
 from collections.abc import Iterable, Iterator, Mapping
 from dataclasses import dataclass
-from functools import cached_property
+from functools import cache, cached_property
 from pathlib import Path
 
 from handout_engine import register
@@ -96,11 +96,12 @@ def imports_of(tree: ast.AST) -> dict[str, Named]:
     return found
 
 
-def read_engine(engine: Path = ENGINE) -> dict[str, Source]:
-    """Every module of the engine by its full name."""
+@cache
+def read_engine() -> Mapping[str, Source]:
+    """Every module of the engine by its full name; read once."""
     found = {}
-    for path in sorted(engine.rglob("*.py")):
-        parts = path.relative_to(engine.parent).with_suffix("").parts
+    for path in sorted(ENGINE.rglob("*.py")):
+        parts = path.relative_to(ENGINE.parent).with_suffix("").parts
         name = ".".join(parts[:-1] if parts[-1] == "__init__" else parts)
         found[name] = Source(path, name, path.read_text(encoding="utf-8"))
     return found

@@ -41,7 +41,7 @@ from types import FrameType
 from typing import Any
 
 from checks import modules as modules_of_tests
-from engine_source import ENGINE, KEYS, PACKAGE, ROOT, Named, Reach, Source, imports_of, read_engine
+from engine_source import KEYS, PACKAGE, ROOT, Named, Reach, Source, imports_of, read_engine
 from handout_engine import register
 from mutating import CHARTS, DRAWINGS, KINDS, STEPS, VALUES, Change, changes, put
 
@@ -77,11 +77,15 @@ LAST = (
     "engine/test_amounts.py",
 )  # fmt: skip
 KEPT_SHEETS = FIRST[0].partition("::")[0]
+KEPT_FILES = (KEPT_SHEETS, FIRST[1])
+"""What holds a sheet against itself; it is quick, and always run."""
 WALKERS = tuple(dict.fromkeys(each.partition("::")[0] for each in (*FIRST, *LAST)))
 NO_ARITHMETIC = ("'str'", "'list'", "'tuple'", "'Sentence'", "'dict'", "'set'")
 """What cannot be subtracted: a slip there is no slip that anybody could make."""
 
 DIED, SURVIVED, UNDECIDED, NONE = "died", "survived", "undecided", "no slip"
+KEPT_ALONE = "by what is kept"
+"""Found by no test before a kept sheet or drawing, which are run after the technique's own."""
 
 
 @dataclass
@@ -265,6 +269,7 @@ class Copy:
                 Path(each).name: list(keys if each == KEPT_SHEETS else keys[:most])
                 for each in WALKERS
             },
+            "always": [Path(each).name for each in KEPT_FILES],
             "seconds": BEGIN_WITHIN if first else HOUR,
             "limit": LIMIT if first else HOUR,
             "account": str(account),
@@ -314,7 +319,7 @@ class Changed:
 class Trial:
     """Slips tried in copies of the tree, some at a time."""
 
-    def __init__(self, sources: dict[str, Source], jobs: int, folder: Path) -> None:
+    def __init__(self, sources: Mapping[str, Source], jobs: int, folder: Path) -> None:
         """Make a copy for each worker."""
         self.sources = sources
         self.jobs = jobs
@@ -403,11 +408,14 @@ def rates(outcomes: Iterable[Outcome]) -> Iterator[str]:
     for each in outcomes:
         for by, name in (("group", each.group), ("room", each.room), ("kind", each.kind)):
             counted[by, name][each.outcome] += 1
+            if each.outcome == DIED and any(kept in each.by for kept in KEPT_FILES):
+                counted[by, name][KEPT_ALONE] += 1
     for (by, name), counts in sorted(counted.items()):
         died, survived = counts[DIED], counts[SURVIVED]
         share = f"{died / (died + survived):.0%}" if died + survived else "-"
+        kept = f", {counts[KEPT_ALONE]} of them by what is kept" if counts[KEPT_ALONE] else ""
         rest = f", {counts[UNDECIDED]} undecided" if counts[UNDECIDED] else ""
-        yield f"{by:6} {name:26} {died:4} of {died + survived:4} died ({share}){rest}"
+        yield f"{by:6} {name:26} {died:4} of {died + survived:4} died ({share}){kept}{rest}"
 
 
 def asked() -> argparse.Namespace:
@@ -429,7 +437,7 @@ def asked() -> argparse.Namespace:
 def main() -> int:
     """Draw the slips, try them, say what became of each."""
     words = asked()
-    sources = read_engine(ENGINE)
+    sources = read_engine()
     possible = [
         change
         for source in sources.values()

@@ -2,9 +2,9 @@
 
 Loaded with `-p nearest_only`, in the order in which they are asked for. `NEAREST` is a JSON object:
 `walkers`, the files of tests that walk the register, and for each the techniques that it is kept
-for; `seconds`, after which no further test is begun, and `limit`, after which the system
-ends the process; `account`, the file to write. Time is that of the processor, so that other work on
-the machine changes nothing.
+for; `seconds`, after which no further test is begun save those in `always`; `limit`, after which
+the system ends the process; `account`, the file to write. Time is that of the processor, so that
+other work on the machine changes nothing.
 """
 
 from __future__ import annotations
@@ -35,7 +35,6 @@ def pytest_collection_modifyitems(config: pytest.Config, items: list[pytest.Item
         wanted = keys is None or params.get("key") in keys
         (kept if wanted else left).append(item)
     items[:] = kept
-    account["left"] = len(kept)
     config.hook.pytest_deselected(items=left)
 
 
@@ -57,18 +56,12 @@ def _failed(test: str, message: str) -> None:
     account["message"] = account["message"] or message[-LONGEST_MESSAGE:]
 
 
-@pytest.hookimpl(trylast=True)
-def pytest_runtest_logfinish() -> None:
-    """Count it."""
+def pytest_runtest_setup(item: pytest.Item) -> None:
+    """Begin no further test when the time is used up, save those that are quick."""
+    if time.process_time() > ASKED["seconds"] and item.path.name not in ASKED["always"]:
+        account["left"] += 1
+        pytest.skip("the time is used up")
     account["ran"] += 1
-    account["left"] -= 1
-
-
-@pytest.hookimpl(tryfirst=True)
-def pytest_runtest_protocol(item: pytest.Item) -> None:
-    """Begin no further test when the time is used up."""
-    if time.process_time() > ASKED["seconds"]:
-        item.session.shouldstop = "the time is used up"
 
 
 def pytest_sessionfinish() -> None:

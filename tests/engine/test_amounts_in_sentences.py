@@ -4,12 +4,16 @@ An amount that a step, a checkpoint, a caption or a chart works out for itself h
 formula and no basis, and no test finds it wrong. So inside what is given to a sentence or a chart,
 and in the local names that it is given, there is no sum, no product and no typed length.
 
-What is still so is listed in `amounts_in_sentences.txt`, a line for each function and the number of
-times. The list may only become shorter: after mending, or after moving a module,
+The same is looked at from outside: of every technique as it comes, each amount that a step, a
+checkpoint, a caption, a description or a chart speaks of is an input or a value of its sheet.
+
+What is still otherwise is listed: in `amounts_in_sentences.txt` a line for each function and the
+number of times, in `amounts_without_name.txt` one for each amount, or each chart that has such. The
+lists may only become shorter: after mending, or after moving a module,
 
     RENEW_LISTS=1 python -m pytest tests/engine/test_amounts_in_sentences.py
 
-writes it anew, unless it has grown.
+writes them anew, unless they have grown.
 """
 
 import ast
@@ -20,9 +24,13 @@ from pathlib import Path
 
 import pytest
 
-from engine_source import read_engine
+from engine_source import KEYS, read_engine
+from handout_engine.values import Sentence, Value
+from handout_engine.workings import Working
+from worked import work
 
-LISTED = Path(__file__).parent / "amounts_in_sentences.txt"
+WORKED_OUT_INSIDE = Path(__file__).parent / "amounts_in_sentences.txt"
+WITHOUT_NAME = Path(__file__).parent / "amounts_without_name.txt"
 SENTENCES = {"step", "sentence", "Step", "checkpoint"}
 CHARTS = {"Chart", "chart"}
 SAYING = {"say"}
@@ -118,7 +126,7 @@ def of_text_alone(source: str) -> int:
 
 def today() -> Counter[str]:
     """Each function of the engine that does so, and how often."""
-    found: Counter[str] = Counter()
+    found = Counter[str]()
     for source in read_engine().values():
         for top, function in source.functions():
             called = f"{top}.{function.name}" if top != function.name else top
@@ -128,21 +136,61 @@ def today() -> Counter[str]:
     return found
 
 
-def listed() -> Counter[str]:
-    """The list that is kept."""
-    lines = LISTED.read_text(encoding="utf-8").splitlines() if LISTED.exists() else []
+def without_name(working: Working) -> Iterator[str]:
+    """Where a working says an amount that is none of its inputs and values."""
+    named = working.named
+
+    def unnamed(part: object) -> bool:
+        if isinstance(part, Value):
+            return named.get(part.name) != part
+        return not isinstance(part, str)
+
+    said = [
+        *(("sample", step) for step in working.sample),
+        *(("step", step) for step in working.steps),
+    ]
+    sentences = [
+        *((where, step.text) for where, step in said),
+        *((f"{where}, checkpoint", step.checkpoint) for where, step in said if step.checkpoint),
+        *((f"caption {picture.name}", picture.caption) for picture in working.pictures),
+        *((f"picture {picture.name}", picture.scene.description) for picture in working.pictures),
+    ]
+    for where, sentence in sentences:
+        yield from (f"{where}: {name}" for name, each in sentence.parts.items() if unnamed(each))
+    for chart in working.charts:
+        cells = [cell for row in chart.rows for cell in row]
+        parts = [
+            each for cell in cells if isinstance(cell, Sentence) for each in cell.parts.values()
+        ]
+        plain = [cell for cell in cells if not isinstance(cell, Sentence)]
+        if any(map(unnamed, (*parts, *plain))):
+            yield f"chart {chart.caption}"
+
+
+def listed(path: Path) -> Counter[str]:
+    """A list that is kept: what is still so, and how often."""
+    lines = path.read_text(encoding="utf-8").splitlines() if path.exists() else []
     parts = (each.rpartition(" ") for each in lines)
     return Counter({name: int(times) for name, _, times in parts})
 
 
-def test_no_sentence_works_anything_out_but_what_is_listed():
-    now, kept = today(), listed()
+def hold(now: Counter[str], path: Path) -> None:
+    """Hold what is so now against the list, which may only become shorter."""
+    kept = listed(path)
     if os.environ.get("RENEW_LISTS") and (now.total() <= kept.total() or not kept):
         lines = [f"{name} {times}" for name, times in sorted(now.items())]
-        LISTED.write_text("".join(f"{each}\n" for each in lines), encoding="utf-8")
+        path.write_text("".join(f"{each}\n" for each in lines), encoding="utf-8")
         kept = now
     assert now - kept == Counter(), "make it a value, and let the sentence say that"
     assert kept - now == Counter(), "that is mended: RENEW_LISTS=1 takes it off the list"
+
+
+def test_no_sentence_works_anything_out_but_what_is_listed():
+    hold(today(), WORKED_OUT_INSIDE)
+
+
+def test_every_amount_that_is_said_is_an_input_or_a_value_but_what_is_listed():
+    hold(Counter(f"{key} {each}" for key in KEYS for each in without_name(work(key))), WITHOUT_NAME)
 
 
 @pytest.mark.parametrize(
