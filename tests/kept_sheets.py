@@ -15,19 +15,24 @@ from fractions import Fraction
 from itertools import pairwise
 from math import dist, fsum
 from typing import Any
+from zlib import crc32
 
 from handout_engine import register
+from handout_engine.drawing.cloth_layout import layout_scene
 from handout_engine.inputs import Input, declared_inputs
 from handout_engine.lengths import MILLIMETRES_PER_INCH, Length, NamedLength, Place
 from handout_engine.refusals import RefusalError, RefusalsError
+from handout_engine.sheets import sheets
 from handout_engine.values import Sentence, Value
+from handout_engine.workings import Working
 from worked import INCHES, work
 
 Written = Mapping[str, str]
 OTHERWISE = "== otherwise: "
+PAPER = "a4"
 
 
-def account(working: Any) -> list[str]:
+def account(working: Working) -> list[str]:
     """Everything in a working, a line for each thing."""
     return [
         *(f"value {name}: {told(each)}" for name, each in sorted(working.values.items())),
@@ -87,6 +92,7 @@ def _layout(layout: Any) -> Iterator[str]:
     yield from (
         f"  {each.item.name} at {told(each.left)}, {told(each.top)}" for each in layout.laid
     )
+    yield from _scene(layout_scene(layout))
 
 
 def _supply(supply: Any) -> str:
@@ -166,11 +172,20 @@ def _line(lines: Iterable[Iterable[tuple[float, float]]]) -> str:
 
 def sheet(key: str, others: Iterable[Written]) -> Iterator[str]:
     """All that is kept of a technique: as it comes, then what differs when it is made otherwise."""
-    whole = account(work(key))
+    working = work(key)
+    whole = account(working)
     yield from whole
+    yield from pages(working)
     for written in others:
         yield f"{OTHERWISE}{json.dumps(written, ensure_ascii=False)}"
         yield from (line for line in account(work(key, **written)) if line not in whole)
+
+
+def pages(working: Working) -> Iterator[str]:
+    """The pages of its sheets at true scale: a checksum of each, since they are drawn elsewhere."""
+    for each in sheets(working, INCHES):
+        for number, page in enumerate(each.pages(PAPER, INCHES), 1):
+            yield f"page {number} of {each.title}: {crc32(page.encode()):08x}"
 
 
 def other_forms(lines: Iterable[str]) -> list[Written]:

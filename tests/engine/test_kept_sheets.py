@@ -1,7 +1,8 @@
 """All that a sheet says and draws is as it was when somebody last looked at it.
 
 Every technique and garment is kept as it comes and in two other forms, which change all of its
-inputs at once: amounts, pieces, steps, charts, and an account of every drawing (`kept_sheets.py`).
+inputs at once: amounts, pieces, layouts, steps, charts, an account of every drawing, and a checksum
+of each page at true scale (`kept_sheets.py`).
 What a change moves shows as lines that differ. After one that is meant, renew them, read what
 differs, and look at each drawing that moved:
 
