@@ -33,7 +33,6 @@ from collections import Counter, defaultdict
 from collections.abc import Callable, Iterable, Iterator, Mapping, Sequence
 from concurrent.futures import ThreadPoolExecutor
 from dataclasses import asdict, dataclass
-from importlib import import_module
 from itertools import cycle, islice
 from pathlib import Path
 from queue import SimpleQueue
@@ -42,7 +41,7 @@ from typing import Any
 
 from checks import modules as modules_of_tests
 from engine_source import KEYS, PACKAGE, ROOT, Named, Reach, Source, imports_of, read_engine
-from handout_engine import register
+from kept_sheets import sheet
 from mutating import CHARTS, DRAWINGS, KINDS, STEPS, VALUES, Change, changes, put
 
 NUMBER, SEED = 300, 1
@@ -149,18 +148,21 @@ class Nearness:
             self.importing[name].append((far, len(found), where))
 
     def techniques(self, change: Change, executed: Callable[[str], bool]) -> list[str]:
-        """Techniques that reach it: nearest first, those that run the line as they come before."""
-        near = self.reach.nearest((change.module, change.top))
+        """Techniques that reach it, nearest first, those that run the line as they come before.
+
+        What only pages reach, such as what lays a drawing out on paper, is run by any of them.
+        """
+        near = self.reach.nearest((change.module, change.top)) or filter(executed, KEYS)
         return sorted(near, key=lambda key: not executed(key))[:SHEETS]
 
     def tests(self, change: Change, techniques: Sequence[str]) -> list[str]:
         """The tests to run, nearest first."""
         importing = sorted(self.importing[change.module, change.top])
-        direct = [where for far, _, where in importing if not far or not techniques][:DIRECT]
-        own = [test for key in techniques for test in self._own_first(key)]
-        walking = [f"tests/{each}" for each in (*FIRST, *LAST)] if techniques else []
-        first, last = walking[: len(FIRST)], walking[len(FIRST) :]
-        nearest = self._own_first(techniques[0]) if techniques else []
+        near = self.reach.nearest((change.module, change.top))
+        direct = [where for far, _, where in importing if not far or not near][:DIRECT]
+        own = [test for key in techniques for test in self._own_first(key)] if near else []
+        nearest = [test for test in own if test in self.about[techniques[0]]] if near else []
+        first, last = ([f"tests/{each}" for each in walking] for walking in (FIRST, LAST))
         return list(dict.fromkeys([*direct, *nearest, *first, *own, *last]))
 
     def _own_first(self, key: str) -> list[str]:
@@ -170,18 +172,17 @@ class Nearness:
 
 
 class LinesRun:
-    """The lines of some files that each technique runs when it is shown as it comes."""
+    """The lines of some files that each technique runs when its sheet is made as it comes."""
 
-    def __init__(self, sources: Mapping[str, Source], paths: Iterable[Path]) -> None:
-        """Show every technique once, with all its parts."""
+    def __init__(self, paths: Iterable[Path]) -> None:
+        """Make the sheet of every technique once."""
         self.wanted = {str(path) for path in paths}
-        parts, block, tape = (_of_engine(sources, name) for name in ("PARTS", "block", "Tape"))
         self.of: dict[str, set[tuple[str, int]]] = {}
         for key in KEYS:
             self.seen = self.of[key] = set()
             sys.settrace(self._called)
             try:
-                block(register.find(key)().work(), parts, tape(), "b0-made", "made")
+                list(sheet(key, ()))
             finally:
                 sys.settrace(None)
 
@@ -191,12 +192,6 @@ class LinesRun:
         if event == "line":
             self.seen.add((frame.f_code.co_filename, frame.f_lineno))
         return self._called
-
-
-def _of_engine(sources: Mapping[str, Source], name: str) -> Any:
-    """What the engine has at a module's top by that name, wherever that is."""
-    holder = next(source.name for source in sources.values() if name in source.tops)
-    return getattr(import_module(holder), name)
 
 
 def drawn(all_changes: Iterable[Change], seed: int) -> Iterator[Change]:
@@ -332,7 +327,7 @@ class Trial:
 
     def of(self, tried: Sequence[Change]) -> list[Outcome]:
         """What becomes of each slip, said as soon as it is known."""
-        ran = LinesRun(self.sources, {self.sources[each.module].path for each in tried}).of
+        ran = LinesRun({self.sources[each.module].path for each in tried}).of
         outcomes = self._all(tried, ran)
         while failing := self._failing(outcomes) - self.left_out:
             self.left_out |= failing
