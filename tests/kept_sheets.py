@@ -8,7 +8,7 @@ a note where it stands. So a line that moves, grows or is missing shows, without
 from __future__ import annotations
 
 import json
-from collections.abc import Iterable, Iterator, Mapping
+from collections.abc import Iterable, Iterator, Mapping, Sequence
 from dataclasses import fields
 from enum import Enum
 from fractions import Fraction
@@ -22,6 +22,7 @@ from handout_engine.drawing.cloth_layout import layout_scene
 from handout_engine.inputs import Input, declared_inputs
 from handout_engine.lengths import MILLIMETRES_PER_INCH, Length, NamedLength, Place
 from handout_engine.refusals import RefusalError, RefusalsError
+from handout_engine.saying import Amount
 from handout_engine.sheets import sheets
 from handout_engine.values import Sentence, Value
 from handout_engine.workings import Working
@@ -30,6 +31,8 @@ from worked import INCHES, work
 Written = Mapping[str, str]
 OTHERWISE = "== otherwise: "
 PAPER = "a4"
+MIDDLE_CHOICES = 2
+"""Up to so many choices between the first and the last are kept in forms of their own."""
 
 
 def account(working: Working) -> list[str]:
@@ -195,46 +198,64 @@ def other_forms(lines: Iterable[str]) -> list[Written]:
 
 
 def variations(key: str) -> Iterator[Written]:
-    """Other inputs that can be sewn: every one that can be, changed at once, in two ways.
+    """Other inputs that can be sewn: every one that can be, changed at once.
 
     First every choice is the last one, lengths and shares are larger and counts one more; then
     every choice is the first that is not usual, lengths are smaller, and what may be left out is
-    given, nearly as it was worked out.
+    given, nearly as it was worked out. Then come choices between the first and the last, with the
+    rest as usual.
     """
-    technique = register.find(key)
+    declared = declared_inputs(register.find(key))
     usual = work(key).values
-    for larger in (True, False):
-        written: dict[str, str] = {}
-        for each in declared_inputs(technique):
-            in_use = usual.get(each.in_use)
-            for text in _changed(each, larger, in_use.amount if in_use else None):
-                if can_be_sewn(key, {**written, each.name: text}):
-                    written[each.name] = text
-                    break
-        yield written
+    in_use = {each.name: usual[each.in_use].amount for each in declared if each.in_use in usual}
+    yield accepted(key, {each.name: _larger(each) for each in declared})
+    yield accepted(key, {each.name: _smaller(each, in_use.get(each.name)) for each in declared})
+    for place in range(1, 1 + MIDDLE_CHOICES):
+        between = {each.name: others(each)[place:-1][:1] for each in declared}
+        if form := accepted(key, between):
+            yield form
 
 
-def _changed(asked: Input, larger: bool, in_use: object) -> Iterator[str]:
-    """An input changed, in the words in which it may be written; the first that is read is used."""
-    others = [each for each in getattr(asked.kind, "choices", ()) if each != asked.default]
-    if others:
-        yield others[-1 if larger else 0]
-        return
-    if asked.default is not None:
-        amount: Any = asked.kind.read(asked.default)
-    elif larger or in_use is None:
-        return
-    else:
-        amount = in_use
-    factor = Fraction(5, 4) if larger else Fraction(4, 5) if asked.default else Fraction(9, 10)
-    if isinstance(amount, int):
-        yield str(amount + (1 if larger else 2))
-    elif isinstance(amount, Fraction):
-        yield f"{float(amount * factor):.4g}"
-        yield f"{float(100 * amount * factor):.4g}%"
-    elif hasattr(amount, "mm"):
-        sixteenths = round(amount.mm * factor / MILLIMETRES_PER_INCH * 16)
-        yield f"{sixteenths}/16 in"
+def accepted(key: str, wanted: Mapping[str, Sequence[str]]) -> Written:
+    """Of the texts that each input may have the first that can be sewn with those before it."""
+    written: dict[str, str] = {}
+    for name, texts in wanted.items():
+        sewn = (text for text in texts if can_be_sewn(key, {**written, name: text}))
+        if (text := next(sewn, None)) is not None:
+            written[name] = text
+    return written
+
+
+def others(asked: Input) -> list[str]:
+    """The choices that are not usual."""
+    return [each for each in getattr(asked.kind, "choices", ()) if each != asked.default]
+
+
+def _larger(asked: Input) -> list[str]:
+    if choices := others(asked):
+        return choices[-1:]
+    return _texts(asked.kind.read(asked.default), Fraction(5, 4), 1) if asked.default else []
+
+
+def _smaller(asked: Input, in_use: Amount | None) -> list[str]:
+    if choices := others(asked):
+        return choices[:1]
+    if asked.default:
+        return _texts(asked.kind.read(asked.default), Fraction(4, 5), 2)
+    return [] if in_use is None else _texts(in_use, Fraction(9, 10), 0)
+
+
+def _texts(amount: Amount, factor: Fraction, more: int) -> list[str]:
+    """An amount changed, in the words in which it may be written."""
+    match amount:
+        case Length():
+            return [f"{round(amount.mm * factor / MILLIMETRES_PER_INCH * 16)}/16 in"]
+        case int():
+            return [str(amount + more)]
+        case Fraction():
+            return [f"{float(amount * factor):.4g}", f"{float(100 * amount * factor):.4g}%"]
+        case _:
+            return []
 
 
 def can_be_sewn(key: str, written: Written) -> bool:
