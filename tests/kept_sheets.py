@@ -18,14 +18,14 @@ from typing import Any
 from zlib import crc32
 
 from handout_engine import register
-from handout_engine.drawing.cloth_layout import layout_scene
-from handout_engine.inputs import Input, declared_inputs
-from handout_engine.lengths import MILLIMETRES_PER_INCH, Length, NamedLength, Place
-from handout_engine.refusals import RefusalError, RefusalsError
-from handout_engine.saying import Amount
-from handout_engine.sheets import sheets
-from handout_engine.values import Sentence, Value
-from handout_engine.workings import Working
+from handout_engine.amounts.inputs import Input, declared_inputs
+from handout_engine.amounts.lengths import MILLIMETRES_PER_INCH, Length, NamedLength, Place
+from handout_engine.amounts.refusals import RefusalError, RefusalsError
+from handout_engine.amounts.saying import Amount
+from handout_engine.amounts.values import Sentence, Value
+from handout_engine.cloth.layout_drawing import layout_scene
+from handout_engine.paper.sheets import sheets
+from handout_engine.working.workings import Working
 from worked import INCHES, work
 
 Written = Mapping[str, str]

@@ -25,8 +25,8 @@ from pathlib import Path
 import pytest
 
 from engine_source import KEYS, read_engine
-from handout_engine.values import Sentence, Value
-from handout_engine.workings import Working
+from handout_engine.amounts.values import Sentence, Value
+from handout_engine.working.workings import Working
 from worked import work
 
 WORKED_OUT_INSIDE = Path(__file__).parent / "amounts_in_sentences.txt"

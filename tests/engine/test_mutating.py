@@ -9,7 +9,7 @@ from engine_source import Source, read_engine
 from mutating import CHARTS, DRAWINGS, KINDS, STEPS, VALUES, Change, changes, put
 
 FORMULA = '''
-from handout_engine.values import sentence
+from handout_engine.amounts.values import sentence
 
 SPARE = inches("1/4")
 
@@ -31,11 +31,11 @@ def add_steps(sheet):
 '''
 
 
-def source(text: str, name: str = "handout_engine.hems") -> Source:
+def source(text: str, name: str = "handout_engine.shared.hems") -> Source:
     return Source(Path("hems.py"), name, text)
 
 
-def found(text: str, name: str = "handout_engine.hems") -> list[Change]:
+def found(text: str, name: str = "handout_engine.shared.hems") -> list[Change]:
     return list(changes(source(text, name)))
 
 
