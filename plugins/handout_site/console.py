@@ -65,8 +65,12 @@ main.add_command(serve)
 @click.argument("technique")
 @click.argument("measures", nargs=-1, metavar="[INPUT=VALUE]...")
 @click.option("--json", "wants_json", is_flag=True, help="Print the working as JSON.")
-@click.option("--svg", "svg_file", type=click.Path(dir_okay=False, path_type=Path),
-              help="Write the drawings to this file, one below another.")  # fmt: skip
+@click.option(
+    "--svg",
+    "svg_file",
+    type=click.Path(dir_okay=False, path_type=Path),
+    help="Write the drawings to this file, one below another.",
+)
 @click.option("--units", type=click.Choice(sorted(TAPES)), default="inches", show_default=True)
 def compute(
     technique: str,
@@ -90,12 +94,24 @@ def compute(
 @main.command()
 @click.argument("technique", metavar="TECHNIQUE|GARMENT")
 @click.argument("measures", nargs=-1, metavar="[INPUT=VALUE]...")
-@click.option("--pdf", "pdf_file", type=click.Path(dir_okay=False, path_type=Path),
-              help="Write all pages to this PDF.")  # fmt: skip
-@click.option("--html", "html_file", type=click.Path(dir_okay=False, path_type=Path),
-              help="Write all pages to this HTML file, to print from a browser.")  # fmt: skip
-@click.option("--svg", "svg_file", type=click.Path(dir_okay=False, path_type=Path),
-              help="Write the first drawing whole to this SVG, others beside it.")  # fmt: skip
+@click.option(
+    "--pdf",
+    "pdf_file",
+    type=click.Path(dir_okay=False, path_type=Path),
+    help="Write all pages to this PDF.",
+)
+@click.option(
+    "--html",
+    "html_file",
+    type=click.Path(dir_okay=False, path_type=Path),
+    help="Write all pages to this HTML file, to print from a browser.",
+)
+@click.option(
+    "--svg",
+    "svg_file",
+    type=click.Path(dir_okay=False, path_type=Path),
+    help="Write the first drawing whole to this SVG, others beside it.",
+)
 @click.option("--paper", type=click.Choice(sorted(PAPERS)), default="a4", show_default=True)
 @click.option("--units", type=click.Choice(sorted(TAPES)), default="inches", show_default=True)
 def sheet(  # noqa: PLR0913, PLR0917 - one for each option of the console

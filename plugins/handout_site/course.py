@@ -128,8 +128,10 @@ def read_course(document: Document, known: Collection[str]) -> Course | None:
             raise fields[WARDROBE].wrong("a scenario has lessons or a wardrobe; take one out")
         worn = _listed(fields[WARDROBE], MOST_HANDOUTS, "- nursery/bib")
         line = fields[WARDROBE].line
-        return Course(seats=(Seat("The baby", line=line),),
-                      wardrobe=tuple(_sewn(each, known) for each in worn))  # fmt: skip
+        return Course(
+            seats=(Seat("The baby", line=line),),
+            wardrobe=tuple(_sewn(each, known) for each in worn),
+        )
     if LESSONS not in fields:
         return None
     lessons = _listed(fields[LESSONS], MOST_LESSONS, "- title: The first lesson", "lesson")
@@ -232,8 +234,11 @@ def _seat(written: Field, name: str) -> Seat:
 def _lines_below(written: Field) -> dict[str, int]:
     """The line of each measure, input and cloth of a seat, by its name."""
     start = f"{written.way}/"
-    ways = ((way.removeprefix(start), line) for way, line in written.document.lines.items()
-            if way.startswith(start))  # fmt: skip
+    ways = (
+        (way.removeprefix(start), line)
+        for way, line in written.document.lines.items()
+        if way.startswith(start)
+    )
     return {way.rpartition("/")[2]: line for way, line in ways}
 
 

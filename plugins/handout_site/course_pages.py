@@ -85,12 +85,17 @@ class CoursePages:
             yield "Seats"
             yield _paragraph(
                 "Each seat sews for one baby, from its own cloth, and has a kit of its own. ",
-                self._a(INDEX, KITS, "All kits"), " are on one page to print, ",
-                self._a(INDEX, CLASS, "what the whole class needs"), " on another, and ",
-                self._a(INDEX, PREPARATION, "what to prepare"), " on a third.",
-            )  # fmt: skip
-            yield element("ul", *(self._seat(number, each)
-                                  for number, each in enumerate(self.course.seats, 1)))  # fmt: skip
+                self._a(INDEX, KITS, "All kits"),
+                " are on one page to print, ",
+                self._a(INDEX, CLASS, "what the whole class needs"),
+                " on another, and ",
+                self._a(INDEX, PREPARATION, "what to prepare"),
+                " on a third.",
+            )
+            yield element(
+                "ul",
+                *(self._seat(number, each) for number, each in enumerate(self.course.seats, 1)),
+            )
 
     def _wardrobe(self) -> Iterator[Element | str]:
         yield _paragraph("All that is sewn for her, and what it takes together.")
@@ -124,16 +129,23 @@ class CoursePages:
             yield element("ol", *(element("li", each) for each in lesson.order), class_="steps")
         if lesson.handouts:
             yield "Handouts"
-            yield element("ul", *(
-                element("li", self._handout(address, each.handout), self._parts(each))
-                for each in lesson.handouts
-            ))  # fmt: skip
+            yield element(
+                "ul",
+                *(
+                    element("li", self._handout(address, each.handout), self._parts(each))
+                    for each in lesson.handouts
+                ),
+            )
         if lesson.homework:
             yield "At home, before the next lesson"
             yield _paragraph(lesson.homework)
         if lesson.prepare or lesson.cut:
-            yield _paragraph("For the teacher: ", self._a(address, PREPARATION, "what to prepare"),
-                             ".", class_="screen-only")  # fmt: skip
+            yield _paragraph(
+                "For the teacher: ",
+                self._a(address, PREPARATION, "what to prepare"),
+                ".",
+                class_="screen-only",
+            )
 
     def _handout(self, here: str, name: str) -> Element:
         """A link to a handout."""
@@ -157,12 +169,12 @@ class CoursePages:
 
     def _kit(self, number: int, seat: Seat, packed: Packed) -> Iterator[Element | str]:
         yield from self._packed(seat, packed)
-        links = element("ul", *(
-            element("li", self._sheet(number, seat, each))
-            for each in self.course.sewn
-        ))  # fmt: skip
-        yield element("div", element("p", "Handouts", class_="part-title"), links,
-                      class_="screen-only")  # fmt: skip
+        links = element(
+            "ul", *(element("li", self._sheet(number, seat, each)) for each in self.course.sewn)
+        )
+        yield element(
+            "div", element("p", "Handouts", class_="part-title"), links, class_="screen-only"
+        )
 
     def _packed(self, seat: Seat, packed: Packed) -> Iterator[Element]:
         told = [_sentence(each) for each in _told(seat)]
@@ -230,8 +242,11 @@ def _told(seat: Seat) -> Iterator[str]:
     """Size, measures and cloths of a seat in words."""
     if SIZE in seat.fit:
         yield f"size {seat.fit[SIZE]}"
-    own = [MEASURES[name].label if name in MEASURES else name.replace("_", " ")
-           for name in seat.fit if name != SIZE]  # fmt: skip
+    own = [
+        MEASURES[name].label if name in MEASURES else name.replace("_", " ")
+        for name in seat.fit
+        if name != SIZE
+    ]
     if own:
         yield f"measured: {', '.join(own)}"
     if seat.cloths:

@@ -66,8 +66,9 @@ class Field:
         if not isinstance(self.value, str):
             raise self.wrong("write text here")
         if len(self.value) > LONGEST_WORDS:
-            raise self.wrong(f"{len(self.value)} characters are too many; "
-                             f"the most is {LONGEST_WORDS}")  # fmt: skip
+            raise self.wrong(
+                f"{len(self.value)} characters are too many; the most is {LONGEST_WORDS}"
+            )
         return " ".join(self.value.split())
 
     def read(self, read: Callable[[Plain], Read]) -> Read:

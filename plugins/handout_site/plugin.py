@@ -106,8 +106,11 @@ class HandoutsPlugin(BasePlugin[HandoutsConfig]):
         self.missing = {entry.address for entry in every if entry not in self.entries}
         settings = Path(config.config_file_path).parent
         self.extras = find_extras(settings, self.scenario.paper, painted=self.config.pictures)
-        places = {HANDOUTS_PLACE: library.menu(self.entries), reference.FOLDER: reference.menu(),
-                  **course_menu.sections(self.scenario.course)}  # fmt: skip
+        places = {
+            HANDOUTS_PLACE: library.menu(self.entries),
+            reference.FOLDER: reference.menu(),
+            **course_menu.sections(self.scenario.course),
+        }
         config.nav = filled_menu(config.nav, places)
         config.extra["scenario"] = self.scenario
         wanted = asks_for_pdf(self.config.pdf) and not self.serving

@@ -91,9 +91,13 @@ show: [finished, cuts, steps]
 @click.argument("name")
 @click.option("--technique", help="What its first block works out; gathered-ruffle if left out.")
 @click.option("--garment", help="A garment instead, sized to a baby.")
-@click.option("--folder", type=click.Path(exists=True, file_okay=False, path_type=Path),
-              default=Path("handouts"), show_default=True,
-              help="Where the handouts are.")  # fmt: skip
+@click.option(
+    "--folder",
+    type=click.Path(exists=True, file_okay=False, path_type=Path),
+    default=Path("handouts"),
+    show_default=True,
+    help="Where the handouts are.",
+)
 def new(name: str, technique: str | None, garment: str | None, folder: Path) -> None:
     """Start a handout NAME, such as ruffles/cuff: write a page with notes; overwrites nothing."""
     if technique and garment:
@@ -137,8 +141,11 @@ def _block(technique: type[Technique], name: str, *, is_garment: bool) -> str:
     key = technique.key()
     lines = [f"garment: {key}"] if is_garment else [f"technique: {key}", f"name: {name}"]
     if is_garment:
-        lines += [f"size: {USUAL_SIZE}", "# The sizes that this page is offered in:",
-                  "sizes: 50 to 98"]  # fmt: skip
+        lines += [
+            f"size: {USUAL_SIZE}",
+            "# The sizes that this page is offered in:",
+            "sizes: 50 to 98",
+        ]
     lines.append("# What is left out keeps its usual measure. To change one, take its # away:")
     lines.extend(_notes(declared_inputs(technique)))
     return "\n".join(["```calc", *lines, "```"])
@@ -169,8 +176,10 @@ def _ruffle(working: Working) -> list[str]:
 
 def _refuse_name(name: str) -> None:
     if not NAME.fullmatch(name):
-        _leave(f'"{quoted(name)}" cannot name a handout; write its family and its own name in '
-               "small letters, digits and hyphens, such as ruffles/cuff")  # fmt: skip
+        _leave(
+            f'"{quoted(name)}" cannot name a handout; write its family and its own name in '
+            "small letters, digits and hyphens, such as ruffles/cuff"
+        )
     if name.endswith(f"/{INTRODUCTION}"):
         _leave(f'"{name}" is the introduction of a family, not a handout; give another name')
 

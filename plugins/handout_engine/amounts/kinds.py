@@ -19,7 +19,7 @@ from handout_engine.amounts.reading import (
     read_ratio,
 )
 from handout_engine.amounts.refusals import RefusalError, near_name, quoted
-from handout_engine.amounts.saying import Amount, Rounding, Saying, System, Tape, exactly
+from handout_engine.amounts.saying import TAPE, Amount, Rounding, Saying, System, Tape, exactly
 from handout_engine.amounts.thread_counts import read_thread_count
 
 Raw = Amount | Sequence[Amount]
@@ -225,7 +225,7 @@ class ChoiceKind(Kind):
 
 def written(raw: Raw) -> str:
     """The value as written, or as it was referred to, to open a sentence about it."""
-    return quoted(raw) if isinstance(raw, str) else Tape(finest=32).both(cast(Amount, raw))
+    return quoted(raw) if isinstance(raw, str) else TAPE.both(cast(Amount, raw))
 
 
 def seen(raw: object) -> str:

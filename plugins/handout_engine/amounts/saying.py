@@ -117,6 +117,10 @@ class Tape:
         return "" if amount is None else str(amount)
 
 
+TAPE = Tape(finest=32)
+"""The tape that refusals are said with: as fine as any, inches first."""
+
+
 def nearest(number: Fraction) -> int:
     """The nearest whole number; half goes up."""
     return floor(number + HALF)

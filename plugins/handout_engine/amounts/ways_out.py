@@ -19,7 +19,7 @@ from handout_engine.amounts.inputs import declared_inputs
 from handout_engine.amounts.kinds import CountKind, Kind, LengthKind, Quantity
 from handout_engine.amounts.lengths import MILLIMETRES_PER_INCH, Length
 from handout_engine.amounts.numbers import Count, Ratio
-from handout_engine.amounts.saying import Amount, Rounding, Saying, System, Tape, nearest
+from handout_engine.amounts.saying import TAPE, Amount, Rounding, Saying, System, Tape, nearest
 
 Figure = Length | Fraction | int | Ratio | Count | Angle
 MARKS: dict[System, Fraction] = {"inches": MILLIMETRES_PER_INCH / 32, "metric": Fraction(1)}
@@ -61,7 +61,7 @@ def just(asked: Hashable, name: str, length: Length, does: Callable[[Length], bo
 
 def would_be(length: Length, what: str) -> str:
     """What is left of a length that is too short: rounded down, and never a negative one."""
-    return f"would be {Tape(finest=32).no_more(length)} {what}" if length.mm > 0 else "would vanish"
+    return f"would be {TAPE.no_more(length)} {what}" if length.mm > 0 else "would vanish"
 
 
 @dataclass(frozen=True)

@@ -43,36 +43,56 @@ class Measure:
 _SNYDER = published("snyder-1977")
 
 MEASURES: Mapping[str, Measure] = {
-    "head": Measure("head", "Round the head above the ears, where it is widest.",
-                    ("30 cm", "56 cm"), published("cdc-2000")),
+    "head": Measure(
+        "head",
+        "Round the head above the ears, where it is widest.",
+        ("30 cm", "56 cm"),
+        published("cdc-2000"),
+    ),
     "neck": Measure("neck", "Round the base of the neck.", ("13 cm", "30 cm"), ESTIMATE),
     "chest": Measure("chest", "Round the chest under the arms.", ("28 cm", "65 cm"), _SNYDER),
     "waist": Measure("waist", "Round the belly at the navel.", ("26 cm", "65 cm"), _SNYDER),
-    "hip": Measure("hip", "Round the widest part of the seat, without a nappy.",
-                   ("28 cm", "68 cm"), _SNYDER),
-    "shoulder_breadth": Measure("shoulder breadth", "Across the shoulders, over both arms.",
-                                ("12 cm", "32 cm"), _SNYDER),
-    "back_waist": Measure("back waist", "From the bone at the base of the neck to the waist.",
-                          ("12 cm", "32 cm"), ESTIMATE),
-    "crown_rump": Measure("crown to rump", "From the top of the head to the seat, lying.",
-                          ("30 cm", "68 cm"), _SNYDER),
-    "arm_length": Measure("arm", "From the end of the shoulder to the wrist.",
-                          ("12 cm", "42 cm"), _SNYDER),
-    "upper_arm": Measure("upper arm", "Round the thickest part of the upper arm.",
-                         ("8 cm", "24 cm"), _SNYDER),
-    "forearm": Measure("forearm", "Round the thickest part of the forearm.",
-                       ("8 cm", "24 cm"), _SNYDER),
+    "hip": Measure(
+        "hip", "Round the widest part of the seat, without a nappy.", ("28 cm", "68 cm"), _SNYDER
+    ),
+    "shoulder_breadth": Measure(
+        "shoulder breadth", "Across the shoulders, over both arms.", ("12 cm", "32 cm"), _SNYDER
+    ),
+    "back_waist": Measure(
+        "back waist",
+        "From the bone at the base of the neck to the waist.",
+        ("12 cm", "32 cm"),
+        ESTIMATE,
+    ),
+    "crown_rump": Measure(
+        "crown to rump", "From the top of the head to the seat, lying.", ("30 cm", "68 cm"), _SNYDER
+    ),
+    "arm_length": Measure(
+        "arm", "From the end of the shoulder to the wrist.", ("12 cm", "42 cm"), _SNYDER
+    ),
+    "upper_arm": Measure(
+        "upper arm", "Round the thickest part of the upper arm.", ("8 cm", "24 cm"), _SNYDER
+    ),
+    "forearm": Measure(
+        "forearm", "Round the thickest part of the forearm.", ("8 cm", "24 cm"), _SNYDER
+    ),
     "wrist": Measure("wrist", "Round the wrist.", ("6 cm", "17 cm"), ESTIMATE),
-    "hand_length": Measure("hand", "From the wrist to the tip of the longest finger.",
-                           ("4 cm", "15 cm"), _SNYDER),
+    "hand_length": Measure(
+        "hand", "From the wrist to the tip of the longest finger.", ("4 cm", "15 cm"), _SNYDER
+    ),
     "thigh": Measure("thigh", "Round the middle of the thigh.", ("12 cm", "42 cm"), _SNYDER),
-    "upper_thigh": Measure("upper thigh", "Round the top of the thigh, in the fold of the groin.",
-                           ("13 cm", "46 cm"), ESTIMATE),
+    "upper_thigh": Measure(
+        "upper thigh",
+        "Round the top of the thigh, in the fold of the groin.",
+        ("13 cm", "46 cm"),
+        ESTIMATE,
+    ),
     "calf": Measure("calf", "Round the thickest part of the calf.", ("9 cm", "30 cm"), _SNYDER),
     "ankle": Measure("ankle", "Round the ankle.", ("7 cm", "22 cm"), _SNYDER),
-    "foot_length": Measure("foot", "From the heel to the tip of the longest toe.",
-                           ("5.5 cm", "20 cm"), _SNYDER),
-}  # fmt: skip
+    "foot_length": Measure(
+        "foot", "From the heel to the tip of the longest toe.", ("5.5 cm", "20 cm"), _SNYDER
+    ),
+}
 
 
 def size_choice() -> str:

@@ -14,7 +14,7 @@ from handout_engine.amounts.inputs import CLOTH, SEWING, length
 from handout_engine.amounts.lengths import Length, total
 from handout_engine.amounts.numbers import Count
 from handout_engine.amounts.refusals import RefusalError
-from handout_engine.amounts.saying import Tape
+from handout_engine.amounts.saying import TAPE
 from handout_engine.amounts.sources import LAYOUT, PRACTICE
 from handout_engine.amounts.working_out import Group
 from handout_engine.cloth.bias import (
@@ -32,8 +32,6 @@ from handout_engine.cloth.bias import (
 from handout_engine.cloth.cloth import ClothBought, ClothInputs
 from handout_engine.working.workings import Cell, Chart, Grain, Piece
 from handout_engine.working.worksheet import Worksheet
-
-TAPE = Tape(finest=32)
 
 
 class BiasClothInputs(ClothInputs):

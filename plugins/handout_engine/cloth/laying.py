@@ -13,7 +13,7 @@ from math import ceil
 
 from handout_engine.amounts.lengths import Length
 from handout_engine.amounts.refusals import RefusalError
-from handout_engine.amounts.saying import Tape
+from handout_engine.amounts.saying import TAPE
 from handout_engine.cloth.packing import Box, pack
 from handout_engine.geometry.points import snapped
 from handout_engine.working.layouts import Item, Laid, Layout, Order
@@ -146,10 +146,9 @@ def _through_two_layers(items: list[Item]) -> list[Item]:
 
 def _refuse_too_wide(item: Item, width: Length) -> None:
     if item.across > width:
-        tape = Tape(finest=32)
         raise RefusalError(
-            f"{item.name} takes {tape.both(item.across)} across the cloth, which is only "
-            f"{tape.both(width)} wide there; use wider cloth, or make the piece in parts",
+            f"{item.name} takes {TAPE.both(item.across)} across the cloth, which is only "
+            f"{TAPE.both(width)} wide there; use wider cloth, or make the piece in parts",
             "cloth_width",
         )
 

@@ -6,11 +6,10 @@ from handout_engine.amounts.declaring import check, value
 from handout_engine.amounts.inputs import length
 from handout_engine.amounts.lengths import Length, millimetres
 from handout_engine.amounts.refusals import RefusalError
-from handout_engine.amounts.saying import Saying, Tape
+from handout_engine.amounts.saying import TAPE, Saying
 from handout_engine.bodies.measures import measured
 from handout_engine.drafting.block import BlockInputs
 
-TAPE = Tape(finest=32)
 HAND_ROOM = millimetres(40)
 """What the end of a sleeve measures at least beyond the wrist, for the hand to pass."""
 

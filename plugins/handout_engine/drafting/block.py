@@ -17,7 +17,7 @@ from handout_engine.amounts.lengths import Length, from_float, millimetres
 from handout_engine.amounts.numbers import Ratio, smaller
 from handout_engine.amounts.reading import read_length
 from handout_engine.amounts.refusals import RefusalError
-from handout_engine.amounts.saying import Amount, Tape
+from handout_engine.amounts.saying import TAPE, Amount
 from handout_engine.amounts.sources import DRAWN, PRACTICE
 from handout_engine.amounts.ways_out import at_most, more_than, ways, would_be
 from handout_engine.bodies.measures import LENGTHS, measured
@@ -26,7 +26,6 @@ from handout_engine.drafting.curves import radius, run, solved
 from handout_engine.drafting.pieces import DraftedGarment
 from handout_engine.geometry.points import Point
 
-TAPE = Tape(finest=32)
 DEEPEST = Fraction(5, 2)
 """The deepest neck, for each unit of half its width: a deeper one can hardly be bound or faced."""
 LEAST_SHOULDER = millimetres(20)

@@ -8,11 +8,10 @@ from handout_engine.amounts.declaring import check, value
 from handout_engine.amounts.inputs import length, length_by_choice
 from handout_engine.amounts.lengths import ZERO, Length, millimetres
 from handout_engine.amounts.refusals import RefusalError
-from handout_engine.amounts.saying import Saying, Tape
+from handout_engine.amounts.saying import TAPE, Saying
 from handout_engine.amounts.sources import PRACTICE
 from handout_engine.drafting.block import BlockInputs
 
-TAPE = Tape(finest=32)
 STEP = millimetres(5)
 
 

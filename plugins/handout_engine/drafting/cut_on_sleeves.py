@@ -12,7 +12,7 @@ from handout_engine.amounts.inputs import length, length_by_choice
 from handout_engine.amounts.lengths import Length, from_float, millimetres, most
 from handout_engine.amounts.numbers import Ratio
 from handout_engine.amounts.refusals import RefusalError
-from handout_engine.amounts.saying import Amount, Tape
+from handout_engine.amounts.saying import TAPE, Amount
 from handout_engine.amounts.sources import DRAWN, PRACTICE
 from handout_engine.amounts.ways_out import at_most, ways
 from handout_engine.bodies.measures import LENGTHS
@@ -21,7 +21,6 @@ from handout_engine.drafting.body_block import ROUND
 from handout_engine.drafting.curves import Line, point_along, round_corner, run
 from handout_engine.geometry.points import Point, snapped
 
-TAPE = Tape(finest=32)
 TRIALS = 12
 """How often the slope of a sleeve's end is improved; each time it is nearly right already."""
 LEAST_STRAIGHT = millimetres(10)

@@ -10,7 +10,7 @@ from handout_engine.amounts.inputs import choice, count, length, length_by_choic
 from handout_engine.amounts.lengths import Length, from_float, inches, millimetres
 from handout_engine.amounts.naming import constant
 from handout_engine.amounts.refusals import RefusalError
-from handout_engine.amounts.saying import Amount, Tape
+from handout_engine.amounts.saying import TAPE, Amount
 from handout_engine.amounts.sources import DRAWN, PRACTICE
 from handout_engine.amounts.ways_out import would_be
 from handout_engine.drafting.curves import shifted
@@ -21,7 +21,6 @@ from handout_engine.drafting.turned_hems import Half, TurnedHemInputs
 from handout_engine.drafting.yokes import PLAIN, WORKED, YokeInputs
 from handout_engine.geometry.points import Point, snapped
 
-TAPE = Tape(finest=32)
 GATHERED, TUCKED = "gathered", "tucked"
 FRONT_WORKED = "front worked"
 LEAST_SIDE = millimetres(50)

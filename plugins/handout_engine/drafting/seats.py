@@ -14,14 +14,13 @@ from handout_engine.amounts.declaring import check, drafted, value
 from handout_engine.amounts.inputs import choice, length, length_by_choice, ratio
 from handout_engine.amounts.lengths import Length, from_float, millimetres
 from handout_engine.amounts.refusals import RefusalError
-from handout_engine.amounts.saying import Amount, Saying, Tape
+from handout_engine.amounts.saying import TAPE, Amount, Saying
 from handout_engine.amounts.sources import DRAWN, PRACTICE
 from handout_engine.bodies.measures import LENGTHS, measured
 from handout_engine.drafting.block import BlockInputs
 from handout_engine.drafting.curves import Line, bend, run, solved
 from handout_engine.geometry.points import Point
 
-TAPE = Tape(finest=32)
 THIN, CLOTH_NAPPY = "thin", "cloth"
 LOOP_EASES = {THIN: millimetres(50), CLOTH_NAPPY: millimetres(80)}
 SEAT_EASES = {THIN: millimetres(120), CLOTH_NAPPY: millimetres(160)}

@@ -14,7 +14,7 @@ from handout_engine.amounts.inputs import choice, length, length_by_choice, opti
 from handout_engine.amounts.lengths import Length, from_float, least, most
 from handout_engine.amounts.reading import read_length
 from handout_engine.amounts.refusals import RefusalError
-from handout_engine.amounts.saying import Amount, Tape
+from handout_engine.amounts.saying import TAPE, Amount
 from handout_engine.amounts.sources import DRAWN, PRACTICE
 from handout_engine.amounts.ways_out import at_least, at_most, ways, would_be
 from handout_engine.drafting.armholes import Armholes, FrenchSeams
@@ -23,7 +23,6 @@ from handout_engine.drafting.curves import run
 from handout_engine.drafting.pieces import CutPiece
 from handout_engine.drafting.spreading import FlatSleeve, SleeveHalf, share_for_width, sleeve_draft
 
-TAPE = Tape(finest=32)
 LONG, SHORT = "long", "short"
 END_EASES = {LONG: "5 cm", SHORT: "3.5 cm"}
 FULLNESS = ("1", "3")

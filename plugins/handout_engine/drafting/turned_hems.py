@@ -17,7 +17,7 @@ from handout_engine.amounts.declaring import Worked, check, drafted, group, valu
 from handout_engine.amounts.inputs import SEWING, optional_length, percentage
 from handout_engine.amounts.lengths import ZERO, Length, from_float, inches, millimetres
 from handout_engine.amounts.refusals import RefusalError
-from handout_engine.amounts.saying import Tape
+from handout_engine.amounts.saying import TAPE
 from handout_engine.amounts.sources import DRAWN, PRACTICE
 from handout_engine.amounts.ways_out import at_most, ways
 from handout_engine.amounts.working_out import Group
@@ -28,7 +28,6 @@ from handout_engine.drafting.drafts import FOLD, Draft, Edge
 from handout_engine.drafting.pieces import HalfPiece
 from handout_engine.geometry.points import snapped
 
-TAPE = Tape(finest=32)
 STEP = inches("1/8")
 """A hem that is made shallower is made so in whole steps of this."""
 LEAST_HEM = inches("3/8")

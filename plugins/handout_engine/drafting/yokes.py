@@ -13,7 +13,7 @@ from handout_engine.amounts.declaring import check, drafted, group, value
 from handout_engine.amounts.inputs import SEWING, choice, count, length, length_by_choice, ratio
 from handout_engine.amounts.lengths import Length, from_float, inches, millimetres
 from handout_engine.amounts.refusals import RefusalError
-from handout_engine.amounts.saying import Amount, Tape
+from handout_engine.amounts.saying import TAPE, Amount
 from handout_engine.amounts.sources import DRAWN, PRACTICE, published
 from handout_engine.amounts.ways_out import at_least, ways, would_be
 from handout_engine.bodies.measures import measured
@@ -28,7 +28,6 @@ from handout_engine.drafting.curves import split_at_level
 from handout_engine.drafting.pieces import CutPiece, HalfPiece
 from handout_engine.drafting.yoke_drafts import BackEdge, Yoke, draft_yoke
 
-TAPE = Tape(finest=32)
 PLAIN, WORKED = "plain", "worked"
 BOUND, COLLAR = "bound", "collar"
 LEAST_FRONT = millimetres(25)

@@ -35,8 +35,12 @@ def broken(at: Point, thickness: float, down: bool) -> Iterable[Shape]:
     def turned(along: float, across: float) -> Point:
         return (at[0] + across, at[1] + along) if down else (at[0] + along, at[1] + across)
 
-    corners = [(-gap - lean, -reach), (gap - lean, -reach), (gap + lean, reach),
-               (-gap + lean, reach)]  # fmt: skip
+    corners = [
+        (-gap - lean, -reach),
+        (gap - lean, -reach),
+        (gap + lean, reach),
+        (-gap + lean, reach),
+    ]
     yield Area(tuple(turned(*each) for each in corners), Tone.GROUND, outline=None)
     for side in (-gap, gap):
         yield Stroke((turned(side - lean, -reach), turned(side + lean, reach)), Line.BREAK)

@@ -99,8 +99,14 @@ def _background(page: Page, medium: Medium) -> list[Element]:
 
 
 def _white(top: float, height: float) -> Element:
-    return element("rect", x="0", y=_number(top), width=_number(PAGE_WIDTH),
-                   height=_number(height), fill="#fff")  # fmt: skip
+    return element(
+        "rect",
+        x="0",
+        y=_number(top),
+        width=_number(PAGE_WIDTH),
+        height=_number(height),
+        fill="#fff",
+    )
 
 
 def _part(part: Path | Hatch | Text, medium: Medium) -> Child:
@@ -158,8 +164,14 @@ def _paper_text(text: Text) -> Element:
 
 
 def _run(words: str, at: Point, anchor: str, size: float) -> Element:
-    return element("text", words, x=_number(at[0]), y=_number(at[1]), text_anchor=anchor,
-                   font_size=_number(size))  # fmt: skip
+    return element(
+        "text",
+        words,
+        x=_number(at[0]),
+        y=_number(at[1]),
+        text_anchor=anchor,
+        font_size=_number(size),
+    )
 
 
 def _steps(points: tuple[Point, ...], closed: bool) -> str:

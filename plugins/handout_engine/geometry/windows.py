@@ -34,8 +34,12 @@ class Window:
     @property
     def corners(self) -> Polygon:
         """Its corners, clockwise from the upper left one."""
-        return ((self.left, self.top), (self.right, self.top),
-                (self.right, self.bottom), (self.left, self.bottom))  # fmt: skip
+        return (
+            (self.left, self.top),
+            (self.right, self.top),
+            (self.right, self.bottom),
+            (self.left, self.bottom),
+        )
 
     def holds(self, point: Point) -> bool:
         """Whether a point lies in it or on its edge."""
@@ -60,8 +64,12 @@ class Window:
 
     def moved(self, across: float, down: float) -> Window:
         """The window in another place."""
-        return Window(snapped(self.left + across), snapped(self.top + down),
-                      snapped(self.right + across), snapped(self.bottom + down))  # fmt: skip
+        return Window(
+            snapped(self.left + across),
+            snapped(self.top + down),
+            snapped(self.right + across),
+            snapped(self.bottom + down),
+        )
 
 
 @dataclass(frozen=True)
@@ -146,8 +154,10 @@ def _shares(start: Point, end: Point, window: Window) -> tuple[float, float] | N
 def _between(start: Point, end: Point, share: float) -> Point:
     if share in {0, 1}:
         return start if share == 0 else end
-    return (snapped(start[0] + share * (end[0] - start[0])),
-            snapped(start[1] + share * (end[1] - start[1])))  # fmt: skip
+    return (
+        snapped(start[0] + share * (end[0] - start[0])),
+        snapped(start[1] + share * (end[1] - start[1])),
+    )
 
 
 def _length(start: Point, end: Point) -> float:

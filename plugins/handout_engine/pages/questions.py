@@ -97,12 +97,25 @@ class Asked:
         systems = [(each, SYSTEM_NAMES[each]) for each in SYSTEMS]
         finest = [(str(each), f"1/{each} in") for each in FINEST]
         papers = [(each, PAPER_NAMES[each]) for each in PAPERS]
-        units = Question("units", "units", "Which comes first; the other stands beside it.",
-                         own.tape.first, told.tape.first, choices=systems)  # fmt: skip
-        mark = Question("finest", "finest fraction", "The smallest mark on your tape measure.",
-                        str(own.tape.finest), str(told.tape.finest), choices=finest)  # fmt: skip
-        paper = Question("paper", "paper", "What you print on.", own.paper, told.paper,
-                         choices=papers)  # fmt: skip
+        units = Question(
+            "units",
+            "units",
+            "Which comes first; the other stands beside it.",
+            own.tape.first,
+            told.tape.first,
+            choices=systems,
+        )
+        mark = Question(
+            "finest",
+            "finest fraction",
+            "The smallest mark on your tape measure.",
+            str(own.tape.finest),
+            str(told.tape.finest),
+            choices=finest,
+        )
+        paper = Question(
+            "paper", "paper", "What you print on.", own.paper, told.paper, choices=papers
+        )
         return Section("settings", "Units and paper", (units, mark, paper))
 
     def unused(self) -> Iterator[str]:

@@ -198,8 +198,10 @@ def _head(start: Point, end: Point) -> Face:
     across, down = end[0] - start[0], end[1] - start[1]
     length = (across * across + down * down) ** 0.5 or 1.0
     dx, dy = across / length * ARROW, down / length * ARROW
-    wings = ((end[0] - dx - dy / 3, end[1] - dy + dx / 3),
-             (end[0] - dx + dy / 3, end[1] - dy - dx / 3))  # fmt: skip
+    wings = (
+        (end[0] - dx - dy / 3, end[1] - dy + dx / 3),
+        (end[0] - dx + dy / 3, end[1] - dy - dx / 3),
+    )
     return Face((end, *wings), BLACK)
 
 

@@ -49,8 +49,10 @@ def elements(inks: Iterable[Ink]) -> Iterable[Element]:
     for kind, group in groupby(inks, _kind):
         several = list(group)
         if kind is Line.HIDDEN:  # hatching: thousands of lines would be thousands of elements
-            yield path("".join(steps(each.points) for each in several if isinstance(each, Rule)),
-                       Line.HIDDEN)  # fmt: skip
+            yield path(
+                "".join(steps(each.points) for each in several if isinstance(each, Rule)),
+                Line.HIDDEN,
+            )
         else:
             yield from (_element(each) for each in several)
 
@@ -74,8 +76,14 @@ def _element(ink: Ink) -> Element:
 def path(drawn: str, line: Line, offset: float = 0.0) -> Element:
     """A line of one kind; `offset` is how far into its dashes it begins, in mm."""
     width, dashes, colour = LINES[line]
-    made = element("path", d=drawn, fill="none", stroke=colour, stroke_width=str(width),
-                   stroke_linejoin="round")  # fmt: skip
+    made = element(
+        "path",
+        d=drawn,
+        fill="none",
+        stroke=colour,
+        stroke_width=str(width),
+        stroke_linejoin="round",
+    )
     made.set("stroke-linecap", "round" if line is Line.GATHER else "butt")
     if dashes:
         made.set("stroke-dasharray", dashes)
@@ -95,8 +103,15 @@ def _spots(spots: Spots) -> Element:
 def words(each: Words) -> Element:
     """One line of words."""
     x, y = number(each.at[0]), number(each.at[1])
-    made = element("text", each.text, x=x, y=y, text_anchor=each.anchor,
-                   font_size=number(each.size), fill=each.colour)  # fmt: skip
+    made = element(
+        "text",
+        each.text,
+        x=x,
+        y=y,
+        text_anchor=each.anchor,
+        font_size=number(each.size),
+        fill=each.colour,
+    )
     if each.bold:
         made.set("font-weight", "bold")
     if each.turned:

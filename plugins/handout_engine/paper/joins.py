@@ -49,8 +49,11 @@ def joins(tiling: Tiling, shown: Shown) -> list[Join]:
     for row, column in tiling.kept:
         for other, upright in (((row, column + 1), True), ((row + 1, column), False)):
             if other in tiling.kept:
-                levels = ((view.right - OVERLAP, view.left) if upright else
-                          (view.bottom - OVERLAP, view.top))  # fmt: skip
+                levels = (
+                    (view.right - OVERLAP, view.left)
+                    if upright
+                    else (view.bottom - OVERLAP, view.top)
+                )
                 number = 2 * len(found) + 1
                 bare = Join((row, column), other, upright, levels, ())
                 heads = tuple(
@@ -87,9 +90,12 @@ def _glued(tiling: Tiling, join: Join, shown: Sequence[Ink]) -> Iterable[Ink]:
 def _cut_off(tiling: Tiling, join: Join, shown: Sequence[Ink]) -> Iterable[Ink]:
     """The line to cut this page off at, through the whole page, and what it is for."""
     page, level = tiling.sheet, join.levels[1]
-    whole = Window(page.window.left, page.window.top,
-                   max(page.window.right, page.strip.right),
-                   max(page.window.bottom, page.strip.bottom))  # fmt: skip
+    whole = Window(
+        page.window.left,
+        page.window.top,
+        max(page.window.right, page.strip.right),
+        max(page.window.bottom, page.strip.bottom),
+    )
     yield _line(whole, level, join.upright, Line.THIN)
     heads = _heads(join, page.window, first=False)
     yield from heads
@@ -112,8 +118,7 @@ def _head(join: Join, head: tuple[float, int], view: Window, first: bool) -> tup
     """An arrowhead and its number: before the line on the first page, behind it on the second."""
     (share, number), way = head, -1 if first else 1
     level = join.levels[0 if first else 1]
-    along = (view.top + share * view.height if join.upright else
-             view.left + share * view.width)  # fmt: skip
+    along = view.top + share * view.height if join.upright else view.left + share * view.width
     foot, far = level + way * HEAD, level + way * (HEAD + 1)
     corners: tuple[Point, ...] = (
         (level, along),

@@ -220,8 +220,9 @@ def _grain(at: Point, along: Point, half: float) -> Iterable[Stroke]:
     yield Stroke((ends[0], ends[1]), Line.THIN)
     for (end_x, end_y), way in zip(ends, (-1, 1), strict=True):
         back_x, back_y = end_x - way * HEAD * dx, end_y - way * HEAD * dy
-        yield Stroke(((back_x - dy, back_y + dx), (end_x, end_y), (back_x + dy, back_y - dx)),
-                     Line.THIN)  # fmt: skip
+        yield Stroke(
+            ((back_x - dy, back_y + dx), (end_x, end_y), (back_x + dy, back_y - dx)), Line.THIN
+        )
 
 
 def _roomiest(outline: Sequence[Point]) -> tuple[Point, float]:

@@ -52,8 +52,11 @@ def print_document(title: str, pages: Sequence[Element]) -> str:
     Each page stands in a box a hair lower than the paper, so that no rounding makes two of it.
     """
     sizes = list(dict.fromkeys(_size(page) for page in pages))
-    rules = ["body { margin: 0; } svg { display: block; background: #fff; }", SCREEN,
-             "div + div { break-before: page; }"]  # fmt: skip
+    rules = [
+        "body { margin: 0; } svg { display: block; background: #fff; }",
+        SCREEN,
+        "div + div { break-before: page; }",
+    ]
     for number, (width, height) in enumerate(sizes):
         rules.append(f"@page size-{number} {{ size: {width} {height}; margin: 0; }}")
         rules.append(

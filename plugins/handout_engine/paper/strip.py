@@ -47,13 +47,17 @@ def strip(label: Label, tiling: Tiling, cell: Cell, paper: str) -> list[Ink]:
     if page.wide:
         tops = box.bottom - two - five - GAP, box.bottom - two
         words = Window(box.left, box.top, box.right, tops[0] - GAP)
-        squares = [Window(box.left, top, box.left + side, top + side)
-                   for top, side in zip(tops, (five, two), strict=True)]  # fmt: skip
+        squares = [
+            Window(box.left, top, box.left + side, top + side)
+            for top, side in zip(tops, (five, two), strict=True)
+        ]
     else:
         lefts = box.right - two - five - GAP, box.right - two
         words = Window(box.left + BORDER, box.top, lefts[0] - GAP, box.bottom)
-        squares = [Window(left, box.top, left + side, box.top + side)
-                   for left, side in zip(lefts, (five, two), strict=True)]  # fmt: skip
+        squares = [
+            Window(left, box.top, left + side, box.top + side)
+            for left, side in zip(lefts, (five, two), strict=True)
+        ]
     return [
         *_label(label, words, tiling, paper),
         *_how_to_print(squares[0], several=len(tiling.kept) > 1),
@@ -129,8 +133,11 @@ def _place(square: Window, tiling: Tiling, cell: Cell) -> Iterable[Ink]:
 def _map(tiling: Tiling, this: Cell, top: tuple[float, float]) -> Iterable[Ink]:
     """All pages in small, with their numbers; this one is filled, those left out are dashed."""
     view = tiling.sheet.window
-    scale = min(MOST_MAP[0] / tiling.columns / view.width,
-                MOST_MAP[1] / tiling.rows / view.height, MOST_CELL / view.height)  # fmt: skip
+    scale = min(
+        MOST_MAP[0] / tiling.columns / view.width,
+        MOST_MAP[1] / tiling.rows / view.height,
+        MOST_CELL / view.height,
+    )
     across, down = scale * view.width, scale * view.height
     left = top[0] - tiling.columns * across / 2
     for row in range(tiling.rows):

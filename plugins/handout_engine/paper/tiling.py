@@ -73,8 +73,9 @@ class Tiling:
         view = self.sheet.window
         left = self.origin[0] + column * (view.width - OVERLAP)
         top = self.origin[1] + row * (view.height - OVERLAP)
-        return Window(snapped(left), snapped(top),
-                      snapped(left + view.width), snapped(top + view.height))  # fmt: skip
+        return Window(
+            snapped(left), snapped(top), snapped(left + view.width), snapped(top + view.height)
+        )
 
     def number(self, cell: Cell) -> int:
         """The number of a printed page, counted from 1."""
@@ -162,9 +163,12 @@ def _core(window: Window, cell: Cell, kept: Sequence[Cell]) -> Window:
     def shared(other: Cell) -> float:
         return OVERLAP if other in kept else 0.0
 
-    return Window(window.left + shared((row, column - 1)), window.top + shared((row - 1, column)),
-                  window.right - shared((row, column + 1)),
-                  window.bottom - shared((row + 1, column)))  # fmt: skip
+    return Window(
+        window.left + shared((row, column - 1)),
+        window.top + shared((row - 1, column)),
+        window.right - shared((row, column + 1)),
+        window.bottom - shared((row + 1, column)),
+    )
 
 
 def _groups(cells: Sequence[Cell]) -> int:

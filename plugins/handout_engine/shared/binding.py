@@ -25,7 +25,7 @@ from handout_engine.amounts.lengths import Length, most
 from handout_engine.amounts.naming import NOTHING
 from handout_engine.amounts.numbers import Count
 from handout_engine.amounts.refusals import RefusalError
-from handout_engine.amounts.saying import Saying, Tape
+from handout_engine.amounts.saying import TAPE, Saying
 from handout_engine.amounts.sources import GIVEN, PRACTICE
 from handout_engine.amounts.values import Value
 from handout_engine.amounts.ways_out import at_least, at_most, ways
@@ -38,7 +38,6 @@ from handout_engine.working.worksheet import Worksheet
 ROUND, OPEN = "round", "open"
 BIAS, ACROSS = "bias", "across"
 FILLED, TRIMMED = "left as sewn", "trimmed to the binding"
-TAPE = Tape(finest=32)
 
 
 class BindingInputs(BiasInputs):

@@ -10,13 +10,12 @@ from handout_engine.amounts.inputs import SEWING, choice, count, length, optiona
 from handout_engine.amounts.lengths import Length
 from handout_engine.amounts.numbers import Count
 from handout_engine.amounts.refusals import RefusalError
-from handout_engine.amounts.saying import Saying, Tape
+from handout_engine.amounts.saying import TAPE, Saying
 from handout_engine.amounts.sources import PRACTICE, published
 from handout_engine.amounts.values import Value
 from handout_engine.working.technique import Technique
 from handout_engine.working.worksheet import Worksheet
 
-TAPE = Tape(finest=32)
 FINE, BULKY = "thin", "bulky"
 BY_THICKNESS, FLAT = "diameter and thickness", "flat button"
 

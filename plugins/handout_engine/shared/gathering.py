@@ -15,7 +15,7 @@ from handout_engine.amounts.inputs import (
 from handout_engine.amounts.lengths import Length, inches, least
 from handout_engine.amounts.naming import constant
 from handout_engine.amounts.refusals import RefusalError
-from handout_engine.amounts.saying import Tape
+from handout_engine.amounts.saying import TAPE
 from handout_engine.amounts.sources import PRACTICE, published
 from handout_engine.amounts.values import Value
 from handout_engine.amounts.ways_out import less_than, ways
@@ -29,7 +29,6 @@ from handout_engine.working.worksheet import Worksheet
 OPEN, RING = "open", "ring"
 STRAIGHT, DIAGONAL = "straight", "diagonal"
 USUAL_ROWS_APART = constant("usual distance", inches("1/4"), published("utah-ruffle"))
-TAPE = Tape(finest=32)
 
 
 class GatherInputs(ClothInputs):

@@ -9,7 +9,7 @@ from handout_engine.amounts.inputs import SEWING, choice, optional_length
 from handout_engine.amounts.lengths import ZERO, Length, inches
 from handout_engine.amounts.naming import constant
 from handout_engine.amounts.refusals import RefusalError
-from handout_engine.amounts.saying import Tape
+from handout_engine.amounts.saying import TAPE
 from handout_engine.amounts.sources import PRACTICE
 from handout_engine.amounts.values import Value
 from handout_engine.amounts.working_out import Group
@@ -83,10 +83,9 @@ class Hem(Group):
     def it_is_no_deeper_than_what_it_is_turned_up_on(self) -> None:
         """Refuse a turn that would reach past what it hems."""
         if self.hem_allowance and self.hem_turn > self.depth:
-            tape = Tape(finest=32)
             raise RefusalError(
-                f"hem_depth {tape.say(self.hem_turn)} is deeper than {self.depth.label} "
-                f"{tape.say(self.depth)}; use at most {tape.no_more(self.depth)}",
+                f"hem_depth {TAPE.say(self.hem_turn)} is deeper than {self.depth.label} "
+                f"{TAPE.say(self.depth)}; use at most {TAPE.no_more(self.depth)}",
                 "hem_depth",
             )
 

@@ -12,7 +12,7 @@ from handout_engine.amounts.inputs import SEWING, fine_length, percentage
 from handout_engine.amounts.lengths import Length
 from handout_engine.amounts.numbers import Count, Ratio, larger, whole
 from handout_engine.amounts.refusals import RefusalError
-from handout_engine.amounts.saying import Saying, Tape
+from handout_engine.amounts.saying import TAPE, Saying
 from handout_engine.amounts.sources import PRACTICE
 from handout_engine.amounts.values import Value
 from handout_engine.amounts.ways_out import just, ways
@@ -21,7 +21,6 @@ from handout_engine.working.technique import Technique
 from handout_engine.working.workings import Chart
 from handout_engine.working.worksheet import Worksheet
 
-TAPE = Tape(finest=32)
 HALF = Fraction(1, 2)
 MOST_REPEATS = 20_000
 MOST_CHECKS = 8

@@ -12,7 +12,7 @@ from handout_engine.amounts.declaring import check, value
 from handout_engine.amounts.inputs import SEWING, choice, length, optional_length
 from handout_engine.amounts.lengths import Length, inches, millimetres, most
 from handout_engine.amounts.refusals import RefusalError
-from handout_engine.amounts.saying import Tape
+from handout_engine.amounts.saying import TAPE
 from handout_engine.amounts.sources import PRACTICE
 from handout_engine.amounts.ways_out import at_least, at_most, less_than, ways
 from handout_engine.working.technique import Technique
@@ -26,7 +26,6 @@ ROLLED_GATHERS = "rolled and whipped gathers"
 PIN_STITCH = "pin stitch"
 KINDS = (FRENCH, PLAIN, FLAT_FELL, ROLLED, ROLLED_GATHERS, PIN_STITCH)
 
-TAPE = Tape(finest=32)
 ON_AN_EDGE: Mapping[str, Length] = {
     PLAIN: inches("1/4"),
     FRENCH: inches("3/8"),

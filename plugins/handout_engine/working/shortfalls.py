@@ -13,11 +13,10 @@ from fractions import Fraction
 
 from handout_engine.amounts.lengths import Length, NamedLength, Place
 from handout_engine.amounts.refusals import RefusalError
-from handout_engine.amounts.saying import Amount, Tape
+from handout_engine.amounts.saying import TAPE, Amount
 from handout_engine.amounts.values import Sentence, Value
 from handout_engine.working.workings import Cell, Piece, Step, Working
 
-TAPE = Tape(finest=32)
 MOST_NAMED = 4
 """A refusal names so many inputs at most; more would be no help."""
 

@@ -48,10 +48,13 @@ def _lines() -> Iterator[str]:
     yield "# A baby's measures: reference"
     yield MEASURED + TYPED
     least, most = SPAN
-    yield from rows("Measure", [
-        (code("body_length"), f"From the crown to the sole, lying. From {least} to {most}."),
-        *((code(name), _taken(each)) for name, each in MEASURES.items()),
-    ])  # fmt: skip
+    yield from rows(
+        "Measure",
+        [
+            (code("body_length"), f"From the crown to the sole, lying. From {least} to {most}."),
+            *((code(name), _taken(each)) for name, each in MEASURES.items()),
+        ],
+    )
     yield "\n## The table of sizes\n"
     yield "In centimetres; the age is that at which half of the children have reached the length, a"
     yield "guide only. Choose by the baby's own length.\n"
@@ -73,14 +76,21 @@ def _taken(measure: Measure) -> str:
 
 def _table(caption: str, tape: Tape) -> Element:
     heading = element("tr", *(element("th", text, scope="col") for text in ("Size", *LENGTHS)))
-    body = [_row(_label(each), [_said(figure(name, length), tape)
-                                      for length in LENGTHS.values()])
-            for name, each in MEASURES.items()]  # fmt: skip
+    body = [
+        _row(_label(each), [_said(figure(name, length), tape) for length in LENGTHS.values()])
+        for name, each in MEASURES.items()
+    ]
     ages = _ages() if tape == METRIC else ()
-    table = element("table", element("caption", caption), element("thead", heading),
-                    element("tbody", *ages, *body), class_="handout-table graded")  # fmt: skip
-    return element("div", table, class_="table-area", tabindex="0", role="group",
-                   aria_label=caption)  # fmt: skip
+    table = element(
+        "table",
+        element("caption", caption),
+        element("thead", heading),
+        element("tbody", *ages, *body),
+        class_="handout-table graded",
+    )
+    return element(
+        "div", table, class_="table-area", tabindex="0", role="group", aria_label=caption
+    )
 
 
 def _label(measure: Measure) -> str:
@@ -108,5 +118,6 @@ def _number(number: Fraction) -> str:
 
 
 def _row(label: str, cells: list[str]) -> Element:
-    return element("tr", element("th", label, scope="row"),
-                   *(element("td", text) for text in cells))  # fmt: skip
+    return element(
+        "tr", element("th", label, scope="row"), *(element("td", text) for text in cells)
+    )

@@ -27,8 +27,11 @@ def _command(name: str, command: click.Command) -> Iterator[str]:
     usage = " ".join(command.collect_usage_pieces(context))
     yield f"\n## {name}\n\n```text\nhandouts {name} {usage}\n```\n"
     yield f"{(command.help or '').strip()}\n"
-    options = {", ".join(each.opts): _option(each) for each in command.params
-               if isinstance(each, click.Option)}  # fmt: skip
+    options = {
+        ", ".join(each.opts): _option(each)
+        for each in command.params
+        if isinstance(each, click.Option)
+    }
     if options:
         yield from pairs("Option", options)
 

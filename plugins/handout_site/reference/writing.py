@@ -7,10 +7,10 @@ from html import escape
 
 from handout_engine.amounts.inputs import Input
 from handout_engine.amounts.kinds import LengthKind
-from handout_engine.amounts.saying import Tape
+from handout_engine.amounts.saying import TAPE, Tape
 from handout_engine.amounts.sources import Ground
 
-INCHES, METRIC = Tape(finest=32), Tape("metric", 32)
+INCHES, METRIC = TAPE, Tape("metric", 32)
 NOTED = {Ground.PRACTICE: "common practice, no source", Ground.ESTIMATE: "an estimate"}
 """Grounds that a default's row says in a few words; a published one names its source."""
 

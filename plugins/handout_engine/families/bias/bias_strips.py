@@ -10,10 +10,11 @@ from handout_engine.amounts.inputs import CLOTH, length, optional_length
 from handout_engine.amounts.lengths import Length, inches
 from handout_engine.amounts.naming import constant
 from handout_engine.amounts.refusals import RefusalError
+from handout_engine.amounts.saying import TAPE
 from handout_engine.amounts.sources import PRACTICE
 from handout_engine.amounts.values import sentence
 from handout_engine.cloth.bias import Band, diagonal
-from handout_engine.cloth.bias_cloth import TAPE, BiasInputs, JoinedStrips, StripsForLength, useful
+from handout_engine.cloth.bias_cloth import BiasInputs, JoinedStrips, StripsForLength, useful
 from handout_engine.families.bias.bias_drawing import joined_strip
 from handout_engine.families.bias.bias_pictures import cloth_picture
 from handout_engine.shared.binding_steps import chosen_strips

@@ -7,7 +7,7 @@ from handout_engine.amounts.inputs import SEWING, choice, count, length, optiona
 from handout_engine.amounts.lengths import Length, inches, least
 from handout_engine.amounts.naming import constant
 from handout_engine.amounts.refusals import RefusalError
-from handout_engine.amounts.saying import Saying, Tape
+from handout_engine.amounts.saying import TAPE, Saying
 from handout_engine.amounts.sources import PRACTICE
 from handout_engine.amounts.values import sentence
 from handout_engine.amounts.ways_out import at_most
@@ -24,7 +24,6 @@ from handout_engine.working.worksheet import Worksheet
 
 ON_EDGE, ON_BACK = "on an edge", "centred on the back"
 USUAL_ALLOWANCE = constant("usual allowance", inches("1/4"), PRACTICE)
-TAPE = Tape(finest=32)
 
 
 class BiasTube(BiasClothInputs):

@@ -10,7 +10,7 @@ from handout_engine.amounts.declaring import check, group, value
 from handout_engine.amounts.inputs import CLOTH, SEWING, count, length, optional_length
 from handout_engine.amounts.lengths import Length
 from handout_engine.amounts.refusals import RefusalError
-from handout_engine.amounts.saying import Saying, Tape
+from handout_engine.amounts.saying import TAPE, Saying
 from handout_engine.amounts.sources import PRACTICE
 from handout_engine.amounts.values import sentence
 from handout_engine.amounts.ways_out import at_least, at_most
@@ -30,8 +30,6 @@ from handout_engine.working.cautions import (
 )
 from handout_engine.working.workings import Cell, Chart, Picture, Seam, Supply
 from handout_engine.working.worksheet import Worksheet
-
-TAPE = Tape(finest=32)
 
 
 class ButtonLoops(BiasClothInputs):

@@ -7,7 +7,7 @@ from handout_engine.amounts.declaring import check, group, value
 from handout_engine.amounts.lengths import Length
 from handout_engine.amounts.numbers import Count
 from handout_engine.amounts.refusals import RefusalError
-from handout_engine.amounts.saying import Tape
+from handout_engine.amounts.saying import TAPE, Tape
 from handout_engine.amounts.values import Value, sentence
 from handout_engine.amounts.ways_out import at_most, more_than, ways
 from handout_engine.amounts.working_out import Group
@@ -26,8 +26,6 @@ from handout_engine.families.bias.continuous_bias_steps import add_sample, add_s
 from handout_engine.working.cautions import PINS_AND_IRON
 from handout_engine.working.workings import Chart, Grain, Picture, Piece, Seam
 from handout_engine.working.worksheet import Worksheet
-
-TAPE = Tape(finest=32)
 
 
 class ContinuousBias(ContinuousInputs):

@@ -7,12 +7,10 @@ from handout_engine.amounts.inputs import SEWING, length, optional_length, ratio
 from handout_engine.amounts.lengths import Length, least
 from handout_engine.amounts.numbers import Ratio
 from handout_engine.amounts.refusals import RefusalError
-from handout_engine.amounts.saying import Tape, decimal
+from handout_engine.amounts.saying import TAPE, decimal
 from handout_engine.amounts.sources import PRACTICE
 from handout_engine.amounts.ways_out import at_least, ways
 from handout_engine.cloth.cloth import ClothInputs
-
-TAPE = Tape(finest=32)
 
 
 class ElasticInputs(ClothInputs):

@@ -14,12 +14,13 @@ from handout_engine.amounts.inputs import SEWING, choice, length, optional_count
 from handout_engine.amounts.lengths import Length, most
 from handout_engine.amounts.numbers import Count
 from handout_engine.amounts.refusals import RefusalError
+from handout_engine.amounts.saying import TAPE
 from handout_engine.amounts.sources import PRACTICE, published
 from handout_engine.amounts.values import sentence
 from handout_engine.amounts.ways_out import at_least, ways
 from handout_engine.families.closures.button_places import ButtonPlace
 from handout_engine.families.closures.button_spacing_steps import add_sample, add_steps
-from handout_engine.shared.buttons import TAPE, ShankInputs
+from handout_engine.shared.buttons import ShankInputs
 from handout_engine.shared.buttons_drawing import (
     ButtonedEdge,
     Shank,

@@ -6,13 +6,13 @@ from handout_engine.amounts.declaring import check, group, value
 from handout_engine.amounts.inputs import SEWING, choice, count, length
 from handout_engine.amounts.lengths import Length
 from handout_engine.amounts.refusals import RefusalError
-from handout_engine.amounts.saying import Saying
+from handout_engine.amounts.saying import TAPE, Saying
 from handout_engine.amounts.sources import PRACTICE
 from handout_engine.amounts.values import sentence
 from handout_engine.amounts.working_out import Group
 from handout_engine.cloth.cloth import ClothBought
 from handout_engine.drawing.scene import Line
-from handout_engine.families.closures.body_elastic import TAPE, ElasticInputs
+from handout_engine.families.closures.body_elastic import ElasticInputs
 from handout_engine.families.closures.elastic_casing_drawing import (
     Casing,
     casing_section,

@@ -7,11 +7,12 @@ from handout_engine.amounts.inputs import SEWING, choice, count, length, optiona
 from handout_engine.amounts.lengths import Length, inches
 from handout_engine.amounts.naming import constant
 from handout_engine.amounts.refusals import RefusalError
+from handout_engine.amounts.saying import TAPE
 from handout_engine.amounts.sources import PRACTICE
 from handout_engine.amounts.ways_out import at_least, at_most, ways
 from handout_engine.amounts.working_out import Group
 from handout_engine.cloth.cloth import ClothBought, ClothInputs
-from handout_engine.shared.buttons import TAPE, ButtonInputs
+from handout_engine.shared.buttons import ButtonInputs
 
 ONE, TWO, CUT_ON = "a folded strip", "two cloths", "cut on with its facing"
 EDGE, OPENING = "a front edge", "an opening cut into the front"

@@ -6,6 +6,7 @@ from handout_engine.amounts.declaring import check, group, value
 from handout_engine.amounts.inputs import SEWING, count, length, optional_length
 from handout_engine.amounts.lengths import Length
 from handout_engine.amounts.refusals import RefusalError
+from handout_engine.amounts.saying import TAPE
 from handout_engine.amounts.sources import PRACTICE
 from handout_engine.amounts.values import sentence
 from handout_engine.amounts.ways_out import at_least, less_than, ways
@@ -17,7 +18,6 @@ from handout_engine.families.closures.lap_placket_drawing import (
     lap_section,
     spread_slit,
 )
-from handout_engine.shared.buttons import TAPE
 from handout_engine.shared.gathering_pictures import strips_picture
 from handout_engine.shared.gathering_steps import add_washing_step, counted
 from handout_engine.shared.strips_drawing import FlatStrip, Rule

@@ -7,6 +7,7 @@ from handout_engine.amounts.inputs import SEWING, choice, count, length
 from handout_engine.amounts.lengths import Length
 from handout_engine.amounts.numbers import Count
 from handout_engine.amounts.refusals import RefusalError
+from handout_engine.amounts.saying import TAPE
 from handout_engine.amounts.sources import PRACTICE
 from handout_engine.amounts.values import sentence
 from handout_engine.amounts.ways_out import at_most
@@ -20,7 +21,7 @@ from handout_engine.families.closures.tie_pair_drawing import (
     tied,
 )
 from handout_engine.families.closures.tie_pair_steps import add_bow_step, add_sample, add_steps
-from handout_engine.families.closures.worn_ties import BONNET, DRAWN, TAPE, WornTies
+from handout_engine.families.closures.worn_ties import BONNET, DRAWN, WornTies
 from handout_engine.shared.gathering_pictures import strips_picture
 from handout_engine.shared.strips_drawing import FlatStrip, Rule
 from handout_engine.shared.tubes_drawing import Tube, tube_section

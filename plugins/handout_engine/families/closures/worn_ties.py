@@ -7,7 +7,7 @@ from handout_engine.amounts.inputs import choice, length
 from handout_engine.amounts.lengths import Length, millimetres, most
 from handout_engine.amounts.naming import NOTHING
 from handout_engine.amounts.refusals import RefusalError
-from handout_engine.amounts.saying import Tape
+from handout_engine.amounts.saying import TAPE
 from handout_engine.amounts.sources import PRACTICE, published
 from handout_engine.amounts.ways_out import at_most, ways
 from handout_engine.cloth.cloth import ClothInputs
@@ -15,7 +15,6 @@ from handout_engine.cloth.cloth import ClothInputs
 SEAMED, DRAWN = "sewn into a seam", "drawn through at waist or hem"
 NECK, BONNET = "neck or hood", "bonnet"
 LONGEST_DRAWN = millimetres(75)
-TAPE = Tape(finest=32)
 
 
 class WornTies(ClothInputs):

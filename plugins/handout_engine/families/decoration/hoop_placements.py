@@ -8,7 +8,6 @@ from handout_engine.amounts.declaring import check, group, value
 from handout_engine.amounts.inputs import SEWING, length
 from handout_engine.amounts.numbers import Count
 from handout_engine.amounts.refusals import RefusalError
-from handout_engine.amounts.saying import Tape
 from handout_engine.amounts.sources import PRACTICE
 from handout_engine.amounts.values import Value, sentence
 from handout_engine.cloth.cloth import ClothBought, ClothInputs
@@ -29,7 +28,6 @@ from handout_engine.working.worksheet import Worksheet
 
 MOST_PLACEMENTS = 120
 ACROSS, ALONG = "across", "along"
-TAPE = Tape(finest=32)
 
 
 class HoopPlacements(ClothInputs):

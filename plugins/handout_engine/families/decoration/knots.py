@@ -12,7 +12,7 @@ from handout_engine.amounts.inputs import (
 from handout_engine.amounts.lengths import Length
 from handout_engine.amounts.numbers import Count
 from handout_engine.amounts.refusals import RefusalError
-from handout_engine.amounts.saying import Saying
+from handout_engine.amounts.saying import TAPE, Saying
 from handout_engine.amounts.sources import PRACTICE
 from handout_engine.amounts.values import sentence
 from handout_engine.amounts.ways_out import at_least, ways
@@ -30,7 +30,6 @@ from handout_engine.families.decoration.placed_knots import (
     LINE,
     POINTS,
     STAGGERED,
-    TAPE,
     PlacedKnots,
 )
 from handout_engine.working.cautions import LONG_FLOATS, PINS_AND_IRON, WORKED_KNOTS

@@ -97,9 +97,17 @@ def wraps_round_needle(wrapped: Wrapped) -> Scene:
     point, eye = -6 * needle, long + 8 * needle
     half = needle / 2
     shapes: list[Shape] = [
-        Area(((point, 0), (point + 4 * needle, -half), (eye, -half), (eye, half),
-              (point + 4 * needle, half)), Tone.SHADE),
-    ]  # fmt: skip
+        Area(
+            (
+                (point, 0),
+                (point + 4 * needle, -half),
+                (eye, -half),
+                (eye, half),
+                (point + 4 * needle, half),
+            ),
+            Tone.SHADE,
+        ),
+    ]
     for number in range(shown):
         middle = ((number + 0.5) * thread, 0.0)
         shapes.append(_ring(middle, thread / 2, half + thread))

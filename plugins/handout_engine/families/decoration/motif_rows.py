@@ -9,14 +9,12 @@ from handout_engine.amounts.declaring import check, value
 from handout_engine.amounts.lengths import ZERO, Length
 from handout_engine.amounts.numbers import Count, larger, whole
 from handout_engine.amounts.refusals import RefusalError
-from handout_engine.amounts.saying import Tape
+from handout_engine.amounts.saying import TAPE
 from handout_engine.amounts.ways_out import at_least, more_than, ways
 from handout_engine.amounts.working_out import Group
 from handout_engine.families.decoration.motifs import EITHER, GAP, MOST_MOTIFS, MOTIF, Motifs
 from handout_engine.shared.marking import from_centre
 from handout_engine.working.workings import Cell, Chart
-
-TAPE = Tape(finest=32)
 
 
 class Row(Group):

@@ -8,14 +8,12 @@ from handout_engine.amounts.declaring import check, value
 from handout_engine.amounts.lengths import Length, most
 from handout_engine.amounts.numbers import Count, larger, whole
 from handout_engine.amounts.refusals import RefusalError
-from handout_engine.amounts.saying import Tape
+from handout_engine.amounts.saying import TAPE
 from handout_engine.amounts.ways_out import less_than, ways
 from handout_engine.amounts.working_out import Group
 
 if TYPE_CHECKING:
     from handout_engine.families.decoration.hoop_placements import HoopPlacements
-
-TAPE = Tape(finest=32)
 
 
 class OneWay(Group):

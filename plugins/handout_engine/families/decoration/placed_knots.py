@@ -22,7 +22,7 @@ from handout_engine.amounts.lengths import ZERO, Length, Place, from_float, tota
 from handout_engine.amounts.naming import constant
 from handout_engine.amounts.numbers import Count, larger, whole
 from handout_engine.amounts.refusals import RefusalError
-from handout_engine.amounts.saying import Saying, Tape
+from handout_engine.amounts.saying import TAPE, Saying
 from handout_engine.amounts.sources import DRAWN, GIVEN, PRACTICE
 from handout_engine.working.technique import Technique
 
@@ -33,7 +33,6 @@ USUAL_WRAPS = {
     KNOTS: constant("usual wraps of a knot", Count(2), PRACTICE),
     BULLIONS: constant("usual wraps of a bullion", Count(7), PRACTICE),
 }
-TAPE = Tape(finest=32)
 
 
 class PlacedKnots(Technique):

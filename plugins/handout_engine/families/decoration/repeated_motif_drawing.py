@@ -100,8 +100,9 @@ def round_ring(motif: Motif, row: Divided) -> tuple[Shape, ...]:
     arm = max(inner * 0.6, radius * 0.1)
     shapes.append(Stroke(((0, radius - arm * 0.4), (0, radius * 1.06)), Line.FOLD))
     shapes.append(Note((0, radius * 1.13), sentence("centre front")))
-    shapes.append(Note((-radius, radius * 1.13), sentence("round {edge}", edge=row.side),
-                       anchor="start"))  # fmt: skip
+    shapes.append(
+        Note((-radius, radius * 1.13), sentence("round {edge}", edge=row.side), anchor="start")
+    )
     return tuple(shapes)
 
 
@@ -156,9 +157,13 @@ def few_motifs(motif: Motif, gap: Value | None, shown: int, at_scale: bool) -> S
     if gap is not None and shown > 1:
         shapes.append(Dimension((motif.width.mm, 0), (step, 0), gap, Side.BELOW))
     shapes.append(
-        Dimension((0, -low - motif.height.mm), (motif.width.mm, -low - motif.height.mm),
-                  motif.width, Side.ABOVE)
-    )  # fmt: skip
+        Dimension(
+            (0, -low - motif.height.mm),
+            (motif.width.mm, -low - motif.height.mm),
+            motif.width,
+            Side.ABOVE,
+        )
+    )
     if not at_scale:
         top = -low - motif.height.mm
         shapes.append(Dimension((reach, top), (reach, -low), motif.height, Side.RIGHT))

@@ -14,7 +14,7 @@ from handout_engine.amounts.declaring import check, group, value
 from handout_engine.amounts.inputs import SEWING, choice, length, length_by_choice
 from handout_engine.amounts.lengths import ZERO, Length, inches
 from handout_engine.amounts.refusals import RefusalError
-from handout_engine.amounts.saying import Amount, Tape
+from handout_engine.amounts.saying import TAPE, Amount
 from handout_engine.amounts.sources import PRACTICE
 from handout_engine.amounts.ways_out import less_than, more_than, ways
 from handout_engine.amounts.working_out import Group
@@ -23,7 +23,6 @@ from handout_engine.working.workings import Grain, Mark, Piece
 from handout_engine.working.worksheet import Worksheet
 
 DOUBLE, SINGLE = "double", "single"
-TAPE = Tape(finest=32)
 
 
 class Mitre(Group):

@@ -8,7 +8,7 @@ from handout_engine.amounts.inputs import SEWING, angle, choice, length, percent
 from handout_engine.amounts.lengths import Length, inches
 from handout_engine.amounts.numbers import Ratio
 from handout_engine.amounts.refusals import RefusalError
-from handout_engine.amounts.saying import Saying, Tape
+from handout_engine.amounts.saying import TAPE, Saying
 from handout_engine.amounts.sources import PRACTICE, published
 from handout_engine.amounts.values import sentence
 from handout_engine.amounts.ways_out import at_most, ways
@@ -23,7 +23,6 @@ from handout_engine.working.workings import Cell, Chart, Picture, Seam, Supply
 from handout_engine.working.worksheet import Worksheet
 
 EASED, FACED = "eased", "faced"
-TAPE = Tape(finest=32)
 CHARTED = tuple(inches(depth) for depth in ("1/4", "1/2", "1", "3/2", "2"))
 
 

@@ -7,12 +7,13 @@ from handout_engine.amounts.inputs import choice, count, length
 from handout_engine.amounts.lengths import ZERO, Length
 from handout_engine.amounts.numbers import Count
 from handout_engine.amounts.refusals import RefusalError
+from handout_engine.amounts.saying import TAPE
 from handout_engine.amounts.values import sentence
 from handout_engine.amounts.ways_out import ways
 from handout_engine.drawing.scene import Scene
 from handout_engine.families.edges.repeat_rows_drawing import RowStart, plain_row, row_start
 from handout_engine.families.edges.stitch_needles import NeedleInputs
-from handout_engine.shared.repeats import TAPE, FittedRepeats, RepeatInputs, Repeats, Row
+from handout_engine.shared.repeats import FittedRepeats, RepeatInputs, Repeats, Row
 from handout_engine.working.cautions import PINS_AND_IRON
 from handout_engine.working.workings import Picture, Step
 from handout_engine.working.worksheet import Worksheet

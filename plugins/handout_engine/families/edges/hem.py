@@ -6,7 +6,7 @@ from handout_engine.amounts.declaring import check, group, value
 from handout_engine.amounts.inputs import SEWING, count, length
 from handout_engine.amounts.lengths import Length
 from handout_engine.amounts.refusals import RefusalError
-from handout_engine.amounts.saying import Saying
+from handout_engine.amounts.saying import TAPE, Saying
 from handout_engine.amounts.sources import PRACTICE
 from handout_engine.amounts.values import sentence
 from handout_engine.amounts.ways_out import less_than, ways
@@ -22,7 +22,6 @@ from handout_engine.families.edges.hem_measures import (
     DOUBLE,
     FACED,
     ROLLED,
-    TAPE,
     StraightHemInputs,
     depths_chart,
 )

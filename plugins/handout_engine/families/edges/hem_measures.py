@@ -8,14 +8,13 @@ from handout_engine.amounts.declaring import check, value
 from handout_engine.amounts.inputs import SEWING, choice, length, length_by_choice
 from handout_engine.amounts.lengths import ZERO, Length, inches
 from handout_engine.amounts.refusals import RefusalError
-from handout_engine.amounts.saying import Amount, Tape
+from handout_engine.amounts.saying import TAPE, Amount
 from handout_engine.amounts.sources import PRACTICE, published
 from handout_engine.amounts.ways_out import at_most, ways
 from handout_engine.working.technique import Technique
 from handout_engine.working.workings import Chart
 
 DOUBLE, SINGLE, ROLLED, FACED = "double", "single", "rolled and whipped", "faced"
-TAPE = Tape(finest=32)
 FLARE = "moderate flare"
 DEPTHS: Mapping[str, tuple[Length, Length]] = {
     FLARE: (inches(2), inches(3)),

@@ -8,7 +8,7 @@ from handout_engine.amounts.declaring import check, group, value
 from handout_engine.amounts.inputs import SEWING, choice, count, length, length_by_choice
 from handout_engine.amounts.lengths import ZERO, Length
 from handout_engine.amounts.refusals import RefusalError
-from handout_engine.amounts.saying import Amount
+from handout_engine.amounts.saying import TAPE, Amount
 from handout_engine.amounts.sources import PRACTICE
 from handout_engine.amounts.values import sentence
 from handout_engine.amounts.ways_out import more_than, ways
@@ -24,7 +24,7 @@ from handout_engine.families.edges.repeat_rows_drawing import (
     row_start,
 )
 from handout_engine.families.edges.stitch_needles import NeedleInputs
-from handout_engine.shared.repeats import TAPE, FittedRepeats, RepeatInputs, Row
+from handout_engine.shared.repeats import FittedRepeats, RepeatInputs, Row
 from handout_engine.working.cautions import PINS_AND_IRON
 from handout_engine.working.workings import Mark, Picture, Seam
 from handout_engine.working.worksheet import Worksheet

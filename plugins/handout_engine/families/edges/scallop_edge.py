@@ -6,6 +6,7 @@ from handout_engine.amounts.declaring import check, group, value
 from handout_engine.amounts.inputs import SEWING, length
 from handout_engine.amounts.lengths import Length
 from handout_engine.amounts.refusals import RefusalError
+from handout_engine.amounts.saying import TAPE
 from handout_engine.amounts.sources import PRACTICE
 from handout_engine.amounts.values import sentence
 from handout_engine.cloth.cloth import ClothBought, ClothInputs
@@ -17,7 +18,7 @@ from handout_engine.families.edges.scallop_edge_drawing import (
     scallop_row,
     scallop_template,
 )
-from handout_engine.families.edges.scallop_edge_measures import TAPE, ScallopInputs
+from handout_engine.families.edges.scallop_edge_measures import ScallopInputs
 from handout_engine.shared.gathering_steps import add_washing_step
 from handout_engine.shared.strips import Joined, Strips
 from handout_engine.working.cautions import PINS_AND_IRON, WIDE_STITCH

@@ -11,7 +11,7 @@ from handout_engine.amounts.declaring import check, value
 from handout_engine.amounts.inputs import SEWING, choice, count, length, optional_length, ratio
 from handout_engine.amounts.lengths import Length
 from handout_engine.amounts.refusals import RefusalError
-from handout_engine.amounts.saying import Tape
+from handout_engine.amounts.saying import TAPE
 from handout_engine.amounts.sources import PRACTICE
 from handout_engine.amounts.ways_out import at_least, at_most, less_than, ways
 from handout_engine.working.technique import Technique
@@ -19,7 +19,6 @@ from handout_engine.working.workings import Chart
 
 STRAIGHT, RING = "straight edge", "round a hem"
 FACED, SATIN = "faced and turned", "satin stitched"
-TAPE = Tape(finest=32)
 
 
 class ScallopInputs(Technique):

@@ -7,7 +7,7 @@ from handout_engine.amounts.inputs import SEWING, length, optional_length, ratio
 from handout_engine.amounts.lengths import Length, from_float, inches
 from handout_engine.amounts.naming import constant
 from handout_engine.amounts.refusals import RefusalError
-from handout_engine.amounts.saying import Tape
+from handout_engine.amounts.saying import TAPE
 from handout_engine.amounts.sources import DRAWN, PRACTICE
 from handout_engine.amounts.ways_out import at_least, at_most, ways
 from handout_engine.bodies.measures import measured
@@ -30,8 +30,6 @@ from handout_engine.families.garments.front_overlaps import FrontOverlap
 from handout_engine.geometry.points import Point, snapped
 from handout_engine.working.workings import Picture, Seam
 from handout_engine.working.worksheet import Worksheet
-
-TAPE = Tape(finest=32)
 
 
 class BabyJacket(FrontOverlap, FacingInputs, CutOnSleeveInputs, TurnedHemInputs):

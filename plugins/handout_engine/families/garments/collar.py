@@ -10,7 +10,7 @@ from handout_engine.amounts.lengths import ZERO, Length, from_float, least, mill
 from handout_engine.amounts.naming import constant
 from handout_engine.amounts.numbers import Ratio
 from handout_engine.amounts.refusals import RefusalError
-from handout_engine.amounts.saying import Tape
+from handout_engine.amounts.saying import TAPE
 from handout_engine.amounts.sources import DRAWN, PRACTICE, published
 from handout_engine.amounts.ways_out import at_most, ways
 from handout_engine.bodies.measures import LENGTHS
@@ -28,7 +28,6 @@ from handout_engine.working.worksheet import Worksheet
 ONE, TWO = "one piece", "two pieces"
 ROUND, SQUARE = "rounded", "square"
 PLAIN, WORKED = "plain", "worked"
-TAPE = Tape(finest=32)
 SMALLEST = constant("body length of size 50", LENGTHS["50"], published("en-13402"))
 USUAL_DEPTH = constant("usual depth at size 50", millimetres(35), PRACTICE)
 GROWTH = constant("share of the growth", Ratio(Fraction(15, 480)), PRACTICE)

@@ -17,10 +17,13 @@ from handout_engine.working.worksheet import Worksheet
 def add_supplies(sheet: Worksheet) -> None:
     """Notions and cautions."""
     sheet.supplies.append(
-        Supply("bias strip for the neck seam", None,
-               sentence("it covers {edge} of seam", edge=sheet["neck_edge"]),
-               unless=("bias-strips",))
-    )  # fmt: skip
+        Supply(
+            "bias strip for the neck seam",
+            None,
+            sentence("it covers {edge} of seam", edge=sheet["neck_edge"]),
+            unless=("bias-strips",),
+        )
+    )
     sheet.have("fine thread to match", "a fine needle for the cloth")
     sheet.cautions.extend((PINS_AND_IRON, GARMENT_IS_DAYWEAR, MEASURE_THE_BABY, THIN_COTTON))
 
@@ -58,8 +61,10 @@ def add_steps(sheet: Worksheet) -> None:
             "mirror image. Mark the shoulders at the neck edge."
         )
     add_stay_step(sheet, "the neck edge of upper and under collar")
-    sheet.step("Work embroidery or an insertion on the upper collar now, while it is flat. Lay an "
-               "edging or a ruffle along its outer edge, heading to the edge.")  # fmt: skip
+    sheet.step(
+        "Work embroidery or an insertion on the upper collar now, while it is flat. Lay an "
+        "edging or a ruffle along its outer edge, heading to the edge."
+    )
     _add_outer_edge(sheet)
     sheet.step(
         "Roll each collar over your hand as it will lie, and baste the neck edges together as "
@@ -100,5 +105,7 @@ def _add_outer_edge(sheet: Worksheet) -> None:
             "ends, {seam_allowance} from the edges.",
             "along the seam it is {collar_edge} in all.",
         )
-    sheet.step("Trim the seam, notch it along the curves, turn the collar and press it with the "
-               "seam a thread to the under side.")  # fmt: skip
+    sheet.step(
+        "Trim the seam, notch it along the curves, turn the collar and press it with the "
+        "seam a thread to the under side."
+    )

@@ -5,12 +5,11 @@ from __future__ import annotations
 from handout_engine.amounts.declaring import check, value
 from handout_engine.amounts.lengths import Length, millimetres
 from handout_engine.amounts.refusals import RefusalError
-from handout_engine.amounts.saying import Tape
+from handout_engine.amounts.saying import TAPE
 from handout_engine.amounts.sources import published
 from handout_engine.drafting.block import BlockInputs
 from handout_engine.shared.buttons import ButtonInputs
 
-TAPE = Tape(finest=32)
 LEAST_BESIDE = millimetres(5)
 """What is left at least of each half of the neck beside the overlap."""
 

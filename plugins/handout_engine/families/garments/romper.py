@@ -10,7 +10,7 @@ from handout_engine.amounts.declaring import check, drafted, group, value
 from handout_engine.amounts.inputs import SEWING, choice, count, length, length_by_choice, ratio
 from handout_engine.amounts.lengths import Length, from_float, millimetres
 from handout_engine.amounts.refusals import RefusalError
-from handout_engine.amounts.saying import Amount, Tape
+from handout_engine.amounts.saying import TAPE, Amount
 from handout_engine.amounts.sources import DRAWN, PRACTICE, published
 from handout_engine.bodies.measures import measured
 from handout_engine.drafting.armholes import SleevelessInputs
@@ -33,7 +33,6 @@ from handout_engine.geometry.points import snapped
 from handout_engine.working.workings import Grain, Picture, Piece, Seam
 from handout_engine.working.worksheet import Worksheet
 
-TAPE = Tape(finest=32)
 LEAST_BELOW = millimetres(50)
 """What is left at least between the opening and the crotch line."""
 

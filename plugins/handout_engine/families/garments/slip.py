@@ -10,7 +10,7 @@ from handout_engine.amounts.inputs import SEWING, choice, length, optional_lengt
 from handout_engine.amounts.lengths import Length, from_float, inches, millimetres
 from handout_engine.amounts.naming import constant
 from handout_engine.amounts.refusals import RefusalError
-from handout_engine.amounts.saying import Amount, Tape
+from handout_engine.amounts.saying import TAPE, Amount
 from handout_engine.amounts.sources import DRAWN, PRACTICE
 from handout_engine.amounts.values import sentence
 from handout_engine.amounts.ways_out import at_least, ways
@@ -37,7 +37,6 @@ from handout_engine.geometry.points import Point, snapped
 from handout_engine.working.workings import Grain, Picture, Piece, Seam
 from handout_engine.working.worksheet import Worksheet
 
-TAPE = Tape(finest=32)
 LEAST_SIDE = millimetres(30)
 SLIT_FACING = constant("usual width of a slit's facing", millimetres(60), PRACTICE)
 BELOW_SLIT = constant("usual facing below a slit", millimetres(30), PRACTICE)

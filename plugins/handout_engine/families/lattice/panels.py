@@ -6,7 +6,7 @@ from handout_engine.amounts.declaring import check, drafted, value
 from handout_engine.amounts.inputs import choice, length, optional_length, optional_places
 from handout_engine.amounts.lengths import Length, Place, from_float, least, most
 from handout_engine.amounts.refusals import RefusalError
-from handout_engine.amounts.saying import Tape
+from handout_engine.amounts.saying import TAPE
 from handout_engine.amounts.sources import DRAWN, PRACTICE
 from handout_engine.geometry import outlines
 from handout_engine.geometry.polygons import Polygon, perimeter, sides_that_meet
@@ -15,7 +15,6 @@ from handout_engine.working.technique import Technique
 RECTANGLE, YOKE, POCKET, POLYGON = "rectangle", "yoke inset", "pocket top", "polygon"
 BOUNDS = ("1 in", "16 in")
 MOST_CORNERS = 40
-TAPE = Tape(finest=32)
 
 
 class PanelInputs(Technique):

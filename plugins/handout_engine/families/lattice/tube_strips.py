@@ -14,7 +14,7 @@ from handout_engine.amounts.lengths import ZERO, Length, from_float, inches, lea
 from handout_engine.amounts.naming import constant
 from handout_engine.amounts.numbers import Count
 from handout_engine.amounts.refusals import RefusalError
-from handout_engine.amounts.saying import Saying, Tape
+from handout_engine.amounts.saying import TAPE, Saying
 from handout_engine.amounts.sources import LAYOUT, PRACTICE
 from handout_engine.amounts.values import Value
 from handout_engine.cloth.bias import SURE, Band, bands, smallest_cloth
@@ -22,7 +22,6 @@ from handout_engine.cloth.cloth import ClothInputs
 from handout_engine.working.workings import Chart
 
 USUAL_ALLOWANCE = constant("usual allowance", inches("1/4"), PRACTICE)
-TAPE = Tape(finest=32)
 
 
 @dataclass(frozen=True)

@@ -14,7 +14,7 @@ from handout_engine.amounts.lengths import Length, from_float, inches
 from handout_engine.amounts.naming import constant
 from handout_engine.amounts.numbers import Count, Ratio
 from handout_engine.amounts.refusals import RefusalError
-from handout_engine.amounts.saying import Saying, Tape
+from handout_engine.amounts.saying import TAPE, Saying
 from handout_engine.amounts.sources import PRACTICE, published
 from handout_engine.amounts.values import Value, sentence
 from handout_engine.drawing.scene import Scene
@@ -161,9 +161,8 @@ class ClothAdviser(ThreadInputs):
         """Refuse a sample that is longer after the wash."""
         before, after = self.sample_before, self.sample_after
         if after is not None and after > before:
-            tape = Tape(finest=32)
             raise RefusalError(
-                f"sample_after {tape.say(after)} is longer than sample_before {tape.say(before)}; "
+                f"sample_after {TAPE.say(after)} is longer than sample_before {TAPE.say(before)}; "
                 "cloth shrinks in the wash, so the two may be exchanged",
                 "sample_after",
             )

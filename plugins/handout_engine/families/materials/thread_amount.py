@@ -17,7 +17,7 @@ from handout_engine.amounts.inputs import (
 from handout_engine.amounts.lengths import Length
 from handout_engine.amounts.numbers import Count, Ratio
 from handout_engine.amounts.refusals import RefusalError
-from handout_engine.amounts.saying import Saying, Tape
+from handout_engine.amounts.saying import TAPE, Saying
 from handout_engine.amounts.sources import PRACTICE, published
 from handout_engine.amounts.values import sentence
 from handout_engine.drawing.scene import Scene
@@ -135,11 +135,11 @@ class ThreadAmount(Technique):
     @check
     def the_sample_was_measured_whole(self) -> None:
         """Refuse a sample whose thread is shorter than its own seam."""
-        thread, seam, tape = self.sample_thread, self.sample_seam, Tape(finest=32)
+        thread, seam = self.sample_thread, self.sample_seam
         if thread is not None and thread < seam:
             raise RefusalError(
-                f"sample_thread {tape.say(thread)} is shorter than its seam of {tape.say(seam)}; "
-                f"measure every thread of it, at least {tape.no_less(seam)}",
+                f"sample_thread {TAPE.say(thread)} is shorter than its seam of {TAPE.say(seam)}; "
+                f"measure every thread of it, at least {TAPE.no_less(seam)}",
                 "sample_thread",
             )
 

@@ -11,7 +11,7 @@ from handout_engine.amounts.inputs import SEWING, choice, count, length
 from handout_engine.amounts.lengths import Length, inches
 from handout_engine.amounts.naming import constant
 from handout_engine.amounts.refusals import RefusalError
-from handout_engine.amounts.saying import Saying, Tape
+from handout_engine.amounts.saying import TAPE, Saying
 from handout_engine.amounts.sources import PRACTICE
 from handout_engine.amounts.values import sentence
 from handout_engine.cloth.cloth import ClothBought, ClothInputs
@@ -30,7 +30,6 @@ CUT, READY = "cut to size", "ready made"
 TRIM, PAD = "trim cloth", "pad cloth"
 PLEAT = ("pleat_seam", "pleat_fold", "pleat_back")
 SAMPLE_SIDE = constant("usual sample", inches(8), PRACTICE)
-TAPE = Tape(finest=32)
 
 
 class BurpCloth(ClothInputs):

@@ -40,11 +40,14 @@ def finished_scene(cloth: BurpCloth) -> Scene:
     """The cloth from above, its length across the drawing."""
     return Scene(
         sentence("Burp cloth, finished"),
-        sentence("{length} long and {width} wide, with a band of {band}.",
-                 length=cloth.named["pad_length"], width=cloth.named["pad_width"],
-                 band=cloth.named["band"]),
+        sentence(
+            "{length} long and {width} wide, with a band of {band}.",
+            length=cloth.named["pad_length"],
+            width=cloth.named["pad_width"],
+            band=cloth.named["band"],
+        ),
         tuple(_finished(cloth)),
-    )  # fmt: skip
+    )
 
 
 def _finished(cloth: BurpCloth) -> Iterable[Shape]:
@@ -72,11 +75,14 @@ def flat_scene(cloth: BurpCloth) -> Scene:
     """The trim cloth as it is cut, with the lines of its pleats and of the seam."""
     return Scene(
         sentence("Trim cloth laid flat"),
-        sentence("Cut {width} wide and {length} long.",
-                 width=cloth.named["trim_width"], length=cloth.named["trim_length"]),
+        sentence(
+            "Cut {width} wide and {length} long.",
+            width=cloth.named["trim_width"],
+            length=cloth.named["trim_length"],
+        ),
         tuple(_flat(cloth)),
         tallest=320,
-    )  # fmt: skip
+    )
 
 
 def _flat(cloth: BurpCloth) -> Iterable[Shape]:
@@ -100,11 +106,13 @@ def band_section(cloth: BurpCloth) -> Scene:
     """The banded end cut through from side to side of the drawing."""
     return Scene(
         sentence("Band, cut through"),
-        sentence("The pleat is {band} deep; three layers of trim cloth lie in it.",
-                 band=cloth.named["band"]),
+        sentence(
+            "The pleat is {band} deep; three layers of trim cloth lie in it.",
+            band=cloth.named["band"],
+        ),
         tuple(_section(cloth)),
         tallest=150,
-    )  # fmt: skip
+    )
 
 
 def _section(cloth: BurpCloth) -> Iterable[Shape]:
@@ -118,11 +126,21 @@ def _section(cloth: BurpCloth) -> Iterable[Shape]:
     yield layer(((start, pad), (band, pad)), 2.6 * thick, Tone.WRONG)
     yield from broken((start + 0.4 * band, pad), 1.6 * thick, down=False)
     yield layer(
-        ((start, step), (-step, step), (0, 0), (band - 0.5 * step, 0), (band, 0.5 * step),
-         (band - 0.5 * step, step), (1.1 * step, step), (0.6 * step, 1.5 * step),
-         (1.1 * step, 2 * step), (band, 2 * step)),
-        thick, Tone.SECOND,
-    )  # fmt: skip
+        (
+            (start, step),
+            (-step, step),
+            (0, 0),
+            (band - 0.5 * step, 0),
+            (band, 0.5 * step),
+            (band - 0.5 * step, step),
+            (1.1 * step, step),
+            (0.6 * step, 1.5 * step),
+            (1.1 * step, 2 * step),
+            (band, 2 * step),
+        ),
+        thick,
+        Tone.SECOND,
+    )
     yield Stroke(((0.5 * step, -1.2 * step), (0.5 * step, 2.2 * step)), Line.STITCH)
     yield Stroke(((band - edge, -1.2 * step), (band - edge, 4.2 * step)), Line.STITCH)
     yield Dimension((0.0, -1.2 * step), (band, -1.2 * step), cloth.named["band"], Side.ABOVE)

@@ -12,7 +12,7 @@ from handout_engine.amounts.lengths import Length, inches
 from handout_engine.amounts.naming import constant
 from handout_engine.amounts.numbers import Count, whole
 from handout_engine.amounts.refusals import RefusalError
-from handout_engine.amounts.saying import Saying, Tape
+from handout_engine.amounts.saying import TAPE, Saying
 from handout_engine.amounts.sources import PRACTICE, published
 from handout_engine.amounts.ways_out import at_most, ways
 from handout_engine.cloth.cloth import ClothInputs
@@ -20,11 +20,14 @@ from handout_engine.families.nursery.nap_cover_parts import Bar, Layer
 from handout_engine.shared.strips import Joined, Strips
 
 BLOCKS, FRAME, BACKING, BATTING, BINDING = (
-    "block cloth", "sashing and border cloth", "backing cloth", "batting", "binding cloth",
-)  # fmt: skip
+    "block cloth",
+    "sashing and border cloth",
+    "backing cloth",
+    "batting",
+    "binding cloth",
+)
 DOWN, ACROSS = "down the back", "across the back"
 YARD = constant("yard", inches(36), published("yard"))
-TAPE = Tape(finest=32)
 
 
 class QuiltInputs(ClothInputs):

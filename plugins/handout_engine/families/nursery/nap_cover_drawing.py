@@ -38,12 +38,16 @@ def top_scene(quilt: Quilt) -> Scene:
     """The finished cover from above, its binding as a narrow frame."""
     return Scene(
         sentence("Nap cover, finished"),
-        sentence("{across} by {down} blocks, {width} by {length} with its border.",
-                 across=quilt.named["blocks_across"], down=quilt.named["blocks_down"],
-                 width=quilt.named["top_width"], length=quilt.named["top_length"]),
+        sentence(
+            "{across} by {down} blocks, {width} by {length} with its border.",
+            across=quilt.named["blocks_across"],
+            down=quilt.named["blocks_down"],
+            width=quilt.named["top_width"],
+            length=quilt.named["top_length"],
+        ),
         tuple(_top(quilt)),
         tallest=330,
-    )  # fmt: skip
+    )
 
 
 def _top(quilt: Quilt) -> Iterable[Shape]:
@@ -68,11 +72,14 @@ def corner_scene(quilt: Quilt) -> Scene:
     """The upper left corner, large enough to measure: border, block, sashing, block."""
     return Scene(
         sentence("Corner of the nap cover"),
-        sentence("Border {border}, block {block}, sashing {sashing}.",
-                 border=quilt.named["border"], block=quilt.named["block"],
-                 sashing=quilt.named["sashing"]),
+        sentence(
+            "Border {border}, block {block}, sashing {sashing}.",
+            border=quilt.named["border"],
+            block=quilt.named["block"],
+            sashing=quilt.named["sashing"],
+        ),
         tuple(_corner(quilt)),
-    )  # fmt: skip
+    )
 
 
 def _corner(quilt: Quilt) -> Iterable[Shape]:

@@ -12,7 +12,7 @@ from handout_engine.amounts.inputs import SEWING, choice, count, length
 from handout_engine.amounts.lengths import ZERO, Length
 from handout_engine.amounts.numbers import Count
 from handout_engine.amounts.refusals import RefusalError
-from handout_engine.amounts.saying import Saying, Tape
+from handout_engine.amounts.saying import TAPE, Saying
 from handout_engine.amounts.sources import GIVEN, PRACTICE
 from handout_engine.amounts.values import sentence
 from handout_engine.amounts.ways_out import at_most, ways
@@ -35,7 +35,6 @@ from handout_engine.working.workings import Grain, Picture, Piece, Seam
 from handout_engine.working.worksheet import Worksheet
 
 CLOTH = "cover cloth"
-TAPE = Tape(finest=32)
 
 
 class PillowCover(ClothInputs):

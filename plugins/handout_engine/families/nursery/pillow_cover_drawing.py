@@ -42,10 +42,13 @@ def front_scene(pillow: Pillow) -> Scene:
     """The cover from its front."""
     return Scene(
         sentence("Pillow cover, finished"),
-        sentence("For a pillow {width} by {length}.", width=pillow.named["inner_width"],
-                 length=pillow.named["inner_length"]),
+        sentence(
+            "For a pillow {width} by {length}.",
+            width=pillow.named["inner_width"],
+            length=pillow.named["inner_length"],
+        ),
         tuple(_front(pillow)),
-    )  # fmt: skip
+    )
 
 
 def _front(pillow: Pillow) -> Iterable[Shape]:
@@ -72,8 +75,12 @@ def _front(pillow: Pillow) -> Iterable[Shape]:
 def _rounded(left: float, top: float, width: float, height: float, radius: float) -> list[Point]:
     """The corners of a rectangle, each rounded by a radius, in order round it."""
     right, bottom = left + width, top + height
-    centres = ((right - radius, top + radius), (right - radius, bottom - radius),
-               (left + radius, bottom - radius), (left + radius, top + radius))  # fmt: skip
+    centres = (
+        (right - radius, top + radius),
+        (right - radius, bottom - radius),
+        (left + radius, bottom - radius),
+        (left + radius, top + radius),
+    )
     points = []
     for quarter, (x, y) in enumerate(centres):
         for step in range(STEPS + 1):
@@ -123,10 +130,13 @@ def back_scene(pillow: Pillow) -> Scene:
     """The cover from its back, one panel over the other."""
     return Scene(
         sentence("Back of the pillow cover"),
-        sentence("Two panels of {panel} lap by {overlap}.", panel=pillow.named["panel_length"],
-                 overlap=pillow.named["overlap"]),
+        sentence(
+            "Two panels of {panel} lap by {overlap}.",
+            panel=pillow.named["panel_length"],
+            overlap=pillow.named["overlap"],
+        ),
         tuple(_back(pillow)),
-    )  # fmt: skip
+    )
 
 
 def _back(pillow: Pillow) -> Iterable[Shape]:
@@ -163,11 +173,14 @@ def section_scene(pillow: Pillow) -> Scene:
     """The lap cut through from side to side: front below, panels above."""
     return Scene(
         sentence("Lapped back, cut through"),
-        sentence("Each hem is turned twice, {hem} deep; the panels lap {overlap}.",
-                 hem=pillow.named["back_hem"], overlap=pillow.named["overlap"]),
+        sentence(
+            "Each hem is turned twice, {hem} deep; the panels lap {overlap}.",
+            hem=pillow.named["back_hem"],
+            overlap=pillow.named["overlap"],
+        ),
         tuple(_section(pillow)),
         tallest=170,
-    )  # fmt: skip
+    )
 
 
 def _section(pillow: Pillow) -> Iterable[Shape]:
@@ -176,10 +189,15 @@ def _section(pillow: Pillow) -> Iterable[Shape]:
     gap = 2.1 * thick
     reach = 1.1 * overlap
     yield layer(((-reach, 11 * gap), (overlap + reach, 11 * gap)), thick, Tone.RIGHT)
-    under = ((-reach, 4 * gap), (overlap, 4 * gap), (overlap, 5 * gap), (overlap - hem, 5 * gap),
-             (overlap - hem, 6 * gap), (overlap - thick, 6 * gap))  # fmt: skip
-    upper = ((overlap + reach, 0), (0, 0), (0, gap), (hem, gap), (hem, 2 * gap),
-             (thick, 2 * gap))  # fmt: skip
+    under = (
+        (-reach, 4 * gap),
+        (overlap, 4 * gap),
+        (overlap, 5 * gap),
+        (overlap - hem, 5 * gap),
+        (overlap - hem, 6 * gap),
+        (overlap - thick, 6 * gap),
+    )
+    upper = ((overlap + reach, 0), (0, 0), (0, gap), (hem, gap), (hem, 2 * gap), (thick, 2 * gap))
     yield layer(under, thick, Tone.RIGHT)
     yield layer(upper, thick, Tone.SECOND)
     for x, top in ((overlap - 0.85 * hem, 3.3 * gap), (0.85 * hem, -0.7 * gap)):

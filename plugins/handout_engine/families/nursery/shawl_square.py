@@ -11,7 +11,7 @@ from handout_engine.amounts.declaring import check, group, value
 from handout_engine.amounts.inputs import SEWING, count, length, optional_length
 from handout_engine.amounts.lengths import Length
 from handout_engine.amounts.refusals import RefusalError
-from handout_engine.amounts.saying import Saying, Tape
+from handout_engine.amounts.saying import TAPE, Saying
 from handout_engine.amounts.sources import PRACTICE
 from handout_engine.amounts.values import sentence
 from handout_engine.amounts.ways_out import at_most, ways
@@ -33,7 +33,6 @@ from handout_engine.working.workings import Chart, Grain, Picture, Piece, Seam, 
 from handout_engine.working.worksheet import Worksheet
 
 CLOTH = "shawl cloth"
-TAPE = Tape(finest=32)
 
 
 class ShawlSquare(ClothInputs):

@@ -37,10 +37,13 @@ def finished_scene(shawl: Shawl) -> Scene:
     """The square from its right side; the hem behind it is a row of stitches."""
     return Scene(
         sentence("Shawl square, finished"),
-        sentence("{side} on each side, with a hem of {hem}.",
-                 side=shawl.named["finished"], hem=shawl.named["hem"]),
+        sentence(
+            "{side} on each side, with a hem of {hem}.",
+            side=shawl.named["finished"],
+            hem=shawl.named["hem"],
+        ),
         tuple(_finished(shawl)),
-    )  # fmt: skip
+    )
 
 
 def _finished(shawl: Shawl) -> Iterable[Shape]:
@@ -70,12 +73,15 @@ def corner_scene(shawl: Shawl) -> Scene:
     """A raw corner laid flat with its lines, to mark by or to lay under."""
     return Scene(
         sentence("Mitred corner, flat"),
-        sentence("The mitre crosses the raw edges {at} from the raw corner, the trimming line "
-                 "{trim}; the hem folds at {hem}.",
-                 at=shawl.named["mitre_at"], trim=shawl.named["mitre_trim"],
-                 hem=shawl.named["hem_takes"]),
+        sentence(
+            "The mitre crosses the raw edges {at} from the raw corner, the trimming line "
+            "{trim}; the hem folds at {hem}.",
+            at=shawl.named["mitre_at"],
+            trim=shawl.named["mitre_trim"],
+            hem=shawl.named["hem_takes"],
+        ),
         tuple(_corner(shawl)),
-    )  # fmt: skip
+    )
 
 
 def _corner(shawl: Shawl) -> Iterable[Shape]:

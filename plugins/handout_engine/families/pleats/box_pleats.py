@@ -13,9 +13,10 @@ from handout_engine.amounts.inputs import count, optional_length
 from handout_engine.amounts.lengths import Length
 from handout_engine.amounts.numbers import Count, Ratio
 from handout_engine.amounts.refusals import RefusalError
+from handout_engine.amounts.saying import TAPE
 from handout_engine.amounts.sources import PRACTICE
 from handout_engine.amounts.ways_out import at_most, ways
-from handout_engine.families.pleats.pleating import TAPE, MarginInputs
+from handout_engine.families.pleats.pleating import MarginInputs
 from handout_engine.families.pleats.pleating_steps import add_pleat_pictures, add_pleat_steps
 from handout_engine.shared.folds import Fold, Lie
 from handout_engine.working.worksheet import Worksheet

@@ -12,9 +12,10 @@ from handout_engine.amounts.inputs import choice, count, optional_length
 from handout_engine.amounts.lengths import ZERO, Length, most
 from handout_engine.amounts.numbers import Ratio
 from handout_engine.amounts.refusals import RefusalError
+from handout_engine.amounts.saying import TAPE
 from handout_engine.amounts.sources import published
 from handout_engine.amounts.ways_out import at_most, ways
-from handout_engine.families.pleats.pleating import TAPE, MarginInputs
+from handout_engine.families.pleats.pleating import MarginInputs
 from handout_engine.families.pleats.pleating_steps import add_pleat_pictures, add_pleat_steps
 from handout_engine.shared.folds import Fold, Lie
 from handout_engine.working.worksheet import Worksheet

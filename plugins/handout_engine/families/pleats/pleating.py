@@ -11,7 +11,7 @@ from handout_engine.amounts.lengths import ZERO, Length, inches
 from handout_engine.amounts.naming import constant
 from handout_engine.amounts.numbers import Count, larger, whole
 from handout_engine.amounts.refusals import RefusalError
-from handout_engine.amounts.saying import Saying, Tape
+from handout_engine.amounts.saying import TAPE, Saying
 from handout_engine.amounts.sources import GEOMETRY, PRACTICE
 from handout_engine.amounts.ways_out import at_most, ways
 from handout_engine.cloth.cloth import ClothBought, ClothInputs
@@ -27,7 +27,6 @@ REFUSED, ALLOWED = "refused", "allowed"
 USUAL_MARGIN = constant("usual margin", inches("1/4"), PRACTICE)
 NO_MARGIN = constant("no margin", ZERO, PRACTICE)
 NO_ALLOWANCE = constant("no allowance", ZERO, GEOMETRY)
-TAPE = Tape(finest=32)
 LINE_NAMES = {
     Lie.LEFT: ("fold", "inner fold", "placement line"),
     Lie.RIGHT: ("placement line", "inner fold", "fold"),

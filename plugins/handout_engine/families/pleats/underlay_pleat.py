@@ -11,11 +11,12 @@ from handout_engine.amounts.declaring import check, group, value
 from handout_engine.amounts.inputs import CLOTH, SEWING, length, optional_length
 from handout_engine.amounts.lengths import Length
 from handout_engine.amounts.refusals import RefusalError
+from handout_engine.amounts.saying import TAPE
 from handout_engine.amounts.sources import PRACTICE
 from handout_engine.amounts.values import sentence
 from handout_engine.cloth.cloth import ClothBought
 from handout_engine.drawing.scene import Line, Tone
-from handout_engine.families.pleats.pleating import TAPE, PleatedInputs
+from handout_engine.families.pleats.pleating import PleatedInputs
 from handout_engine.families.pleats.pleating_drawing import (
     UnderlayPleat,
     underlay_scene,

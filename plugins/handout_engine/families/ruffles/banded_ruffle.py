@@ -12,7 +12,7 @@ from handout_engine.amounts.inputs import CLOTH, SEWING, choice, length, optiona
 from handout_engine.amounts.lengths import Length, inches
 from handout_engine.amounts.naming import constant
 from handout_engine.amounts.refusals import RefusalError
-from handout_engine.amounts.saying import Saying, Tape
+from handout_engine.amounts.saying import TAPE, Saying
 from handout_engine.amounts.sources import PRACTICE
 from handout_engine.cloth.cloth import ClothBought
 from handout_engine.families.ruffles.banded_ruffle_pictures import add_banded_pictures
@@ -35,7 +35,6 @@ CONTRAST, SAME = "contrast", "same"
 WIDEST_FILLED = constant("widest band that is filled", inches("1/2"), PRACTICE)
 USUAL_ALLOWANCE = constant("usual allowance", inches("1/4"), PRACTICE)
 USUAL_SHOWS = constant("usual front", inches("3/2"), PRACTICE)
-TAPE = Tape(finest=32)
 
 
 class BandedRuffle(SeamedRuffle):

@@ -11,7 +11,7 @@ from handout_engine.amounts.lengths import Length
 from handout_engine.amounts.naming import constant
 from handout_engine.amounts.numbers import Count, Ratio
 from handout_engine.amounts.refusals import RefusalError
-from handout_engine.amounts.saying import Tape
+from handout_engine.amounts.saying import TAPE
 from handout_engine.amounts.sources import GEOMETRY, PRACTICE
 from handout_engine.amounts.values import sentence
 from handout_engine.amounts.ways_out import more_than, ways
@@ -35,7 +35,6 @@ LEAST_TURN = 20
 """In degrees."""
 HALF_TURN = constant("half a turn", Angle(Fraction(180)), GEOMETRY)
 FULL_TURN = Angle(Fraction(360))
-TAPE = Tape(finest=32)
 
 
 class CircularFlounce(Flounce):

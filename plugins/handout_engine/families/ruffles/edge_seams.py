@@ -8,7 +8,7 @@ from handout_engine.amounts.declaring import check, value
 from handout_engine.amounts.inputs import SEWING, choice, length_by_choice
 from handout_engine.amounts.lengths import Length, millimetres
 from handout_engine.amounts.refusals import RefusalError
-from handout_engine.amounts.saying import Amount, Tape
+from handout_engine.amounts.saying import TAPE, Amount
 from handout_engine.amounts.sources import PRACTICE
 from handout_engine.shared.seams import FLAT_FELL, FRENCH, ON_AN_EDGE, PIN_STITCH, PLAIN, ROLLED
 from handout_engine.working.cautions import WING_NEEDLE
@@ -66,10 +66,9 @@ class EdgeSeamInputs(Technique):
     def the_edge_can_be_rolled(self) -> None:
         """Refuse a roll that would be too thick."""
         if self.edge_seam == ROLLED and self.edge_allowance > THICKEST_ROLL:
-            tape = Tape(finest=32)
             raise RefusalError(
-                f"edge_allowance {tape.say(self.edge_allowance)} is too much to roll; use at most "
-                f"{tape.no_more(THICKEST_ROLL)}, or another edge_seam",
+                f"edge_allowance {TAPE.say(self.edge_allowance)} is too much to roll; use at most "
+                f"{TAPE.no_more(THICKEST_ROLL)}, or another edge_seam",
                 "edge_allowance",
             )
 

@@ -7,7 +7,7 @@ from handout_engine.amounts.inputs import SEWING, length
 from handout_engine.amounts.lengths import Length
 from handout_engine.amounts.numbers import Ratio
 from handout_engine.amounts.refusals import RefusalError
-from handout_engine.amounts.saying import Saying, Tape
+from handout_engine.amounts.saying import TAPE, Saying
 from handout_engine.amounts.sources import PRACTICE
 from handout_engine.amounts.values import sentence
 from handout_engine.drawing.scene import Scene
@@ -59,9 +59,8 @@ class FullnessSample(Technique):
     def gathering_shortened_it(self) -> None:
         """Refuse a sample that is longer once it is gathered."""
         if self.after > self.before:
-            tape = Tape(finest=32)
             raise RefusalError(
-                f"after {tape.say(self.after)} is longer than before {tape.say(self.before)}; "
+                f"after {TAPE.say(self.after)} is longer than before {TAPE.say(self.before)}; "
                 "gathering only shortens a strip, so the two may be exchanged",
                 "after",
             )

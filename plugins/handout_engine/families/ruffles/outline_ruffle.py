@@ -12,7 +12,7 @@ from handout_engine.amounts.inputs import angle, choice, length, ratio
 from handout_engine.amounts.lengths import ZERO, Length
 from handout_engine.amounts.numbers import Ratio
 from handout_engine.amounts.refusals import RefusalError
-from handout_engine.amounts.saying import Tape, decimal
+from handout_engine.amounts.saying import TAPE, decimal
 from handout_engine.amounts.sources import PRACTICE
 from handout_engine.amounts.values import sentence
 from handout_engine.amounts.ways_out import at_least, less_than, ways
@@ -89,7 +89,7 @@ class OutlineRuffle(SingleRuffle):
         if self.hem_line <= ZERO:
             deepest = self.edge / arc(self.turning)
             raise RefusalError(
-                f"depth {Tape(finest=32).say(self.depth)} is deeper than the hollow is round; use "
+                f"depth {TAPE.say(self.depth)} is deeper than the hollow is round; use "
                 f"{ways(less_than(self, 'depth', deepest), 'a longer edge that turns less')}",
                 "depth",
             )

@@ -9,7 +9,7 @@ from handout_engine.amounts.inputs import length
 from handout_engine.amounts.lengths import FINEST, Length, from_float
 from handout_engine.amounts.numbers import Count, Ratio
 from handout_engine.amounts.refusals import RefusalError
-from handout_engine.amounts.saying import Tape
+from handout_engine.amounts.saying import TAPE
 from handout_engine.amounts.sources import DRAWN, PRACTICE
 from handout_engine.amounts.values import sentence
 from handout_engine.amounts.ways_out import at_most, more_than, ways
@@ -31,7 +31,6 @@ from handout_engine.working.worksheet import Worksheet
 MOST_TURNS = 12
 HALVINGS = 24
 """So often is the search for the most turns halved: to a millionth of a turn."""
-TAPE = Tape(finest=32)
 
 
 class SpiralFlounce(Flounce):

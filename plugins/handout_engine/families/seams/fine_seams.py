@@ -7,7 +7,7 @@ from handout_engine.amounts.inputs import SEWING, count, length, ratio
 from handout_engine.amounts.lengths import Length, millimetres
 from handout_engine.amounts.numbers import Count
 from handout_engine.amounts.refusals import RefusalError
-from handout_engine.amounts.saying import Tape
+from handout_engine.amounts.saying import TAPE, Tape
 from handout_engine.amounts.sources import PRACTICE
 from handout_engine.amounts.values import sentence
 from handout_engine.amounts.working_out import Group
@@ -103,12 +103,11 @@ class FineSeams(SeamInputs, ClothInputs):
     def one_ridge_ends_before_the_next(self) -> None:
         """Refuse pieces so narrow that one seam's ridge would reach the next."""
         if self.ridge >= self.piece_width:
-            tape = Tape(finest=32)
             most = max(0, -(-self.panel.mm // self.ridge.mm) - 2)
             way = f"use at most {most} seams or a wider panel" if most else "use a wider panel"
             raise RefusalError(
-                f"seams {self.seams} leaves pieces {tape.say(self.piece_width)} wide, and each "
-                f"seam alone is {tape.both(self.ridge)} wide; {way}",
+                f"seams {self.seams} leaves pieces {TAPE.say(self.piece_width)} wide, and each "
+                f"seam alone is {TAPE.both(self.ridge)} wide; {way}",
                 "seams",
             )
 

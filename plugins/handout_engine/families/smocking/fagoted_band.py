@@ -10,7 +10,7 @@ from handout_engine.amounts.inputs import SEWING, length, lengths, percentage
 from handout_engine.amounts.lengths import Length, total
 from handout_engine.amounts.numbers import Count, larger, whole
 from handout_engine.amounts.refusals import RefusalError
-from handout_engine.amounts.saying import Saying, Tape
+from handout_engine.amounts.saying import TAPE, Saying
 from handout_engine.amounts.sources import PRACTICE
 from handout_engine.amounts.values import sentence
 from handout_engine.amounts.ways_out import just, ways
@@ -31,7 +31,6 @@ from handout_engine.working.worksheet import Worksheet
 MOST_REPEATS = 4000
 GUIDE = Length(Fraction(170))
 """The printed guide is about so long; it is moved along the band."""
-TAPE = Tape(finest=32)
 
 
 class FagotedBand(ClothInputs):

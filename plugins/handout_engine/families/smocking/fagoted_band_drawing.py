@@ -127,8 +127,9 @@ def edges_cut_through(band: Fagoting) -> Scene:
     ]
     return Scene(
         sentence("Two folded edges, cut through"),
-        sentence("Edges turned under {turn}, {gap} apart, basted to paper.", turn=band.turn,
-                 gap=band.gap),
+        sentence(
+            "Edges turned under {turn}, {gap} apart, basted to paper.", turn=band.turn, gap=band.gap
+        ),
         tuple(shapes),
         tallest=120.0,
-    )  # fmt: skip
+    )

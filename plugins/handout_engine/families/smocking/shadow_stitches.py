@@ -16,10 +16,10 @@ from handout_engine.amounts.inputs import SEWING, choice, count, fine_length, le
 from handout_engine.amounts.lengths import ZERO, Length, from_float
 from handout_engine.amounts.numbers import Count
 from handout_engine.amounts.refusals import RefusalError
-from handout_engine.amounts.saying import Saying
+from handout_engine.amounts.saying import TAPE, Saying
 from handout_engine.amounts.sources import PRACTICE
 from handout_engine.amounts.ways_out import at_most, ways
-from handout_engine.shared.repeats import TAPE, FittedRepeats, RepeatInputs
+from handout_engine.shared.repeats import FittedRepeats, RepeatInputs
 from handout_engine.shared.repeats import Row as Line
 
 EDGE, RING = "along an edge", "round a ring"

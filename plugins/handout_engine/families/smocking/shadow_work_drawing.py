@@ -138,9 +138,12 @@ def threads(band: ShadowBand) -> Scene:
     aside = max(0.15 * gap, 0.22 * repeat)
     outside = 2 * aside
     shapes: list[Shape] = [
-        Area(rectangle(-0.5 * repeat, -outside, reach + repeat, gap + 2 * outside), Tone.WRONG,
-             Line.THIN),
-    ]  # fmt: skip
+        Area(
+            rectangle(-0.5 * repeat, -outside, reach + repeat, gap + 2 * outside),
+            Tone.WRONG,
+            Line.THIN,
+        ),
+    ]
     thread = entries(SHOWN, gap, repeat)
     for place, (start, end) in enumerate(pairwise(thread)):
         shapes.append(Stroke((start, end), Line.CUT if place % 2 else Line.HIDDEN))
@@ -156,11 +159,14 @@ def threads(band: ShadowBand) -> Scene:
     shapes.append(Dimension((-0.5 * repeat, 0), (-0.5 * repeat, gap), band.gap, Side.LEFT))
     return Scene(
         sentence("The threads, from the wrong side"),
-        sentence("Lines {gap} apart, a hole every {repeat} on both; stitches numbered as worked.",
-                 gap=band.gap, repeat=band.repeat),
+        sentence(
+            "Lines {gap} apart, a hole every {repeat} on both; stitches numbered as worked.",
+            gap=band.gap,
+            repeat=band.repeat,
+        ),
         tuple(shapes),
         tallest=230.0,
-    )  # fmt: skip
+    )
 
 
 def cut_across(band: ShadowBand) -> Scene:
@@ -180,11 +186,13 @@ def cut_across(band: ShadowBand) -> Scene:
     shapes.append(Note((out, 2 * beneath), sentence("wrong side"), anchor="end"))
     return Scene(
         sentence("The channel, cut across"),
-        sentence("Back stitches on the cloth {gap} apart, the thread beneath it from one to the "
-                 "other.", gap=band.gap),
+        sentence(
+            "Back stitches on the cloth {gap} apart, the thread beneath it from one to the other.",
+            gap=band.gap,
+        ),
         tuple(shapes),
         tallest=90.0,
-    )  # fmt: skip
+    )
 
 
 def guide(band: ShadowBand, repeats: int) -> Scene:
@@ -204,8 +212,12 @@ def guide(band: ShadowBand, repeats: int) -> Scene:
         shapes.append(Note((reach / 2, edge + 5), sentence("finished edge")))
     return Scene(
         sentence("Guide for shadow work"),
-        sentence("Lines {gap} apart, a hole every {repeat} on both, the near line {from_edge} from "
-                 "the finished edge.", gap=band.gap, repeat=band.repeat,
-                 from_edge=band.from_edge),
+        sentence(
+            "Lines {gap} apart, a hole every {repeat} on both, the near line {from_edge} from "
+            "the finished edge.",
+            gap=band.gap,
+            repeat=band.repeat,
+            from_edge=band.from_edge,
+        ),
         tuple(shapes),
-    )  # fmt: skip
+    )

@@ -11,6 +11,7 @@ from handout_engine.amounts.inputs import SEWING, length, ratio
 from handout_engine.amounts.lengths import Length, from_float
 from handout_engine.amounts.numbers import Count, Ratio
 from handout_engine.amounts.refusals import RefusalError
+from handout_engine.amounts.saying import TAPE
 from handout_engine.amounts.sources import PRACTICE
 from handout_engine.amounts.values import sentence
 from handout_engine.amounts.ways_out import at_most, ways
@@ -23,7 +24,6 @@ from handout_engine.families.smocking.smocked_neck_drawing import (
     pieces_side_by_side,
 )
 from handout_engine.families.smocking.smocking import (
-    TAPE,
     SmockingInputs,
     add_smocking_sample,
     add_smocking_supplies,

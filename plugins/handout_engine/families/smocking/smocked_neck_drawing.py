@@ -135,8 +135,13 @@ def pieces_side_by_side(neck: SmockedNeck, total: Value) -> tuple[Shape, ...]:
     every = -(-neck.pleats // MOST_DOTS)
     rows = min(neck.rows, 5)
     shapes.append(
-        Dots(tuple((column * step, 0.12 * tall * (row + 1)) for row in range(rows)
-                   for column in range(0, neck.pleats + 1, every)))
-    )  # fmt: skip
+        Dots(
+            tuple(
+                (column * step, 0.12 * tall * (row + 1))
+                for row in range(rows)
+                for column in range(0, neck.pleats + 1, every)
+            )
+        )
+    )
     shapes.append(Dimension((0, 0), (wide, 0), total, Side.ABOVE))
     return tuple(shapes)

@@ -14,7 +14,7 @@ from handout_engine.amounts.inputs import SEWING, count, length, optional_length
 from handout_engine.amounts.lengths import Length
 from handout_engine.amounts.numbers import Count, Ratio
 from handout_engine.amounts.refusals import RefusalError
-from handout_engine.amounts.saying import Tape
+from handout_engine.amounts.saying import TAPE
 from handout_engine.amounts.sources import PRACTICE, published
 from handout_engine.amounts.values import sentence
 from handout_engine.amounts.ways_out import at_least, at_most, ways
@@ -26,7 +26,6 @@ from handout_engine.working.worksheet import Worksheet
 FEWEST_PLEATS, MOST_PLEATS = 10, 1500
 MOST_DOTS_ON_SHEET = 4000
 SAMPLE_PLEATS = 24
-TAPE = Tape(finest=32)
 
 
 class SmockingInputs(Technique):

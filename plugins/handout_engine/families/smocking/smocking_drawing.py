@@ -200,8 +200,14 @@ def smocked(panel: Smocked) -> tuple[Shape, ...]:
     wide, high = panel.width.mm, panel.height.mm
     ease = max(panel.row_spacing, 0.12 * high, 0.05 * wide)
     foot, flare = high + ease + 0.25 * wide, 0.12 * wide
-    outline = ((0.0, -ease), (wide, -ease), (wide, high + ease), (wide + flare, foot),
-               (-flare, foot), (0.0, high + ease))  # fmt: skip
+    outline = (
+        (0.0, -ease),
+        (wide, -ease),
+        (wide, high + ease),
+        (wide + flare, foot),
+        (-flare, foot),
+        (0.0, high + ease),
+    )
     shapes: list[Shape] = [Area(outline, Tone.RIGHT, outline=None)]
     lines = min(panel.pleats, MOST_LINES)
     for number in range(1, lines):

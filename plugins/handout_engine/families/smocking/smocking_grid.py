@@ -7,12 +7,12 @@ from handout_engine.amounts.inputs import SEWING, length
 from handout_engine.amounts.lengths import Length
 from handout_engine.amounts.numbers import Count, Ratio
 from handout_engine.amounts.refusals import RefusalError
+from handout_engine.amounts.saying import TAPE
 from handout_engine.amounts.sources import PRACTICE
 from handout_engine.amounts.values import sentence
 from handout_engine.cloth.cloth import ClothBought, ClothInputs
 from handout_engine.drawing.scene import Scene
 from handout_engine.families.smocking.smocking import (
-    TAPE,
     SmockingInputs,
     add_smocking_sample,
     add_smocking_supplies,

@@ -10,13 +10,13 @@ from handout_engine.amounts.declaring import check, group, value
 from handout_engine.amounts.inputs import SEWING, choice, count, length, optional_length
 from handout_engine.amounts.lengths import Length
 from handout_engine.amounts.refusals import RefusalError
-from handout_engine.amounts.saying import Saying
+from handout_engine.amounts.saying import TAPE, Saying
 from handout_engine.amounts.sources import PRACTICE, published
 from handout_engine.amounts.ways_out import more_than, ways
 from handout_engine.amounts.working_out import Group
 from handout_engine.drawing.scene import Line
 from handout_engine.families.tucks.growth_tuck_drawing import add_growth_pictures
-from handout_engine.families.tucks.tucking import TAPE, PanelInputs, add_supplies
+from handout_engine.families.tucks.tucking import PanelInputs, add_supplies
 from handout_engine.shared.gathering_steps import add_washing_step, counted
 from handout_engine.shared.hems import DOUBLE, FINISHED, ROLLED, SINGLE, Hem, HemInputs, hem_step
 from handout_engine.shared.strips_drawing import Rule

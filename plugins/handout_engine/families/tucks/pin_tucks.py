@@ -10,12 +10,11 @@ from handout_engine.amounts.declaring import check, value
 from handout_engine.amounts.inputs import SEWING, count, fine_length, length, optional_length
 from handout_engine.amounts.lengths import Length
 from handout_engine.amounts.refusals import RefusalError
-from handout_engine.amounts.saying import Saying
+from handout_engine.amounts.saying import TAPE, Saying
 from handout_engine.amounts.sources import PRACTICE
 from handout_engine.amounts.values import sentence
 from handout_engine.amounts.ways_out import ways
 from handout_engine.families.tucks.tucking import (
-    TAPE,
     FinishedWidth,
     SpareInputs,
     add_panel,

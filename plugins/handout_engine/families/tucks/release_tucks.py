@@ -11,6 +11,7 @@ from handout_engine.amounts.inputs import SEWING, choice, count, length, optiona
 from handout_engine.amounts.lengths import ZERO, Length
 from handout_engine.amounts.numbers import Count, Ratio
 from handout_engine.amounts.refusals import RefusalError
+from handout_engine.amounts.saying import TAPE
 from handout_engine.amounts.sources import published
 from handout_engine.amounts.values import sentence
 from handout_engine.amounts.ways_out import less_than, ways
@@ -21,7 +22,7 @@ from handout_engine.families.tucks.tuck_rows import (
     TOWARDS,
     EqualTucks,
 )
-from handout_engine.families.tucks.tucking import TAPE, FinishedWidth
+from handout_engine.families.tucks.tucking import FinishedWidth
 from handout_engine.families.tucks.tucking_drawing import Released, released_scene
 from handout_engine.families.tucks.tucking_pictures import TUCK_LINES, tuck_picture
 from handout_engine.families.tucks.tucking_steps import add_preparing, pressed

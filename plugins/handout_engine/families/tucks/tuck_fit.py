@@ -14,6 +14,7 @@ from handout_engine.amounts.lengths import Length, inches
 from handout_engine.amounts.naming import constant
 from handout_engine.amounts.numbers import Count
 from handout_engine.amounts.refusals import RefusalError
+from handout_engine.amounts.saying import TAPE
 from handout_engine.amounts.sources import PRACTICE
 from handout_engine.amounts.ways_out import at_least, at_most, more_than, ways
 from handout_engine.families.tucks.tuck_rows import (
@@ -22,7 +23,6 @@ from handout_engine.families.tucks.tuck_rows import (
     EqualTucks,
     TucksSewnThrough,
 )
-from handout_engine.families.tucks.tucking import TAPE
 from handout_engine.families.tucks.tucking_pictures import add_pictures
 from handout_engine.families.tucks.tucking_steps import add_preparing, add_tuck_steps
 from handout_engine.working.worksheet import Worksheet

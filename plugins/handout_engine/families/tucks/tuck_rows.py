@@ -11,9 +11,10 @@ from handout_engine.amounts.lengths import ZERO, Length
 from handout_engine.amounts.naming import constant
 from handout_engine.amounts.numbers import Count, whole
 from handout_engine.amounts.refusals import RefusalError
+from handout_engine.amounts.saying import TAPE
 from handout_engine.amounts.sources import PRACTICE, published
 from handout_engine.amounts.ways_out import at_least, ways
-from handout_engine.families.tucks.tucking import TAPE, SpareInputs, TuckedPanel, add_panel
+from handout_engine.families.tucks.tucking import SpareInputs, TuckedPanel, add_panel
 from handout_engine.shared.folds import Fold, FoldedPanel, Lie
 from handout_engine.shared.marking import marking_chart
 from handout_engine.working.worksheet import Worksheet

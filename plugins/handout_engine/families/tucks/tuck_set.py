@@ -12,6 +12,7 @@ from handout_engine.amounts.lengths import Length, inches
 from handout_engine.amounts.naming import constant
 from handout_engine.amounts.numbers import Count
 from handout_engine.amounts.refusals import RefusalError
+from handout_engine.amounts.saying import TAPE
 from handout_engine.amounts.sources import PRACTICE, published
 from handout_engine.families.tucks.tuck_rows import (
     AWAY,
@@ -21,7 +22,7 @@ from handout_engine.families.tucks.tuck_rows import (
     EqualTucks,
     TucksSewnThrough,
 )
-from handout_engine.families.tucks.tucking import TAPE, FinishedWidth
+from handout_engine.families.tucks.tucking import FinishedWidth
 from handout_engine.families.tucks.tucking_pictures import add_pictures
 from handout_engine.families.tucks.tucking_steps import add_preparing, add_tuck_steps
 from handout_engine.working.worksheet import Worksheet

@@ -5,15 +5,12 @@ from __future__ import annotations
 from handout_engine.amounts.declaring import Worked, group, value
 from handout_engine.amounts.inputs import SEWING, count, length
 from handout_engine.amounts.lengths import Length
-from handout_engine.amounts.saying import Tape
 from handout_engine.amounts.sources import PRACTICE
 from handout_engine.amounts.ways_out import at_least
 from handout_engine.cloth.cloth import ClothBought, ClothInputs
 from handout_engine.working.cautions import PINS_AND_IRON, THIN_COTTON
 from handout_engine.working.workings import Grain, Piece, Seam
 from handout_engine.working.worksheet import Worksheet
-
-TAPE = Tape(finest=32)
 
 
 class PanelInputs(ClothInputs):

@@ -67,8 +67,9 @@ def chosen(asked: Asked) -> Element:
 
 
 def _section(section: Section) -> Element:
-    return element("fieldset", element("legend", section.title), *_inside(section),
-                   class_="form-section")  # fmt: skip
+    return element(
+        "fieldset", element("legend", section.title), *_inside(section), class_="form-section"
+    )
 
 
 def _folded(section: Section) -> Element:
@@ -139,9 +140,16 @@ def _control(question: Question) -> Element:
     if not question.choices:
         if question.in_use:
             attributes["placeholder"] = question.in_use
-        return element("input", type="text", value=question.text, maxlength=LONGEST,
-                       spellcheck="false", autocapitalize="off", enterkeyhint="done",
-                       **attributes)  # fmt: skip
+        return element(
+            "input",
+            type="text",
+            value=question.text,
+            maxlength=LONGEST,
+            spellcheck="false",
+            autocapitalize="off",
+            enterkeyhint="done",
+            **attributes,
+        )
     options = [element("option", words, value=value) for value, words in question.choices]
     for option in options:
         if option.get("value") == question.text:

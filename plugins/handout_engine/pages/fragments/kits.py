@@ -51,8 +51,12 @@ class Packed:
     @property
     def every_piece(self) -> list[Piece]:
         """All its pieces, handout by handout."""
-        return [piece for each in self.makings for working in each.workings.values()
-                for piece in working.pieces]  # fmt: skip
+        return [
+            piece
+            for each in self.makings
+            for working in each.workings.values()
+            for piece in working.pieces
+        ]
 
 
 def kit_list(packed: Packed, tape: Tape) -> Element:

@@ -139,8 +139,9 @@ def _rests_on(value: Value, working: Working) -> str:
 
 
 def _folded_table(title: str, headings: Sequence[str], rows: Iterable[Sequence[Cell]]) -> Element:
-    return element("details", element("summary", title), table(title, headings, rows),
-                   class_="numbers")  # fmt: skip
+    return element(
+        "details", element("summary", title), table(title, headings, rows), class_="numbers"
+    )
 
 
 def supplies(working: Working, tape: Tape, identity: str) -> Element:
