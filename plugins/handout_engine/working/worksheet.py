@@ -10,7 +10,8 @@ from handout_engine.amounts.naming import as_said
 from handout_engine.amounts.saying import Amount, Saying
 from handout_engine.amounts.sources import GEOMETRY, Basis
 from handout_engine.amounts.values import Sentence, Value, sentence, template_runs
-from handout_engine.working.workings import Collected, Step, Supply
+from handout_engine.drawing.scene import Scene
+from handout_engine.working.workings import Collected, Picture, Step, Supply
 
 if TYPE_CHECKING:
     from handout_engine.working.technique import Technique
@@ -105,8 +106,27 @@ class Worksheet(Collected):
 
     def step(self, template: str, checkpoint: str = "", **parts: Amount | Value) -> None:
         """Add a numbered step, with a checkpoint where one is given."""
+        self.steps.append(self._step(template, checkpoint, parts))
+
+    def trial(self, template: str, checkpoint: str, **parts: Amount | Value) -> None:
+        """Add a step of the sample, which is sewn before the good cloth is cut."""
+        self.sample.append(self._step(template, checkpoint, parts))
+
+    def _step(self, template: str, checkpoint: str, parts: Mapping[str, Amount | Value]) -> Step:
         measured = self.sentence(checkpoint, **parts) if checkpoint else None
-        self.steps.append(Step(self.sentence(template, **parts), measured))
+        return Step(self.sentence(template, **parts), measured)
+
+    def show(
+        self,
+        name: str,
+        caption: str,
+        scene: Scene,
+        *,
+        finished: bool = False,
+        sheet: Scene | None = None,
+    ) -> None:
+        """Add a picture; `sheet` is what of it is printed at true scale."""
+        self.pictures.append(Picture(name, self.sentence(caption), scene, finished, sheet))
 
     def put_by(self) -> None:
         """Say that after the steps so far the work can be put by until it is called for."""

@@ -29,7 +29,7 @@ from handout_engine.working.cautions import (
     THIN_COTTON,
 )
 from handout_engine.working.technique import Technique
-from handout_engine.working.workings import Picture, Step, Supply
+from handout_engine.working.workings import Supply
 from handout_engine.working.worksheet import Worksheet
 
 SEAMED, BOW = "caught in the seams", "tied in a bow"
@@ -205,17 +205,11 @@ class BeadingRibbon(Technique):
     def sew(self, sheet: Worksheet) -> None:
         """The ribbon run through, its ends made safe, and stitched down at the middle."""
         self._add_supplies(sheet)
-        sheet.sample.append(
-            Step(
-                sheet.sentence(
-                    "Run the ribbon through {sample_beading} of the beading, mark it at both ends, "
-                    "and draw it out again."
-                ),
-                sheet.sentence(
-                    "between the marks it is {sample_ribbon}. If not, divide what it measures by "
-                    "{sample_beading} and write that as the take-up."
-                ),
-            )
+        sheet.trial(
+            "Run the ribbon through {sample_beading} of the beading, mark it at both ends, "
+            "and draw it out again.",
+            "between the marks it is {sample_ribbon}. If not, divide what it measures by "
+            "{sample_beading} and write that as the take-up.",
         )
         sheet.step(
             "Wash and press beading and ribbon apart, to see that the colour of the ribbon holds."
@@ -262,18 +256,20 @@ class BeadingRibbon(Technique):
             sheet.sentence("Ribbon {ribbon_width} wide in openings of {slot}."),
             beading_face(sheet["run"], sheet["beading_width"], slot, ribbon),
         )
-        caption = sheet.sentence(
-            "A part of the finished beading; widths are to scale, the number of openings is a sign."
+        sheet.show(
+            "finished",
+            "A part of the finished beading; widths are to scale, the number of openings is a "
+            "sign.",
+            finished,
+            finished=True,
         )
-        sheet.pictures.append(Picture("finished", caption, finished, finished=True))
         side = Scene(
             sheet.sentence("The ribbon seen from the side"),
             sheet.sentence("Over one bar and under the next, through openings {pitch} apart."),
             weaving(self.openings.number, sheet["pitch"]),
             tallest=100.0,
         )
-        caption = sheet.sentence("The ribbon from the side: over one bar and under the next.")
-        sheet.pictures.append(Picture("weaving", caption, side))
+        sheet.show("weaving", "The ribbon from the side: over one bar and under the next.", side)
 
 
 TECHNIQUE = BeadingRibbon

@@ -20,7 +20,7 @@ from handout_engine.shared.gathering import GatheringRows, strip_piece
 from handout_engine.shared.gathering_drawing import quarters
 from handout_engine.shared.gathering_steps import add_washing_step
 from handout_engine.shared.strips import Joined, Strips
-from handout_engine.working.workings import Mark, Picture, Seam, Step, marked
+from handout_engine.working.workings import Mark, Seam, marked
 from handout_engine.working.worksheet import Worksheet
 
 FLAT, GATHERED = "flat cloth", "gathered cloth"
@@ -184,18 +184,12 @@ class EntredeuxJoin(TrimInputs, ClothInputs):
     def sew(self, sheet: Worksheet) -> None:
         """Stitched in the ditch, trimmed, rolled and pressed; then the other side."""
         add_lace_supplies(sheet, "small sharp scissors")
-        sheet.sample.append(
-            Step(
-                sheet.sentence(
-                    "Join {scrap} of entredeux to a scrap of the cloth, with the length and width "
-                    "of zigzag that you mean to use.",
-                    scrap=SCRAP,
-                ),
-                sheet.sentence(
-                    "the needle swings once into every hole and once off the roll, the roll is "
-                    "firm, and no raw thread sticks out of it."
-                ),
-            )
+        sheet.trial(
+            "Join {scrap} of entredeux to a scrap of the cloth, with the length and width of "
+            "zigzag that you mean to use.",
+            "the needle swings once into every hole and once off the roll, the roll is firm, and "
+            "no raw thread sticks out of it.",
+            scrap=SCRAP,
         )
         add_washing_step(sheet)
         sheet.step("Rinse the entredeux, and press it flat with starch; it shrinks more than lace.")
@@ -251,30 +245,28 @@ class EntredeuxJoin(TrimInputs, ClothInputs):
     def draw(self, sheet: Worksheet) -> None:
         """A part of the join, its stages at the cut end, and how gathers are shared out."""
         edge, visible = sheet["edge"], sheet["visible"]
-        finished = Scene(
+        join = Scene(
             sheet.sentence("The finished join"),
             sheet.sentence("Entredeux {visible} wide below {cloth_side}."),
             finished_join(edge, visible, sheet["panel"], self.gathered, self.other_side),
             tallest=200.0,
         )
-        caption = sheet.sentence("A part of the finished join, right side up.")
-        sheet.pictures.append(Picture("finished", caption, finished, finished=True))
+        words = "A part of the finished join, right side up."
+        sheet.show("finished", words, join, finished=True)
         sizes = EntredeuxSizes(visible, sheet["entredeux_allowance"], sheet["trim"])
         for number, (words, shapes) in enumerate(join_stages(sizes), 1):
             stage, said = sheet.sentence(f"Stage {number}"), sheet.sentence(words)
-            caption = sheet.sentence(f"{number}. {words} Seen at the cut end; thickness enlarged.")
             scene = Scene(stage, said, shapes, tallest=120.0)
-            sheet.pictures.append(Picture(f"stage-{number}", caption, scene))
+            caption = f"{number}. {words} Seen at the cut end; thickness enlarged."
+            sheet.show(f"stage-{number}", caption, scene)
         if self.gathered:
-            caption = sheet.sentence(
-                "Above the cloth, below the entredeux it is drawn up to, at their true ratio."
-            )
             scene = Scene(
                 sheet.sentence("Cloth and entredeux"),
                 sheet.sentence("{cloth_length} is drawn up to {edge}."),
                 quarters(edge, sheet["cloth_length"]),
             )
-            sheet.pictures.append(Picture("quarters", caption, scene))
+            caption = "Above the cloth, below the entredeux it is drawn up to, at their true ratio."
+            sheet.show("quarters", caption, scene)
 
 
 TECHNIQUE = EntredeuxJoin

@@ -116,9 +116,14 @@ def _opened(sizes: EntredeuxSizes, thick: float, step: float) -> tuple[Shape, ..
     turns = [2 * pi * n / 24 for n in range(20)]
     roll = [
         (0.0, 0.0),
-        *((radius - radius * cos(turn) * (1 - turn / 20),
-           step + radius + radius * sin(turn) * (1 - turn / 20)) for turn in turns),
-    ]  # fmt: skip
+        *(
+            (
+                radius - radius * cos(turn) * (1 - turn / 20),
+                step + radius + radius * sin(turn) * (1 - turn / 20),
+            )
+            for turn in turns
+        ),
+    ]
     return (
         layer(roll, min(thick * 0.8, radius * 0.5), Tone.SECOND),
         layer(((0, 0), (reach, 0)), thick, Tone.SECOND),

@@ -19,7 +19,7 @@ from handout_engine.families.lace.lace import (
 )
 from handout_engine.shared.gathering_drawing import quarters
 from handout_engine.working.cautions import NOT_SLEEPWEAR
-from handout_engine.working.workings import Chart, Picture, Seam, Step
+from handout_engine.working.workings import Chart, Seam
 from handout_engine.working.worksheet import Worksheet
 
 OPEN, RING = "open", "ring"
@@ -149,17 +149,11 @@ class GatheredEdging(LaceInputs):
         """The lace cut, marked, drawn up and whipped on."""
         add_lace_supplies(sheet, "pins", "lace edging with a heading thread that can be drawn")
         sheet.cautions.append(NOT_SLEEPWEAR)
-        sheet.sample.append(
-            Step(
-                sheet.sentence(
-                    "Draw {sample_scrap} of the lace up to {sample_drawn_up} by its heading thread."
-                ),
-                sheet.sentence(
-                    "it should look as full as you want. Fine narrow lace takes more, wide lace "
-                    "with a large pattern less; the scrap's length divided by what it measures now "
-                    "is your fullness."
-                ),
-            )
+        sheet.trial(
+            "Draw {sample_scrap} of the lace up to {sample_drawn_up} by its heading thread.",
+            "it should look as full as you want. Fine narrow lace takes more, wide lace "
+            "with a large pattern less; the scrap's length divided by what it measures now "
+            "is your fullness.",
         )
         add_lace_washing_step(sheet)
         sheet.step("Cut the lace {lace_length} long.")
@@ -220,13 +214,18 @@ class GatheredEdging(LaceInputs):
             quarters(edge, sheet["lace_length"]),
         )
         part = ", round one corner" if self.corners else ""
-        caption = sheet.sentence(f"A part of the finished edge{part}, right side up.")
-        sheet.pictures.append(Picture("finished", caption, finished, finished=True))
-        caption = sheet.sentence(
-            "Above the lace, below the edge it is drawn up to, at their true ratio; quarter mark "
-            "meets quarter mark."
+        sheet.show(
+            "finished",
+            f"A part of the finished edge{part}, right side up.",
+            finished,
+            finished=True,
         )
-        sheet.pictures.append(Picture("quarters", caption, ratio))
+        sheet.show(
+            "quarters",
+            "Above the lace, below the edge it is drawn up to, at their true ratio; quarter mark "
+            "meets quarter mark.",
+            ratio,
+        )
 
 
 TECHNIQUE = GatheredEdging

@@ -37,7 +37,7 @@ from handout_engine.families.lace.insertion_band_steps import add_band_sample, a
 from handout_engine.families.lace.lace import LaceBought, TrimInputs, add_lace_supplies
 from handout_engine.shared.gathering import strip_piece
 from handout_engine.shared.strips import Joined, Strips
-from handout_engine.working.workings import Chart, Picture, Seam
+from handout_engine.working.workings import Chart, Seam
 from handout_engine.working.worksheet import Worksheet
 
 TAPE = Tape(finest=32)
@@ -258,28 +258,30 @@ class InsertionBand(BandJoinInputs, TrimInputs, ClothInputs):
         finished = Scene(
             sheet.sentence("The finished band"), described, finished_band(strips, width, long)
         )
-        caption = sheet.sentence(
-            "A piece of the finished band, to scale in width; meshes and holes are only signs."
+        sheet.show(
+            "finished",
+            "A piece of the finished band, to scale in width; meshes and holes are only signs.",
+            finished,
+            finished=True,
         )
-        sheet.pictures.append(Picture("finished", caption, finished, finished=True))
         measured = Scene(
             sheet.sentence("What shows of each strip"),
             described,
             measured_band(strips, width, long),
         )
-        caption = sheet.sentence("What shows of each strip, and the whole band.")
-        sheet.pictures.append(Picture("widths", caption, measured))
+        sheet.show("widths", "What shows of each strip, and the whole band.", measured)
         apart = Scene(
             sheet.sentence("The strips as they are cut"),
             sheet.sentence("The strips in order, each with its cut width; seam lines dashed."),
             cut_strips(strips),
             tallest=1200.0,
         )
-        caption = sheet.sentence(
+        sheet.show(
+            "strips",
             "The strips as they are cut, from top to bottom; the plain borders are what the joins "
-            "take, up to the dashed seam lines."
+            "take, up to the dashed seam lines.",
+            apart,
         )
-        sheet.pictures.append(Picture("strips", caption, apart))
 
 
 TECHNIQUE = InsertionBand

@@ -7,32 +7,22 @@ from collections.abc import Sequence
 from handout_engine.families.lace.insertion_band_measures import PUFFING, Join, Strip
 from handout_engine.families.lace.lace import SCRAP, add_lace_washing_step
 from handout_engine.shared.gathering_steps import add_washing_step
-from handout_engine.working.workings import Step
 from handout_engine.working.worksheet import Worksheet
 
 
 def add_band_sample(sheet: Worksheet, strips: Sequence[Strip]) -> None:
     """A short piece of the whole band, and of its puffing."""
-    sheet.sample.append(
-        Step(
-            sheet.sentence(
-                "Cut {scrap} of every strip in its width and join them in order.", scrap=SCRAP
-            ),
-            sheet.sentence(
-                "across all strips it is {finished_width}. What it is more or less came from the "
-                "joins: find the join that is off and sew it again before the long one, or write "
-                "the width that the strip shows now."
-            ),
-        )
+    sheet.trial(
+        "Cut {scrap} of every strip in its width and join them in order.",
+        "across all strips it is {finished_width}. What it is more or less came from the joins: "
+        "find the join that is off and sew it again before the long one, or write the width that "
+        "the strip shows now.",
+        scrap=SCRAP,
     )
     if any(strip.kind == PUFFING for strip in strips):
-        sheet.sample.append(
-            Step(
-                sheet.sentence(
-                    "Gather a scrap of the puffing, {sample_puffing} long, to {sample_drawn_up}."
-                ),
-                sheet.sentence("the gathers stand close and still turn easily under a fingernail."),
-            )
+        sheet.trial(
+            "Gather a scrap of the puffing, {sample_puffing} long, to {sample_drawn_up}.",
+            "the gathers stand close and still turn easily under a fingernail.",
         )
 
 

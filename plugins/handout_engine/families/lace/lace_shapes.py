@@ -28,7 +28,7 @@ from handout_engine.families.lace.lace_shapes_drawing import (
     shape_row,
     shape_template,
 )
-from handout_engine.working.workings import Chart, Picture, Step
+from handout_engine.working.workings import Chart
 from handout_engine.working.worksheet import Worksheet
 
 SCALLOP, DIAMOND, LOOP = "scallop", "diamond", "loop"
@@ -172,17 +172,11 @@ class LaceShapes(LaceInputs):
             "a marker that washes out, tried on a scrap",
             "lace with a heading thread that can be drawn",
         )
-        sheet.sample.append(
-            Step(
-                sheet.sentence(
-                    "Cut a strip of paper as wide as the lace and {outer_edge} long, and bend it "
-                    "round the template; then shape one with the lace itself."
-                ),
-                sheet.sentence(
-                    "the outer edge of the lace reaches just round the shape, and its inner edge "
-                    "draws up to {inner_edge}."
-                ),
-            )
+        sheet.trial(
+            "Cut a strip of paper as wide as the lace and {outer_edge} long, and bend it "
+            "round the template; then shape one with the lace itself.",
+            "the outer edge of the lace reaches just round the shape, and its inner edge "
+            "draws up to {inner_edge}.",
         )
         add_lace_washing_step(sheet)
         sheet.step(
@@ -216,15 +210,20 @@ class LaceShapes(LaceInputs):
             shape_row(shape, pitch, self.repeats.number),
         )
         few = f", the first {MOST_DRAWN} of them" if self.repeats > MOST_DRAWN else ""
-        caption = sheet.sentence(f"The finished {plural} along their foot line{few}.")
-        sheet.pictures.append(Picture("finished", caption, row, finished=True))
+        sheet.show(
+            "finished", f"The finished {plural} along their foot line{few}.", row, finished=True
+        )
         template = Scene(
             sheet.sentence(f"Template of one {self.shape}"),
             sheet.sentence("{across} wide and {shape_height} high on the dashed centre line."),
             shape_template(shape),
         )
-        caption = sheet.sentence("One shape: both edges of the lace, and its centre line dashed.")
-        sheet.pictures.append(Picture("template", caption, template, sheet=template))
+        sheet.show(
+            "template",
+            "One shape: both edges of the lace, and its centre line dashed.",
+            template,
+            sheet=template,
+        )
 
 
 SHAPING = {

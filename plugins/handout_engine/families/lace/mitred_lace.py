@@ -13,7 +13,7 @@ from handout_engine.families.lace.mitring_drawing import (
     mitre_corner,
     mitre_plan,
 )
-from handout_engine.working.workings import Chart, Picture, Seam, Step
+from handout_engine.working.workings import Chart, Seam
 from handout_engine.working.worksheet import Worksheet
 
 
@@ -56,17 +56,11 @@ class MitredLace(MitredSides):
     def sew(self, sheet: Worksheet) -> None:
         """The lace pinned along its outer line, each corner folded, stitched and trimmed."""
         add_lace_supplies(sheet, "a firm pad to pin on", "fine pins")
-        sheet.sample.append(
-            Step(
-                sheet.sentence(
-                    "On {sample_scrap} of the lace fold and stitch one mitre at its middle."
-                ),
-                sheet.sentence(
-                    "each arm is {sample_side} along its inner edge, and the corner lies flat and "
-                    "turns by {turn}. A corner that cups was stitched too steep, one that flares "
-                    "too shallow."
-                ),
-            )
+        sheet.trial(
+            "On {sample_scrap} of the lace fold and stitch one mitre at its middle.",
+            "each arm is {sample_side} along its inner edge, and the corner lies flat and "
+            "turns by {turn}. A corner that cups was stitched too steep, one that flares "
+            "too shallow.",
         )
         add_lace_washing_step(sheet)
         sheet.step("Cut the lace {lace_length} long, at right angles to its headings.")
@@ -110,11 +104,14 @@ class MitredLace(MitredSides):
             sheet.sentence("{corners} corners, each turning by {turn}; lace {lace_width} wide."),
             mitre_plan(walk, float(self.lace_width), names, outside),
         )
-        caption = sheet.sentence(
+        sheet.show(
+            "finished",
             f"The finished lace; each side is measured on the {self.measured}, mitres are "
-            "dash-dotted."
+            "dash-dotted.",
+            plan,
+            finished=True,
+            sheet=plan,
         )
-        sheet.pictures.append(Picture("finished", caption, plan, True, plan))
         width, half = sheet["lace_width"], sheet["half_mitre"]
         corner = Scene(
             sheet.sentence("One corner before it is folded"),
@@ -124,11 +121,12 @@ class MitredLace(MitredSides):
             mitre_corner(CornerSizes(width, half, sheet["mitre_seam"], sheet["corner_takes"])),
             tallest=170.0,
         )
-        caption = sheet.sentence(
+        sheet.show(
+            "corner",
             "One corner on the flat lace, outer edge at the top: fold in the middle, stitch on the "
-            "dashed lines."
+            "dashed lines.",
+            corner,
         )
-        sheet.pictures.append(Picture("corner", caption, corner))
 
 
 TECHNIQUE = MitredLace

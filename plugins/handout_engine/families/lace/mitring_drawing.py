@@ -79,8 +79,12 @@ def mitre_plan(
     shapes: list[Shape] = []
     for number in range(len(walk.sides)):
         steps = max(4, min(40, round(walk.sides[number] / width * 3)))
-        shapes.extend(lace_between(straight(outer[number], outer[number + 1], steps),
-                                   straight(inner[number], inner[number + 1], steps)))  # fmt: skip
+        shapes.extend(
+            lace_between(
+                straight(outer[number], outer[number + 1], steps),
+                straight(inner[number], inner[number + 1], steps),
+            )
+        )
     last = len(inner) - 1
     for number, (near, far) in enumerate(zip(inner, outer, strict=True)):
         end = not walk.closed and number in (0, last)
@@ -122,9 +126,11 @@ def mitre_corner(sizes: CornerSizes) -> tuple[Shape, ...]:
     reach = half + seam + 1.2 * width
     steps = max(8, min(60, round(2 * reach / width * 3)))
     shapes: list[Shape] = list(
-        lace_between(straight((-reach, 0), (reach, 0), steps),
-                     straight((-reach, width), (reach, width), steps))
-    )  # fmt: skip
+        lace_between(
+            straight((-reach, 0), (reach, 0), steps),
+            straight((-reach, width), (reach, width), steps),
+        )
+    )
     dart = ((-seam, 0.0), (seam, 0.0), (half + seam, width), (-half - seam, width))
     shapes.append(Area(dart, Tone.WRONG, outline=None))
     shapes.append(Stroke(((-seam, 0), (-half - seam, width)), Line.STITCH))

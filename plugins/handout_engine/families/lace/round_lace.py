@@ -19,7 +19,7 @@ from handout_engine.families.lace.lace import (
     marks,
 )
 from handout_engine.shared.round_lace_drawing import marked_lace, round_lace
-from handout_engine.working.workings import Chart, Picture, Step
+from handout_engine.working.workings import Chart
 from handout_engine.working.worksheet import Worksheet
 
 OUTER, INNER = "outer line", "inner line"
@@ -132,17 +132,11 @@ class RoundLace(LaceInputs):
             "paper to draw the shape",
             "lace with a heading thread that can be drawn",
         )
-        sheet.sample.append(
-            Step(
-                sheet.sentence(
-                    "Mark one part of {outer_part} on a scrap of the lace, and draw the heading "
-                    "thread on one side until that side is {inner_part}."
-                ),
-                sheet.sentence(
-                    "steamed flat it curves like the drawing and keeps its fine gathers apart; a "
-                    "heading that will not draw that far asks for narrower lace or a larger circle."
-                ),
-            )
+        sheet.trial(
+            "Mark one part of {outer_part} on a scrap of the lace, and draw the heading "
+            "thread on one side until that side is {inner_part}.",
+            "steamed flat it curves like the drawing and keeps its fine gathers apart; a "
+            "heading that will not draw that far asks for narrower lace or a larger circle.",
         )
         add_lace_washing_step(sheet)
         sheet.step(
@@ -191,8 +185,13 @@ class RoundLace(LaceInputs):
             sheet.sentence("Outer radius {outer_radius}, inner radius {inner_radius}."),
             round_lace(radii, width, float(self.turn), self.parts.number),
         )
-        caption = sheet.sentence("The finished shape with the marks that divide it.")
-        sheet.pictures.append(Picture("finished", caption, plan, finished=True, sheet=plan))
+        sheet.show(
+            "finished",
+            "The finished shape with the marks that divide it.",
+            plan,
+            finished=True,
+            sheet=plan,
+        )
         part = Scene(
             sheet.sentence("One part of the lace"),
             sheet.sentence(
@@ -201,8 +200,7 @@ class RoundLace(LaceInputs):
             marked_lace(sheet["outer_part"], sheet["inner_part"], width),
             tallest=220.0,
         )
-        caption = sheet.sentence("One part: flat with its heading thread dotted, and drawn up.")
-        sheet.pictures.append(Picture("part", caption, part))
+        sheet.show("part", "One part: flat with its heading thread dotted, and drawn up.", part)
 
 
 TECHNIQUE = RoundLace
