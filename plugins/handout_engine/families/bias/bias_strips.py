@@ -19,7 +19,7 @@ from handout_engine.families.bias.bias_drawing import joined_strip
 from handout_engine.families.bias.bias_pictures import cloth_picture
 from handout_engine.shared.binding_steps import chosen_strips
 from handout_engine.working.cautions import PINS_AND_IRON
-from handout_engine.working.workings import Picture, Seam, Step, Supply
+from handout_engine.working.workings import Picture, Seam, Supply
 from handout_engine.working.worksheet import Worksheet
 
 USUAL_ACROSS = constant("usual width", inches(18), PRACTICE)
@@ -209,20 +209,11 @@ class StripsAtHand(JoinedStrips):
 
 def _add_sample(sheet: Worksheet) -> None:
     """Bias gives: how wide a strip is while it is pulled is worth knowing before cutting."""
-    sheet.sample.append(
-        Step(
-            sentence(
-                "Cut one strip {width} wide and about {trial} long, press it with a little "
-                "steam, pulling gently, and let it cool.",
-                width=sheet["width"],
-                trial=sheet["trial"],
-            ),
-            sentence(
-                "its width at the middle. If it is less than {width} by more than you can spare, "
-                "cut the strips wider by that much; soft and loosely woven cloth gives most.",
-                width=sheet["width"],
-            ),
-        )
+    sheet.trial(
+        "Cut one strip {width} wide and about {trial} long, press it with a little "
+        "steam, pulling gently, and let it cool.",
+        "its width at the middle. If it is less than {width} by more than you can spare, "
+        "cut the strips wider by that much; soft and loosely woven cloth gives most.",
     )
 
 

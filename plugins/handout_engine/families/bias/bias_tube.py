@@ -9,7 +9,6 @@ from handout_engine.amounts.naming import constant
 from handout_engine.amounts.refusals import RefusalError
 from handout_engine.amounts.saying import TAPE, Saying
 from handout_engine.amounts.sources import PRACTICE
-from handout_engine.amounts.values import sentence
 from handout_engine.amounts.ways_out import at_most
 from handout_engine.cloth.bias import Pieces
 from handout_engine.cloth.bias_cloth import BiasClothInputs, StripsForPieces
@@ -19,7 +18,7 @@ from handout_engine.shared.binding_steps import add_ruling_step
 from handout_engine.shared.strips_drawing import Rule
 from handout_engine.shared.tubes_drawing import Tube, tube_section
 from handout_engine.working.cautions import NECK_CORDS, PINS_AND_IRON
-from handout_engine.working.workings import Picture, Seam, Step, Supply
+from handout_engine.working.workings import Seam, Supply
 from handout_engine.working.worksheet import Worksheet
 
 ON_EDGE, ON_BACK = "on an edge", "centred on the back"
@@ -201,31 +200,20 @@ class BiasTube(BiasClothInputs):
             Rule(Line.STITCH, sheet["second_stitching"]),
         ]
         words = "The turned tube, cut through; its cloth is drawn thick."
-        sheet.pictures.extend(
-            (
-                Picture("finished", sentence(words), tube_section(shape), finished=True),
-                flat_picture("tube strip", sheet["strip_width"], sheet["piece_length"], rules),
-                cloth_picture(sheet, self.strips),
-            )
+        sheet.show("finished", words, tube_section(shape), finished=True)
+        sheet.pictures.append(
+            flat_picture("tube strip", sheet["strip_width"], sheet["piece_length"], rules)
         )
+        sheet.pictures.append(cloth_picture(sheet, self.strips))
 
 
 def _add_sample(sheet: Worksheet) -> None:
-    sheet.sample.append(
-        Step(
-            sentence(
-                "Cut one strip {width} wide on the true bias, about a hand long, fold it "
-                "lengthwise, right sides together, stitch {stitched} from the fold, turn it and "
-                "press it as it will be worn.",
-                width=sheet["strip_width"],
-                stitched=sheet["stitched"],
-            ),
-            sentence(
-                "its width. Bias grows longer and narrower as it is pulled through; if it is not "
-                "{finished}, write what you stitched and what it measures now as sample.",
-                finished=sheet["finished"],
-            ),
-        )
+    sheet.trial(
+        "Cut one strip {strip_width} wide on the true bias, about a hand long, fold it "
+        "lengthwise, right sides together, stitch {stitched} from the fold, turn it and "
+        "press it as it will be worn.",
+        "its width. Bias grows longer and narrower as it is pulled through; if it is not "
+        "{finished}, write what you stitched and what it measures now as sample.",
     )
 
 

@@ -2,14 +2,13 @@
 
 from __future__ import annotations
 
-from handout_engine.amounts.values import Value, sentence
+from handout_engine.amounts.values import Value
 from handout_engine.cloth.bias_cloth import StripsOnCloth
 from handout_engine.drawing.scene import Line
 from handout_engine.families.bias.bias_pictures import cloth_picture, flat_picture
 from handout_engine.shared.binding import BIAS, BindingInputs
 from handout_engine.shared.binding_drawing import BoundEdge, bound_edge, brought_round, sewn_on
 from handout_engine.shared.strips_drawing import Rule
-from handout_engine.working.workings import Picture
 from handout_engine.working.worksheet import Worksheet
 
 
@@ -29,28 +28,15 @@ def draw_binding(
         Rule(Line.FOLD, last_fold),
     )
     length = sheet["length_for_all" if bias else "binding_strip_length"]
-    sheet.pictures.extend(
-        (
-            Picture(
-                "finished",
-                sentence("The bound edge from its right side."),
-                bound_edge(edge),
-                finished=True,
-            ),
-            flat_picture("binding strip", sheet["strip_width"], length, rules, bias=bias),
-            Picture(
-                "sewn-on",
-                sentence(
-                    "Cut through after the first seam; the strip is tinted, its thickness enlarged."
-                ),
-                sewn_on(edge),
-            ),
-            Picture(
-                "section",
-                sentence("Cut through, finished; thickness enlarged."),
-                brought_round(edge),
-            ),
-        )
+    sheet.show("finished", "The bound edge from its right side.", bound_edge(edge), finished=True)
+    sheet.pictures.append(
+        flat_picture("binding strip", sheet["strip_width"], length, rules, bias=bias)
     )
+    sheet.show(
+        "sewn-on",
+        "Cut through after the first seam; the strip is tinted, its thickness enlarged.",
+        sewn_on(edge),
+    )
+    sheet.show("section", "Cut through, finished; thickness enlarged.", brought_round(edge))
     if isinstance(binding.strips, StripsOnCloth):
         sheet.pictures.append(cloth_picture(sheet, binding.strips))

@@ -12,7 +12,6 @@ from handout_engine.amounts.lengths import Length
 from handout_engine.amounts.refusals import RefusalError
 from handout_engine.amounts.saying import TAPE, Saying
 from handout_engine.amounts.sources import PRACTICE
-from handout_engine.amounts.values import sentence
 from handout_engine.amounts.ways_out import at_least, at_most
 from handout_engine.amounts.working_out import Group
 from handout_engine.cloth.bias import Pieces
@@ -28,7 +27,7 @@ from handout_engine.working.cautions import (
     NECK_CORDS,
     PINS_AND_IRON,
 )
-from handout_engine.working.workings import Cell, Chart, Picture, Seam, Supply
+from handout_engine.working.workings import Cell, Chart, Seam, Supply
 from handout_engine.working.worksheet import Worksheet
 
 
@@ -246,23 +245,21 @@ class ButtonLoops(BiasClothInputs):
         loop = Loop(*(sheet[name] for name in names))
         middles = [place.values[f"{place.prefix}middle"] for place in self.places]
         rules = [Rule(Line.STITCH, sheet["tube_allowance"]), Rule(Line.FOLD, sheet["fold"])]
-        sheet.pictures.extend(
-            (
-                Picture(
-                    "finished",
-                    sentence("The loops on the edge; distances count from its upper end."),
-                    loops_on_edge(sheet["opening"], middles, loop),
-                    finished=True,
-                ),
-                Picture(
-                    "loop",
-                    sentence("One loop: left the ends in the allowance, right what stands out."),
-                    one_loop(loop),
-                ),
-                flat_picture("loop strip", sheet["strip_width"], sheet["loop_strip"], rules),
-                cloth_picture(sheet, self.strips),
-            )
+        sheet.show(
+            "finished",
+            "The loops on the edge; distances count from its upper end.",
+            loops_on_edge(sheet["opening"], middles, loop),
+            finished=True,
         )
+        sheet.show(
+            "loop",
+            "One loop: left the ends in the allowance, right what stands out.",
+            one_loop(loop),
+        )
+        sheet.pictures.append(
+            flat_picture("loop strip", sheet["strip_width"], sheet["loop_strip"], rules)
+        )
+        sheet.pictures.append(cloth_picture(sheet, self.strips))
 
 
 class LoopPlace(Group):

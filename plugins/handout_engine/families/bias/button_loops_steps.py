@@ -2,28 +2,17 @@
 
 from __future__ import annotations
 
-from handout_engine.amounts.values import sentence
 from handout_engine.shared.binding_steps import add_ruling_step
-from handout_engine.working.workings import Step
 from handout_engine.working.worksheet import Worksheet
 
 
 def add_sample(sheet: Worksheet) -> None:
     """One loop on a scrap, buttoned until it is known to hold and to let go."""
-    sheet.sample.append(
-        Step(
-            sentence(
-                "Make one loop {strip} long, baste its ends into a folded scrap with {gap} between "
-                "them, {end} deep, and button it ten times.",
-                strip=sheet["loop_strip"],
-                gap=sheet["gap_used"],
-                end=sheet["end_allowance"],
-            ),
-            sentence(
-                "the button passes without force and does not slip out when the scrap is shaken. "
-                "Too tight: add what is missing to the ease; too loose: take it away."
-            ),
-        )
+    sheet.trial(
+        "Make one loop {loop_strip} long, baste its ends into a folded scrap with {gap_used} "
+        "between them, {end_allowance} deep, and button it ten times.",
+        "the button passes without force and does not slip out when the scrap is shaken. "
+        "Too tight: add what is missing to the ease; too loose: take it away.",
     )
 
 

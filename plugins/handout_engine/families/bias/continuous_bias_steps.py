@@ -2,22 +2,17 @@
 
 from __future__ import annotations
 
-from handout_engine.amounts.values import Value, sentence
-from handout_engine.working.workings import Step
+from handout_engine.amounts.values import Value
 from handout_engine.working.worksheet import Worksheet
 
 
 def add_sample(sheet: Worksheet) -> None:
     """A paper rehearsal: the shift by one row is understood best with tape and paper."""
-    sheet.sample.append(
-        Step(
-            sentence(
-                "Before the cloth, do it once in paper: a rectangle of any size, the triangle "
-                "taped to the other end, three or four rows ruled, the tube taped one row out of "
-                "step. Cut round it."
-            ),
-            sentence("you hold one strip, not several rings; rings mean that row met itself."),
-        )
+    sheet.trial(
+        "Before the cloth, do it once in paper: a rectangle of any size, the triangle "
+        "taped to the other end, three or four rows ruled, the tube taped one row out of "
+        "step. Cut round it.",
+        "you hold one strip, not several rings; rings mean that row met itself.",
     )
 
 

@@ -17,7 +17,7 @@ from handout_engine.shared.strips_drawing import Rule
 from handout_engine.shared.tubes_drawing import Piping as PipingShape
 from handout_engine.shared.tubes_drawing import piped_seam, piping_section
 from handout_engine.working.cautions import PINS_AND_IRON
-from handout_engine.working.workings import Picture, Seam, Step, Supply
+from handout_engine.working.workings import Picture, Seam, Supply
 from handout_engine.working.worksheet import Worksheet
 
 PUBLISHED_STRIP = inches("5/4")
@@ -165,30 +165,20 @@ class Piping(BiasInputs):
         shape = PipingShape(sheet["cord"], sheet["seam_allowance"])
         rules = [Rule(Line.FOLD, sheet["fold"]), Rule(Line.STITCH, sheet["stitch_line"])]
         section = sentence("Cut through; the cloth is drawn thick.")
-        sheet.pictures.extend(
-            (
-                Picture("finished", sentence("The piped seam."), piped_seam(shape), finished=True),
-                Picture("section", section, piping_section(shape)),
-                flat_picture("piping strip", sheet["strip_width"], sheet["length_for_all"], rules),
-                cloth_picture(sheet, self.strips),
-            )
+        sheet.show("finished", "The piped seam.", piped_seam(shape), finished=True)
+        sheet.pictures.append(Picture("section", section, piping_section(shape)))
+        sheet.pictures.append(
+            flat_picture("piping strip", sheet["strip_width"], sheet["length_for_all"], rules)
         )
+        sheet.pictures.append(cloth_picture(sheet, self.strips))
 
 
 def _add_sample(sheet: Worksheet) -> None:
-    sheet.sample.append(
-        Step(
-            sentence(
-                "Fold a scrap strip {width} wide round the cord, raw edges level, and stitch close "
-                "to the cord.",
-                width=sheet["strip_width"],
-            ),
-            sentence(
-                "from the stitching to the raw edges it is {seam}. Less: write what is missing, "
-                "twice, as turn of cloth. More: trim to {seam}.",
-                seam=sheet["seam_allowance"],
-            ),
-        )
+    sheet.trial(
+        "Fold a scrap strip {strip_width} wide round the cord, raw edges level, and stitch close "
+        "to the cord.",
+        "from the stitching to the raw edges it is {seam_allowance}. Less: write what is missing, "
+        "twice, as turn of cloth. More: trim to {seam_allowance}.",
     )
 
 

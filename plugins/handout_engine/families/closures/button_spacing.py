@@ -284,16 +284,10 @@ class ButtonSpacing(ShankInputs):
         )
         marks = sentence("Placement sheet: every mark, its button and its hole.")
         some, every = (placement(edge, every=each) for each in (False, True))
-        sheet.pictures.extend(
-            (
-                Picture("finished", finished, closed_edge(edge), finished=True),
-                Picture("hole", enlarged, hole_detail(edge)),
-                Picture("placement", marks, some, sheet=every),
-                Picture(
-                    "shank", sentence("A button on its shank, cut through."), shank_section(shank)
-                ),
-            )
-        )
+        sheet.pictures.append(Picture("finished", finished, closed_edge(edge), finished=True))
+        sheet.pictures.append(Picture("hole", enlarged, hole_detail(edge)))
+        sheet.pictures.append(Picture("placement", marks, some, sheet=every))
+        sheet.show("shank", "A button on its shank, cut through.", shank_section(shank))
 
 
 TECHNIQUE = ButtonSpacing

@@ -2,27 +2,17 @@
 
 from __future__ import annotations
 
-from handout_engine.amounts.values import sentence
-from handout_engine.working.workings import Step
 from handout_engine.working.worksheet import Worksheet
 
 
 def add_sample(sheet: Worksheet) -> None:
     """One hole on a scrap of the same layers."""
-    sheet.sample.append(
-        Step(
-            sentence(
-                "On a scrap of the same layers, with the same strip of firm cloth between them, "
-                "work one hole {hole} long, cut it and pass the button through ten times.",
-                hole=sheet["buttonhole"],
-            ),
-            sentence(
-                "the button passes without force and does not come back by itself. By the other "
-                "rule the hole would be {compared}; if yours has to be longer or shorter, write "
-                "the thickness that gives it.",
-                compared=sheet["buttonhole_compared"],
-            ),
-        )
+    sheet.trial(
+        "On a scrap of the same layers, with the same strip of firm cloth between them, "
+        "work one hole {buttonhole} long, cut it and pass the button through ten times.",
+        "the button passes without force and does not come back by itself. By the other "
+        "rule the hole would be {buttonhole_compared}; if yours has to be longer or shorter, write "
+        "the thickness that gives it.",
     )
 
 

@@ -24,7 +24,7 @@ from handout_engine.shared.gathering_steps import add_washing_step
 from handout_engine.shared.strips import Joined, Strips
 from handout_engine.shared.strips_drawing import FlatStrip, Rule
 from handout_engine.working.cautions import PINS_AND_IRON, TIGHT_ELASTIC
-from handout_engine.working.workings import Grain, Picture, Piece, Seam, Step, Supply
+from handout_engine.working.workings import Grain, Picture, Piece, Seam, Supply
 from handout_engine.working.worksheet import Worksheet
 
 TURNED, STRIP = "turned from the edge", "a strip sewn on"
@@ -217,17 +217,11 @@ def _strip(sheet: Worksheet) -> Picture:
 
 def _add_sample(sheet: Worksheet) -> None:
     """The elastic round the body, before any is cut."""
-    sheet.sample.append(
-        Step(
-            sheet.sentence(
-                "Mark {ring} on the elastic, pull it out by hand as far as it goes, and let it go."
-            ),
-            sheet.sentence(
-                "pulled out it is at least {opens_to} long, and at rest {ring} again. Hold it "
-                "round the body at that mark: it stays up and leaves no line. Write your own share "
-                "and stretch if it does not."
-            ),
-        )
+    sheet.trial(
+        "Mark {ring} on the elastic, pull it out by hand as far as it goes, and let it go.",
+        "pulled out it is at least {opens_to} long, and at rest {ring} again. Hold it "
+        "round the body at that mark: it stays up and leaves no line. Write your own share "
+        "and stretch if it does not.",
     )
 
 

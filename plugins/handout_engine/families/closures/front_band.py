@@ -28,7 +28,7 @@ from handout_engine.shared.gathering_pictures import strips_picture
 from handout_engine.shared.gathering_steps import add_washing_step
 from handout_engine.shared.strips_drawing import FlatStrip, Rule
 from handout_engine.working.cautions import BUTTONS_AS_SMALL_PARTS, OLD_BUTTONS, PINS_AND_IRON
-from handout_engine.working.workings import Grain, Picture, Piece, Seam, Step, Supply, marked
+from handout_engine.working.workings import Grain, Picture, Piece, Seam, Supply, marked
 from handout_engine.working.worksheet import Worksheet
 
 
@@ -128,18 +128,11 @@ def _edge(sheet: Worksheet, drawn: Drawn) -> Picture:
 
 def _add_sample(sheet: Worksheet) -> None:
     """A hand's length of band with one hole in it."""
-    sheet.sample.append(
-        Step(
-            sentence(
-                "Make a hand's length of band from scraps, with the firm cloth in it, press it and "
-                "work one buttonhole."
-            ),
-            sentence(
-                "it is {band} wide and lies flat beside the hole. If it is narrower, the cloth "
-                "takes room where it turns: make the extension half of the difference larger.",
-                band=sheet["band_width"],
-            ),
-        )
+    sheet.trial(
+        "Make a hand's length of band from scraps, with the firm cloth in it, press it and "
+        "work one buttonhole.",
+        "it is {band_width} wide and lies flat beside the hole. If it is narrower, the cloth "
+        "takes room where it turns: make the extension half of the difference larger.",
     )
 
 

@@ -22,7 +22,7 @@ from handout_engine.shared.gathering_pictures import strips_picture
 from handout_engine.shared.gathering_steps import add_washing_step, counted
 from handout_engine.shared.strips_drawing import FlatStrip, Rule
 from handout_engine.working.cautions import PINS_AND_IRON
-from handout_engine.working.workings import Grain, Picture, Piece, Seam, Step, marked
+from handout_engine.working.workings import Grain, Piece, Seam, marked
 from handout_engine.working.worksheet import Worksheet
 
 
@@ -264,31 +264,18 @@ class LapPlacket(ClothInputs):
         closed = "The placket closed, from the right side; the strip lies behind."
         spread = "The slit spread on the strip, its wrong side up, ready to sew."
         section = "One edge cut through, the strip at the right; its cloth is drawn thick."
-        sheet.pictures.extend(
-            (
-                Picture("finished", sentence(closed), closed_placket(placket), finished=True),
-                Picture("spread", sentence(spread), spread_slit(placket)),
-                strips_picture([strip], "The strip with its lines."),
-                Picture("section", sentence(section), lap_section(placket)),
-            )
-        )
+        sheet.show("finished", closed, closed_placket(placket), finished=True)
+        sheet.show("spread", spread, spread_slit(placket))
+        sheet.pictures.append(strips_picture([strip], "The strip with its lines."))
+        sheet.show("section", section, lap_section(placket))
 
 
 def _add_sample(sheet: Worksheet) -> None:
-    sheet.sample.append(
-        Step(
-            sentence(
-                "Cut a slit as long as your hand is wide into a scrap, and sew a short strip "
-                "{width} wide round it, {seam} from the edge of the strip.",
-                width=sheet["strip_width"],
-                seam=sheet["seam"],
-            ),
-            sentence(
-                "at the point there is no pucker on the right side and no hole, and the finished "
-                "lap is {lap} wide. A pucker: the garment was not spread straight there.",
-                lap=sheet["width"],
-            ),
-        )
+    sheet.trial(
+        "Cut a slit as long as your hand is wide into a scrap, and sew a short strip "
+        "{strip_width} wide round it, {seam} from the edge of the strip.",
+        "at the point there is no pucker on the right side and no hole, and the finished "
+        "lap is {width} wide. A pucker: the garment was not spread straight there.",
     )
 
 

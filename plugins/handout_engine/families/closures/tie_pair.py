@@ -207,13 +207,9 @@ class TiePair(WornTies):
         strip = FlatStrip(sentence("tie"), width, long, rules, grain_across=False)
         caption = sentence("The pair at both sides of a panel, its ends hidden.")
         pair = sewn_in(tie, hemmed=not self.is_tube)
-        sheet.pictures.extend(
-            (
-                Picture("finished", caption, pair, finished=True),
-                strips_picture([strip], "The strip of one tie with its lines."),
-                Picture("section", sentence(words), section),
-            )
-        )
+        sheet.pictures.append(Picture("finished", caption, pair, finished=True))
+        sheet.pictures.append(strips_picture([strip], "The strip of one tie with its lines."))
+        sheet.show("section", words, section)
         if self.has_bow:
             _draw_bow(sheet)
 

@@ -23,7 +23,7 @@ from handout_engine.families.decoration.one_way import OneWay
 from handout_engine.shared.gathering_steps import add_washing_step
 from handout_engine.shared.marking import from_centre
 from handout_engine.working.cautions import LONG_FLOATS, PINS_AND_IRON
-from handout_engine.working.workings import Cell, Chart, Grain, Picture, Piece, Step, Supply
+from handout_engine.working.workings import Cell, Chart, Grain, Piece, Supply
 from handout_engine.working.worksheet import Worksheet
 
 MOST_PLACEMENTS = 120
@@ -180,21 +180,11 @@ def _add_supplies(sheet: Worksheet) -> None:
 
 
 def _add_sample(sheet: Worksheet) -> None:
-    sheet.sample.append(
-        Step(
-            sentence(
-                "On a hooped scrap with the same stabiliser stitch one frame, {across} by "
-                "{along}, and a cross at its centre. Take it out of the hoop.",
-                across=sheet["field_across"],
-                along=sheet["field_along"],
-            ),
-            sentence(
-                "off the hoop the frame still measures {across} by {along}. Smaller: the "
-                "cloth was stretched in the hoop; lay it in flat, or use a firmer stabiliser.",
-                across=sheet["field_across"],
-                along=sheet["field_along"],
-            ),
-        )
+    sheet.trial(
+        "On a hooped scrap with the same stabiliser stitch one frame, {field_across} by "
+        "{field_along}, and a cross at its centre. Take it out of the hoop.",
+        "off the hoop the frame still measures {field_across} by {field_along}. Smaller: the "
+        "cloth was stretched in the hoop; lay it in flat, or use a firmer stabiliser.",
     )
 
 
@@ -256,27 +246,19 @@ def _draw(sheet: Worksheet, hoop: HoopPlacements) -> None:
         placements(plan),
     )
     field = Hooping(pair("field_{}"), pair("used_{}"), sheet["frame"], sheet["border"])
-    sheet.pictures.extend(
-        (
-            Picture(
-                "finished",
-                sentence(
-                    "The cloth: the design dashed, the used fields thin, the "
-                    "first one tinted, a cross at every centre."
-                ),
-                finished,
-                True,
-            ),
-            Picture(
-                "hoop",
-                sentence(
-                    "One placement: the basting frame dashed, what may be "
-                    "stitched inside it, the hoop round it."
-                ),
-                one_field(field, at_scale=False),
-                sheet=one_field(field, at_scale=True),
-            ),
-        )
+    sheet.show(
+        "finished",
+        "The cloth: the design dashed, the used fields thin, the "
+        "first one tinted, a cross at every centre.",
+        finished,
+        finished=True,
+    )
+    sheet.show(
+        "hoop",
+        "One placement: the basting frame dashed, what may be "
+        "stitched inside it, the hoop round it.",
+        one_field(field, at_scale=False),
+        sheet=one_field(field, at_scale=True),
     )
 
 

@@ -33,7 +33,7 @@ from handout_engine.families.decoration.placed_knots import (
     PlacedKnots,
 )
 from handout_engine.working.cautions import LONG_FLOATS, PINS_AND_IRON, WORKED_KNOTS
-from handout_engine.working.workings import Chart, Picture, Step, Supply
+from handout_engine.working.workings import Chart, Picture, Supply
 from handout_engine.working.worksheet import Worksheet
 
 MOST_NUMBERED = 12
@@ -141,18 +141,11 @@ class Knots(PlacedKnots):
 
 
 def _add_sample(sheet: Worksheet) -> None:
-    sheet.sample.append(
-        Step(
-            sentence(
-                "On a scrap of the same cloth, over the same backing, work ten of them as far "
-                "apart as they will lie. Measure the thread in the needle before and after."
-            ),
-            sentence(
-                "it became shorter by about ten times {each}. Give what it took as the sample: "
-                "how tightly you wrap decides it.",
-                each=sheet["knot_thread"],
-            ),
-        )
+    sheet.trial(
+        "On a scrap of the same cloth, over the same backing, work ten of them as far "
+        "apart as they will lie. Measure the thread in the needle before and after.",
+        "it became shorter by about ten times {knot_thread}. Give what it took as the sample: "
+        "how tightly you wrap decides it.",
     )
 
 
@@ -232,14 +225,8 @@ def _draw(sheet: Worksheet, asked: Knots) -> None:
     long = sheet["size"] if bullion else None
     wrapped = Wrapped(sheet["needle"], sheet["thread"], sheet["turns"].whole, long)
     some = "some of the wraps" if sheet["turns"].whole > 14 else "the wraps"
-    sheet.pictures.extend(
-        (
-            Picture("finished", words, finished, True, at_scale),
-            Picture(
-                "wraps", sentence(f"The needle with {some}, enlarged."), wraps_round_needle(wrapped)
-            ),
-        )
-    )
+    sheet.pictures.append(Picture("finished", words, finished, True, at_scale))
+    sheet.show("wraps", f"The needle with {some}, enlarged.", wraps_round_needle(wrapped))
 
 
 TECHNIQUE = Knots

@@ -25,7 +25,7 @@ from handout_engine.families.decoration.repeated_motif_drawing import (
     round_ring,
 )
 from handout_engine.working.cautions import LONG_FLOATS, PINS_AND_IRON
-from handout_engine.working.workings import Picture, Step, Supply
+from handout_engine.working.workings import Supply
 from handout_engine.working.worksheet import Worksheet
 
 SHEET = inches(7)
@@ -146,19 +146,11 @@ class RepeatedMotif(Motifs):
 
 
 def _add_sample(sheet: Worksheet) -> None:
-    sheet.sample.append(
-        Step(
-            sentence(
-                "Work one motif on a scrap of the same cloth, press it face down on a towel, and "
-                "measure it."
-            ),
-            sentence(
-                "it is {motif} wide and {height} high. Stitches draw the cloth in; if it came out "
-                "otherwise, give the size it has.",
-                motif=sheet["motif"],
-                height=sheet["motif_height"],
-            ),
-        )
+    sheet.trial(
+        "Work one motif on a scrap of the same cloth, press it face down on a towel, and "
+        "measure it.",
+        "it is {motif} wide and {motif_height} high. Stitches draw the cloth in; if it came out "
+        "otherwise, give the size it has.",
     )
 
 
@@ -218,21 +210,14 @@ def _draw(sheet: Worksheet, asked: RepeatedMotif) -> None:
     step = asked.motif + (row.gap or ZERO)
     fitting = max(1, int((SHEET - asked.motif) / step) + 1)
     shown = max(1, min(row.number.number, fitting))
-    sheet.pictures.extend(
-        (
-            Picture(
-                "finished",
-                sentence(f"Where the motifs come; an oval stands for each{how}."),
-                finished,
-                True,
-            ),
-            Picture(
-                "placement",
-                sentence("A few motifs, printed at true scale to trace."),
-                few_motifs(motif, gap, min(shown, 3), at_scale=False),
-                sheet=few_motifs(motif, gap, shown, at_scale=True),
-            ),
-        )
+    sheet.show(
+        "finished", f"Where the motifs come; an oval stands for each{how}.", finished, finished=True
+    )
+    sheet.show(
+        "placement",
+        "A few motifs, printed at true scale to trace.",
+        few_motifs(motif, gap, min(shown, 3), at_scale=False),
+        sheet=few_motifs(motif, gap, shown, at_scale=True),
     )
 
 

@@ -19,7 +19,7 @@ from handout_engine.families.edges.curved_hem_drawing import flat_curve, turned_
 from handout_engine.families.edges.curved_hem_steps import add_sample, add_steps
 from handout_engine.working.cautions import LONG_HEM, PINS_AND_IRON
 from handout_engine.working.technique import Technique
-from handout_engine.working.workings import Cell, Chart, Picture, Seam, Supply
+from handout_engine.working.workings import Cell, Chart, Seam, Supply
 from handout_engine.working.worksheet import Worksheet
 
 EASED, FACED = "eased", "faced"
@@ -271,7 +271,7 @@ class CurvedHem(Technique):
         )
         how = "; the facing is tinted." if self.faced else ", with its fullness eased in."
         caption = "A part of the finished hem, wrong side up" + how
-        sheet.pictures.append(Picture("finished", sentence(caption), finished, True))
+        sheet.show("finished", caption, finished, finished=True)
         flat = Scene(
             sentence("The same part, flat"),
             sheet.sentence(
@@ -289,7 +289,7 @@ class CurvedHem(Technique):
             else "The same part before it is turned up, wrong side up: folds dash-dotted, and in "
             "thin dashes the line on which the hem's edge will lie."
         )
-        sheet.pictures.append(Picture("flat", sentence(caption), flat))
+        sheet.show("flat", caption, flat)
 
 
 TECHNIQUE = CurvedHem

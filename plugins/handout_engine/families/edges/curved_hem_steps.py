@@ -2,23 +2,15 @@
 
 from __future__ import annotations
 
-from handout_engine.amounts.values import sentence
-from handout_engine.working.workings import Step
 from handout_engine.working.worksheet import Worksheet
 
 
 def add_sample(sheet: Worksheet) -> None:
     """A quarter of the curve, tried on a scrap."""
-    sheet.sample.append(
-        Step(
-            sentence(
-                "Cut a scrap with a quarter of this edge, or a part of it, and hem it as below."
-            ),
-            sheet.sentence(
-                "its inner edge lies flat without pleats, having lost {quarter_excess} in a "
-                "quarter of the edge. If it does not, make the hem shallower or face it."
-            ),
-        )
+    sheet.trial(
+        "Cut a scrap with a quarter of this edge, or a part of it, and hem it as below.",
+        "its inner edge lies flat without pleats, having lost {quarter_excess} in a "
+        "quarter of the edge. If it does not, make the hem shallower or face it.",
     )
 
 

@@ -15,7 +15,6 @@ from handout_engine.families.edges.repeat_rows_drawing import RowStart, plain_ro
 from handout_engine.families.edges.stitch_needles import NeedleInputs
 from handout_engine.shared.repeats import FittedRepeats, RepeatInputs, Repeats, Row
 from handout_engine.working.cautions import PINS_AND_IRON
-from handout_engine.working.workings import Picture, Step
 from handout_engine.working.worksheet import Worksheet
 
 EDGE, RING = "along an edge", "round a ring"
@@ -167,17 +166,11 @@ class DecorativeRow(NeedleInputs, RepeatInputs):
         sheet.have("a foot with a guide along the edge", "a stabiliser that tears or washes away")
         sheet.cautions.append(PINS_AND_IRON)
         how = "see whether" if self.kept else "change the stitch length until"
-        sheet.sample.append(
-            Step(
-                sheet.sentence(
-                    f"Sew twelve repeats on a scrap with the same stabiliser, and {how} the ten in "
-                    "the middle are {ten_edge}."
-                ),
-                sheet.sentence(
-                    "ten repeats are {ten_edge}, and the scrap lies flat. If it draws in, loosen "
-                    "the thread or take a firmer stabiliser, and measure again."
-                ),
-            )
+        sheet.trial(
+            f"Sew twelve repeats on a scrap with the same stabiliser, and {how} the ten in "
+            "the middle are {ten_edge}.",
+            "ten repeats are {ten_edge}, and the scrap lies flat. If it draws in, loosen "
+            "the thread or take a firmer stabiliser, and measure again.",
         )
         sheet.step(
             "Mark the line of the row {from_edge} from the edge, and back the cloth with "
@@ -233,9 +226,9 @@ class DecorativeRow(NeedleInputs, RepeatInputs):
             f"The whole row, {laid}a tick wherever a repeat begins, or a dashed line where they "
             "are too many."
         )
-        sheet.pictures.append(Picture("finished", sentence(caption), whole, True))
+        sheet.show("finished", caption, whole, finished=True)
         caption = "Where the row begins, enlarged; the edge is at the top."
-        sheet.pictures.append(Picture("start", sentence(caption), start))
+        sheet.show("start", caption, start)
 
 
 TECHNIQUE = DecorativeRow

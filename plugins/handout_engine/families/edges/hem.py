@@ -29,7 +29,7 @@ from handout_engine.shared.gathering_pictures import strips_picture
 from handout_engine.shared.gathering_steps import add_washing_step, counted
 from handout_engine.shared.strips_drawing import FlatStrip, Rule
 from handout_engine.working.cautions import LONG_HEM, PINS_AND_IRON
-from handout_engine.working.workings import Cell, Chart, Grain, Mark, Picture, Piece, Seam, Step
+from handout_engine.working.workings import Cell, Chart, Grain, Mark, Piece, Seam
 from handout_engine.working.worksheet import Worksheet
 
 
@@ -159,20 +159,13 @@ class Hem(StraightHemInputs, ClothInputs):
         sheet.cautions.extend((PINS_AND_IRON, LONG_HEM))
         rolled = self.hem == ROLLED
         deep = "roll" if rolled else "hem_made"
-        sheet.sample.append(
-            Step(
-                sheet.sentence(
-                    "On a scrap of the same cloth, as long as your hand, sew this hem "
-                    f"{{{deep}}} deep, wash it and press it."
-                ),
-                sentence(
-                    "the roll is even and no thicker than a cord. If it will not roll, trim less "
-                    "or more."
-                    if rolled
-                    else "no ridge shows on the right side, and the scrap hangs without stiffness. "
-                    "If a ridge shows, overcast the raw edge instead of turning it under."
-                ),
-            )
+        sheet.trial(
+            "On a scrap of the same cloth, as long as your hand, sew this hem "
+            f"{{{deep}}} deep, wash it and press it.",
+            "the roll is even and no thicker than a cord. If it will not roll, trim less or more."
+            if rolled
+            else "no ridge shows on the right side, and the scrap hangs without stiffness. "
+            "If a ridge shows, overcast the raw edge instead of turning it under.",
         )
         add_washing_step(sheet)
         sheet.step(
@@ -206,7 +199,7 @@ class Hem(StraightHemInputs, ClothInputs):
         )
         line = "its edge rolled" if rolled else "hem stitching dashed"
         caption = f"The finished panel from its right side, {line}."
-        sheet.pictures.append(Picture("finished", sentence(caption), finished, True))
+        sheet.show("finished", caption, finished, finished=True)
         section = Scene(
             sentence(f"A {self.hem} hem, cut through"),
             sheet.sentence("It takes {hem_allowance} of the panel."),
@@ -218,7 +211,7 @@ class Hem(StraightHemInputs, ClothInputs):
         )
         if rolled:
             caption += " At the right the same edge before it is rolled."
-        sheet.pictures.append(Picture("section", sentence(caption), section))
+        sheet.show("section", caption, section)
         rules = [Rule(kind, sheet[name]) for kind, name in self.ruled]
         size = sheet["panel_cut_length"], sheet["panel_cut_width"]
         flat = FlatStrip(sentence("panel"), *size, rules)

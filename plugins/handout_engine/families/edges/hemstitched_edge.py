@@ -214,10 +214,10 @@ class HemstitchedEdge(NeedleInputs, RepeatInputs, CornerHemInputs, ClothInputs):
             "The finished article; a tick wherever a repeat begins, or a dashed line where they "
             "are too many."
         )
-        sheet.pictures.append(Picture("finished", sentence(caption), whole, True))
+        sheet.show("finished", caption, whole, finished=True)
         where = "the side" if self.towel else "a corner"
         caption = f"The first repeats from {where}, enlarged, right side up."
-        sheet.pictures.append(Picture("start", sentence(caption), detail))
+        sheet.show("start", caption, detail)
         if not self.towel:
             sheet.pictures.append(_raw_corner(sheet))
 

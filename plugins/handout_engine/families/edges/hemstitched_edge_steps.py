@@ -4,32 +4,21 @@ from __future__ import annotations
 
 from handout_engine.families.edges.corner_hems import add_corner_steps
 from handout_engine.shared.gathering_steps import add_washing_step
-from handout_engine.working.workings import Step
 from handout_engine.working.worksheet import Worksheet
 
 
 def add_sample(sheet: Worksheet) -> None:
     """The trial that measures one repeat, and the setting that adjusts it."""
-    sheet.sample.append(
-        Step(
-            sheet.sentence(
-                "Starch two layers of the same cloth, folded as in the hem, and sew twelve repeats "
-                "along the fold with the {needle} needle. Measure the ten in the middle."
-            ),
-            sheet.sentence(
-                "ten repeats are {ten_repeats}. If not, write a tenth of what you measured as the "
-                "repeat, and work this page out again."
-            ),
-        )
+    sheet.trial(
+        "Starch two layers of the same cloth, folded as in the hem, and sew twelve repeats "
+        "along the fold with the {needle} needle. Measure the ten in the middle.",
+        "ten repeats are {ten_repeats}. If not, write a tenth of what you measured as the "
+        "repeat, and work this page out again.",
     )
-    sheet.sample.append(
-        Step(
-            sheet.sentence(
-                "Now change the stitch length, a little at a time, until ten repeats along the "
-                "width come out as this page needs them, and note the setting."
-            ),
-            sheet.sentence("ten repeats are {ten_width}."),
-        )
+    sheet.trial(
+        "Now change the stitch length, a little at a time, until ten repeats along the "
+        "width come out as this page needs them, and note the setting.",
+        "ten repeats are {ten_width}.",
     )
 
 

@@ -17,7 +17,7 @@ from handout_engine.families.edges.corner_hems_drawing import (
 )
 from handout_engine.shared.gathering_steps import add_washing_step, counted
 from handout_engine.working.cautions import PINS_AND_IRON
-from handout_engine.working.workings import Picture, Seam, Step
+from handout_engine.working.workings import Seam
 from handout_engine.working.worksheet import Worksheet
 
 
@@ -70,18 +70,12 @@ class MitredCorner(CornerHemInputs, ClothInputs):
         sheet.have("fine thread to match", "a fine needle for the cloth")
         sheet.have("a ruler", "a removable marker tried on a scrap", "a point to turn on")
         sheet.cautions.append(PINS_AND_IRON)
-        sheet.sample.append(
-            Step(
-                sheet.sentence(
-                    "Cut a square of paper, {sample_side} each way, and fold, draw and sew one "
-                    "corner of it as below."
-                ),
-                sheet.sentence(
-                    "turned, the corner lies flat with its hem {hem_depth} deep on both sides. If "
-                    "it cups, the seam was drawn too near the middle; if it gapes, too near the "
-                    "corner."
-                ),
-            )
+        sheet.trial(
+            "Cut a square of paper, {sample_side} each way, and fold, draw and sew one "
+            "corner of it as below.",
+            "turned, the corner lies flat with its hem {hem_depth} deep on both sides. If "
+            "it cups, the seam was drawn too near the middle; if it gapes, too near the "
+            "corner.",
         )
         add_washing_step(sheet)
         sheet.step(
@@ -132,7 +126,7 @@ class MitredCorner(CornerHemInputs, ClothInputs):
             ),
             ("corner", "The same corner turned and hemmed, wrong side up.", turned),
         ):
-            sheet.pictures.append(Picture(name, sentence(caption), scene, name == "finished"))
+            sheet.show(name, caption, scene, finished=name == "finished")
 
 
 TECHNIQUE = MitredCorner

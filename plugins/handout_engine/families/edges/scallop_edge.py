@@ -22,7 +22,7 @@ from handout_engine.families.edges.scallop_edge_measures import ScallopInputs
 from handout_engine.shared.gathering_steps import add_washing_step
 from handout_engine.shared.strips import Joined, Strips
 from handout_engine.working.cautions import PINS_AND_IRON, WIDE_STITCH
-from handout_engine.working.workings import Grain, Mark, Picture, Piece, Seam, Step
+from handout_engine.working.workings import Grain, Mark, Piece, Seam
 from handout_engine.working.worksheet import Worksheet
 
 
@@ -133,16 +133,10 @@ class ScallopEdge(ScallopInputs, ClothInputs):
         """From two scallops on a scrap to the edge turned or cut out."""
         self._add_supplies(sheet)
         how = "Face and turn" if self.faced else "Satin stitch and cut out"
-        sheet.sample.append(
-            Step(
-                sheet.sentence(
-                    f"{how} two scallops on a scrap, each {{chord}} wide and {{scallop_rise}} deep."
-                ),
-                sheet.sentence(
-                    "pressed, both are {scallop_rise} deep from the foot line, round without "
-                    "corners, and the point between them lies flat."
-                ),
-            )
+        sheet.trial(
+            f"{how} two scallops on a scrap, each {{chord}} wide and {{scallop_rise}} deep.",
+            "pressed, both are {scallop_rise} deep from the foot line, round without "
+            "corners, and the point between them lies flat.",
         )
         add_washing_step(sheet)
         sheet.step(
@@ -234,7 +228,7 @@ class ScallopEdge(ScallopInputs, ClothInputs):
         )
         few = f", the first {MOST_DRAWN} of {self.scallops}" if self.scallops > MOST_DRAWN else ""
         caption = f"The finished edge{few}; the foot line in thin dashes."
-        sheet.pictures.append(Picture("finished", sentence(caption), row, True))
+        sheet.show("finished", caption, row, finished=True)
         template = Scene(
             sentence("Template of the scallops"),
             sheet.sentence("Each {pitch} from the next, {scallop_rise} deep, radius {radius}."),
@@ -244,7 +238,7 @@ class ScallopEdge(ScallopInputs, ClothInputs):
         )
         line = "seam line" if self.faced else "line of the stitching"
         caption = f"The template: {line} dashed, raw edge thick below it, foot line in thin dashes."
-        sheet.pictures.append(Picture("template", sentence(caption), template, sheet=template))
+        sheet.show("template", caption, template, sheet=template)
 
 
 TECHNIQUE = ScallopEdge

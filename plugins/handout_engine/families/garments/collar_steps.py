@@ -10,7 +10,7 @@ from handout_engine.working.cautions import (
     PINS_AND_IRON,
     THIN_COTTON,
 )
-from handout_engine.working.workings import Step, Supply
+from handout_engine.working.workings import Supply
 from handout_engine.working.worksheet import Worksheet
 
 
@@ -30,19 +30,11 @@ def add_supplies(sheet: Worksheet) -> None:
 
 def add_sample(sheet: Worksheet) -> None:
     """The paper collar walked along the garment's neck."""
-    sheet.sample.append(
-        Step(
-            sentence(
-                "Cut the upper collar in paper on its seam line, and walk its neck edge along the "
-                "neck seam line of the garment's front and back, standing it on edge."
-            ),
-            sentence(
-                "it ends with the neck: the whole edge is {edge}, and from the centre front to the "
-                "shoulder it is {front}.",
-                edge=sheet["collar_neck"],
-                front=sheet["front_to_shoulder"],
-            ),
-        )
+    sheet.trial(
+        "Cut the upper collar in paper on its seam line, and walk its neck edge along the "
+        "neck seam line of the garment's front and back, standing it on edge.",
+        "it ends with the neck: the whole edge is {collar_neck}, and from the centre front to the "
+        "shoulder it is {front_to_shoulder}.",
     )
 
 

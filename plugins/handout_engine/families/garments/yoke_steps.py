@@ -18,7 +18,7 @@ from handout_engine.working.cautions import (
     PINS_AND_IRON,
     THIN_COTTON,
 )
-from handout_engine.working.workings import BINDINGS, Step, Supply
+from handout_engine.working.workings import BINDINGS, Supply
 from handout_engine.working.worksheet import Worksheet
 
 FROM_WORKED = ", out of the cloth that was worked for it, the middle of the work at its fold line"
@@ -86,17 +86,11 @@ def add_cutting_steps(sheet: Worksheet, also: str = "") -> None:
 
 def add_sample(sheet: Worksheet) -> None:
     """A strip to gather as full as the skirt will be."""
-    sheet.sample.append(
-        Step(
-            sheet.sentence(
-                "From the same cloth cut a strip {skirt_back_top} long and a hand wide, run two "
-                "rows of long stitches along it, and draw it up to {yoke_edge}."
-            ),
-            sheet.sentence(
-                "it looks as full as the skirt should. Too thick to draw up: give the skirt a "
-                "fullness of less than {skirt_fullness}; too thin: of more."
-            ),
-        )
+    sheet.trial(
+        "From the same cloth cut a strip {skirt_back_top} long and a hand wide, run two "
+        "rows of long stitches along it, and draw it up to {yoke_edge}.",
+        "it looks as full as the skirt should. Too thick to draw up: give the skirt a "
+        "fullness of less than {skirt_fullness}; too thin: of more.",
     )
 
 

@@ -7,7 +7,6 @@ band lies inside the outline, not as its centre line, with a margin at both ends
 from __future__ import annotations
 
 from handout_engine.amounts.declaring import group
-from handout_engine.amounts.values import sentence
 from handout_engine.cloth.cloth import ClothBought
 from handout_engine.families.lattice.lattice_panel_drawing import (
     NAME_ON_SHEET,
@@ -26,7 +25,7 @@ from handout_engine.families.lattice.weave_drawing import Woven
 from handout_engine.geometry.points import cosine, sine
 from handout_engine.shared.tubes_drawing import Tube, tube_section
 from handout_engine.working.cautions import KNOTS_AS_SMALL_PARTS, OPEN_LATTICE, PINS_AND_IRON
-from handout_engine.working.workings import Grain, Picture, Piece, Seam, Step, Supply
+from handout_engine.working.workings import Grain, Piece, Seam, Supply
 from handout_engine.working.worksheet import Worksheet
 
 CLOTH = "tube cloth"
@@ -179,9 +178,7 @@ class LatticePanel(TubeInputs, WeaveInputs):
         ):
             true = name == "placement"
             at_scale = placement(drawing, NAME_ON_SHEET, every_name=True) if true else None
-            sheet.pictures.append(
-                Picture(name, sentence(caption), scene, name == "finished", at_scale)
-            )
+            sheet.show(name, caption, scene, finished=name == "finished", sheet=at_scale)
 
     def _spacing(self, sheet: Worksheet) -> Spacing:
         return Spacing(
@@ -199,26 +196,16 @@ class LatticePanel(TubeInputs, WeaveInputs):
 
 def _add_sample(sheet: Worksheet) -> None:
     """One tube before all of them, and a small lattice for the size of its openings."""
-    sheet.sample.append(
-        Step(
-            sheet.sentence(
-                "Sew, turn and press one short tube from a bias strip {strip_width} wide, "
-                "{seam_in_tube} allowance, stretching the strip a little as you sew."
-            ),
-            sheet.sentence(
-                "pressed flat it is {tube_width} wide. Bias narrows when it is pulled through: if "
-                "the tube is narrower, cut the strips wider by twice what is missing."
-            ),
-        )
+    sheet.trial(
+        "Sew, turn and press one short tube from a bias strip {strip_width} wide, "
+        "{seam_in_tube} allowance, stretching the strip a little as you sew.",
+        "pressed flat it is {tube_width} wide. Bias narrows when it is pulled through: if "
+        "the tube is narrower, cut the strips wider by twice what is missing.",
     )
-    sheet.sample.append(
-        Step(
-            sheet.sentence("Pin three such tubes each way, {gap} apart, over a scrap."),
-            sheet.sentence(
-                "put a fingertip to an opening. Where the panel will be within reach of hands or "
-                "feet it should not go in; make the gap smaller until it does not."
-            ),
-        )
+    sheet.trial(
+        "Pin three such tubes each way, {gap} apart, over a scrap.",
+        "put a fingertip to an opening. Where the panel will be within reach of hands or "
+        "feet it should not go in; make the gap smaller until it does not.",
     )
 
 

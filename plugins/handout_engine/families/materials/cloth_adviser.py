@@ -27,7 +27,7 @@ from handout_engine.families.materials.needles_drawing import (
 )
 from handout_engine.families.materials.thread_and_needle import ThreadInNeedle, ThreadInputs
 from handout_engine.working.cautions import PINS_AND_IRON, RAISED_CLOTH, THIN_COTTON
-from handout_engine.working.workings import Picture, Step, Supply
+from handout_engine.working.workings import Supply
 from handout_engine.working.worksheet import Worksheet
 
 
@@ -205,17 +205,11 @@ class ClothAdviser(ThreadInputs):
             sheet.cautions.append(THIN_COTTON)
         if self.material.raised:
             sheet.cautions.append(RAISED_CLOTH)
-        sheet.sample.append(
-            Step(
-                sheet.sentence(
-                    "Sew a seam a hand long through two layers of the washed cloth, with needle "
-                    "{needle} and stitches of {stitch_length}, and press it."
-                ),
-                sentence(
-                    "the seam is flat and as long as the cloth beside it; if it puckers, take a "
-                    "finer thread or needle, or a shorter stitch."
-                ),
-            )
+        sheet.trial(
+            "Sew a seam a hand long through two layers of the washed cloth, with needle "
+            "{needle} and stitches of {stitch_length}, and press it.",
+            "the seam is flat and as long as the cloth beside it; if it puckers, take a "
+            "finer thread or needle, or a shorter stitch.",
         )
         ends = ": zigzag or whip its cut ends before it goes into the water."
         sheet.step(
@@ -271,7 +265,7 @@ class ClothAdviser(ThreadInputs):
                 threads,
             ),
         ):
-            sheet.pictures.append(Picture(name, sentence(caption), scene, name == "finished"))
+            sheet.show(name, caption, scene, finished=name == "finished")
 
     def _threads(self, chosen: Value) -> list[tuple[str, Value]]:
         """Three threads to one scale; those of the table are as dense as the chosen one."""

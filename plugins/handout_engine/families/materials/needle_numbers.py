@@ -15,7 +15,7 @@ from handout_engine.families.materials.materials import NEEDLE_SIZES
 from handout_engine.families.materials.needles_drawing import blade_row, needle_points
 from handout_engine.working.cautions import NEEDLE_BREAKS, PINS_AND_IRON, WING_NEEDLE
 from handout_engine.working.technique import Technique
-from handout_engine.working.workings import Chart, Picture, Step, Supply
+from handout_engine.working.workings import Chart, Supply
 from handout_engine.working.worksheet import Worksheet
 
 FINE = Saying.FINE
@@ -200,13 +200,9 @@ class NeedleNumbers(Technique):
             "turn the hand wheel through one whole stitch: it touches neither plate nor foot.",
         )
         holes = "stay open." if self.winged else "close when you scratch across them."
-        sheet.sample.append(
-            Step(
-                sheet.sentence(
-                    "Sew a hand's length on two layers of the scrap with needle {code}."
-                ),
-                sentence(f"no thread frays, no stitch is missed, and the holes {holes}"),
-            )
+        sheet.trial(
+            "Sew a hand's length on two layers of the scrap with needle {code}.",
+            f"no thread frays, no stitch is missed, and the holes {holes}",
         )
 
     def _add_supplies(self, sheet: Worksheet) -> None:
@@ -233,11 +229,11 @@ class NeedleNumbers(Technique):
         caption = "The needle from the front, much enlarged; thicknesses to scale."
         if self.winged:
             caption += " How wide wings are differs from maker to maker: measure yours."
-        sheet.pictures.append(Picture("finished", sentence(caption), front, True))
+        sheet.show("finished", caption, front, finished=True)
         sizes = tuple(blade_row(tuple(NEEDLE_SIZES), sheet["metric"], blade))
         row = Scene(sentence("All sizes of needle"), words, sizes, 200)
         caption = "All sizes side by side, thicknesses to one scale."
-        sheet.pictures.append(Picture("sizes", sentence(caption), row))
+        sheet.show("sizes", caption, row)
 
 
 def _mm(length: Length) -> str:

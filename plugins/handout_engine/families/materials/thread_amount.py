@@ -26,7 +26,7 @@ from handout_engine.families.materials.thread_amount_drawing import lockstitch
 from handout_engine.shared.fullness_drawing import compared
 from handout_engine.working.cautions import PINS_AND_IRON
 from handout_engine.working.technique import Technique
-from handout_engine.working.workings import Chart, Picture, Step, Supply
+from handout_engine.working.workings import Chart, Supply
 from handout_engine.working.worksheet import Worksheet
 
 
@@ -191,17 +191,11 @@ class ThreadAmount(Technique):
         if locked:
             sheet.have("bobbins, wound from the same thread")
         sheet.cautions.append(PINS_AND_IRON)
-        sheet.sample.append(
-            Step(
-                sheet.sentence(
-                    "Sew {sample_seam} of the real seam on scraps, mark both its ends on the "
-                    "stitches, and unpick it without breaking the threads."
-                ),
-                sheet.sentence(
-                    "lay all threads end to end: {used_factor} times the seam, or write what you "
-                    "measured into this page."
-                ),
-            )
+        sheet.trial(
+            "Sew {sample_seam} of the real seam on scraps, mark both its ends on the "
+            "stitches, and unpick it without breaking the threads.",
+            "lay all threads end to end: {used_factor} times the seam, or write what you "
+            "measured into this page.",
         )
         sheet.step(
             "Add up the rows of stitching: {seams} of {seam_length}; a French seam has two rows, a "
@@ -224,7 +218,7 @@ class ThreadAmount(Technique):
             compared(seam, [thread]),
         )
         caption = "A seam above, its thread below."
-        sheet.pictures.append(Picture("finished", sentence(caption), bars, True))
+        sheet.show("finished", caption, bars, finished=True)
         section = Scene(
             sentence("Threads of a lockstitch"),
             sheet.sentence(
@@ -237,7 +231,7 @@ class ThreadAmount(Technique):
             "A lockstitch cut along the seam: the thicker the cloth and the shorter the stitch, "
             "the more thread goes up and down."
         )
-        sheet.pictures.append(Picture("path", sentence(caption), section))
+        sheet.show("path", caption, section)
 
 
 TECHNIQUE = ThreadAmount

@@ -23,7 +23,7 @@ from handout_engine.families.nursery.burp_cloth_drawing import (
 )
 from handout_engine.shared.gathering_steps import add_washing_step
 from handout_engine.working.cautions import NOTHING_LOOSE_IN_THE_COT, PINS_AND_IRON
-from handout_engine.working.workings import Chart, Grain, Picture, Piece, Seam, Step, Supply, marked
+from handout_engine.working.workings import Chart, Grain, Picture, Piece, Seam, Supply, marked
 from handout_engine.working.worksheet import Worksheet
 
 CUT, READY = "cut to size", "ready made"
@@ -197,17 +197,11 @@ def _add_supplies(sheet: Worksheet, cloth: BurpCloth) -> None:
 
 
 def _add_sample(sheet: Worksheet) -> None:
-    sheet.sample.append(
-        Step(
-            sheet.sentence(
-                "Wash and dry a scrap of trim cloth and one of the pad, each {sample_side} square "
-                "before, and measure both again."
-            ),
-            sentence(
-                "they have shrunk alike. If not, wash both cloths before cutting, and again if the "
-                "pad goes on shrinking: otherwise the trim will pucker on it for good.",
-            ),
-        )
+    sheet.trial(
+        "Wash and dry a scrap of trim cloth and one of the pad, each {sample_side} square "
+        "before, and measure both again.",
+        "they have shrunk alike. If not, wash both cloths before cutting, and again if the "
+        "pad goes on shrinking: otherwise the trim will pucker on it for good.",
     )
 
 
@@ -287,22 +281,16 @@ def _draw(sheet: Worksheet, cloth: BurpCloth) -> None:
         "The banded end cut through, thickness enlarged: the pleat's seam at the "
         "left, its fold stitched down at the right."
     )
-    sheet.pictures.extend(
-        (
-            Picture(
-                "finished",
-                sentence(
-                    "The finished cloth, its band at the right."
-                    if (cloth.bands == 1)
-                    else "The finished cloth, a band at each end."
-                ),
-                finished_scene(drawn),
-                finished=True,
-            ),
-            Picture("trim", flat, flat_scene(drawn)),
-            Picture("section", section, band_section(drawn)),
-        )
+    sheet.show(
+        "finished",
+        "The finished cloth, its band at the right."
+        if (cloth.bands == 1)
+        else "The finished cloth, a band at each end.",
+        finished_scene(drawn),
+        finished=True,
     )
+    sheet.pictures.append(Picture("trim", flat, flat_scene(drawn)))
+    sheet.pictures.append(Picture("section", section, band_section(drawn)))
 
 
 TECHNIQUE = BurpCloth

@@ -6,7 +6,6 @@ from handout_engine.amounts.declaring import check, group, value
 from handout_engine.amounts.lengths import Length, inches
 from handout_engine.amounts.naming import constant
 from handout_engine.amounts.sources import PRACTICE, published
-from handout_engine.amounts.values import sentence
 from handout_engine.cloth.cloth import ClothBought
 from handout_engine.families.nursery.nap_cover_cloth import (
     BACKING,
@@ -26,7 +25,7 @@ from handout_engine.working.cautions import (
     NOTHING_UNDER_THE_HARNESS,
     PINS_AND_IRON,
 )
-from handout_engine.working.workings import Grain, Picture, Piece, Seam, Step, Supply
+from handout_engine.working.workings import Grain, Piece, Seam, Supply
 from handout_engine.working.worksheet import Worksheet
 
 _COT = published("cfr-1241")
@@ -118,17 +117,11 @@ class NapCover(QuiltInputs):
 
 
 def _add_sample(sheet: Worksheet) -> None:
-    sheet.sample.append(
-        Step(
-            sheet.sentence(
-                "Cut three strips {sample_cut} wide and a hand long, sew them side by side with "
-                "the allowance you mean to use, and press."
-            ),
-            sheet.sentence(
-                "the middle strip is {sample_strip} wide. If it is narrower, sew nearer to the "
-                "edge: an error of a thread stands in every seam of the top."
-            ),
-        )
+    sheet.trial(
+        "Cut three strips {sample_cut} wide and a hand long, sew them side by side with "
+        "the allowance you mean to use, and press.",
+        "the middle strip is {sample_strip} wide. If it is narrower, sew nearer to the "
+        "edge: an error of a thread stands in every seam of the top.",
     )
     sheet.sample.append(
         bound_sample(
@@ -215,31 +208,19 @@ def _draw(sheet: Worksheet) -> None:
     )
     drawn = Quilt({name: sheet[name] for name in names})
     edge = BoundEdge(sheet["binding"], sheet["binding"], None, corner=True)
-    sheet.pictures.extend(
-        (
-            Picture(
-                "finished",
-                sentence(
-                    "The finished cover. The figures drawn are those of "
-                    "the top without the allowance round its border; over its "
-                    "binding the cover is {wide} by {long}.",
-                    wide=sheet["raw_width"],
-                    long=sheet["raw_length"],
-                ),
-                top_scene(drawn),
-                finished=True,
-            ),
-            Picture(
-                "corner", sentence("One corner of the top, finished measures."), corner_scene(drawn)
-            ),
-            Picture(
-                "edge",
-                sentence(
-                    "The bound edge cut through, its three layers drawn as one, thickness enlarged."
-                ),
-                brought_round(edge),
-            ),
-        )
+    sheet.show(
+        "finished",
+        "The finished cover. The figures drawn are those of "
+        "the top without the allowance round its border; over its "
+        "binding the cover is {raw_width} by {raw_length}.",
+        top_scene(drawn),
+        finished=True,
+    )
+    sheet.show("corner", "One corner of the top, finished measures.", corner_scene(drawn))
+    sheet.show(
+        "edge",
+        "The bound edge cut through, its three layers drawn as one, thickness enlarged.",
+        brought_round(edge),
     )
 
 

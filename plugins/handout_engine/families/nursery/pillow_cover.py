@@ -14,7 +14,6 @@ from handout_engine.amounts.numbers import Count
 from handout_engine.amounts.refusals import RefusalError
 from handout_engine.amounts.saying import TAPE, Saying
 from handout_engine.amounts.sources import GIVEN, PRACTICE
-from handout_engine.amounts.values import sentence
 from handout_engine.amounts.ways_out import at_most, ways
 from handout_engine.cloth.cloth import ClothBought, ClothInputs
 from handout_engine.families.nursery.pillow_cover_drawing import (
@@ -31,7 +30,7 @@ from handout_engine.families.nursery.pillow_cover_steps import (
     add_steps,
     add_supplies,
 )
-from handout_engine.working.workings import Grain, Picture, Piece, Seam
+from handout_engine.working.workings import Grain, Piece, Seam
 from handout_engine.working.worksheet import Worksheet
 
 CLOTH = "cover cloth"
@@ -276,23 +275,13 @@ def _draw(sheet: Worksheet, cover: PillowCover) -> None:
         RUFFLED: "The finished cover; its ruffle has a page of its own.",
         PLAIN: "The finished cover.",
     }[cover.edge]
-    sheet.pictures.extend(
-        (
-            Picture("finished", sentence(caption), front_scene(drawn), finished=True),
-            Picture(
-                "back",
-                sentence("The back: the right panel lies over the left one."),
-                back_scene(drawn),
-            ),
-            Picture(
-                "section",
-                sentence(
-                    "The back cut through from side to side, thickness "
-                    "enlarged: both panels end in a double hem."
-                ),
-                section_scene(drawn),
-            ),
-        )
+    sheet.show("finished", caption, front_scene(drawn), finished=True)
+    sheet.show("back", "The back: the right panel lies over the left one.", back_scene(drawn))
+    sheet.show(
+        "section",
+        "The back cut through from side to side, thickness "
+        "enlarged: both panels end in a double hem.",
+        section_scene(drawn),
     )
 
 

@@ -2,10 +2,9 @@
 
 from __future__ import annotations
 
-from handout_engine.amounts.values import sentence
 from handout_engine.shared.gathering_steps import add_washing_step
 from handout_engine.working.cautions import NOTHING_LOOSE_IN_THE_COT, PINS_AND_IRON
-from handout_engine.working.workings import Step, Supply
+from handout_engine.working.workings import Supply
 from handout_engine.working.worksheet import Worksheet
 
 FLANGED, RUFFLED, PLAIN = "flanged", "ruffled", "plain"
@@ -38,12 +37,7 @@ def add_sample(sheet: Worksheet) -> None:
         "not, gather more of it into the corner",
         PLAIN: "it is square, and no allowance shows through",
     }
-    sheet.sample.append(
-        Step(
-            sheet.sentence(f"From scraps of the cloth {what[edge]}."),
-            sentence(wanted[edge] + "."),
-        )
-    )
+    sheet.trial(f"From scraps of the cloth {what[edge]}.", wanted[edge] + ".")
 
 
 def add_steps(sheet: Worksheet) -> None:

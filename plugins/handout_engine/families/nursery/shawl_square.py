@@ -29,7 +29,7 @@ from handout_engine.working.cautions import (
     NOTHING_UNDER_THE_HARNESS,
     PINS_AND_IRON,
 )
-from handout_engine.working.workings import Chart, Grain, Picture, Piece, Seam, Step, Supply
+from handout_engine.working.workings import Chart, Grain, Picture, Piece, Seam, Supply
 from handout_engine.working.worksheet import Worksheet
 
 CLOTH = "shawl cloth"
@@ -231,17 +231,9 @@ def _add_supplies(sheet: Worksheet) -> None:
 
 
 def _add_sample(sheet: Worksheet) -> None:
-    sheet.sample.append(
-        Step(
-            sheet.sentence(
-                "Mitre one corner of paper or of a scrap {sample_side} square, with the same hem "
-                "and turn."
-            ),
-            sentence(
-                "the corner is square, and along both sides the hem is {hem} deep.",
-                hem=sheet["hem"],
-            ),
-        )
+    sheet.trial(
+        "Mitre one corner of paper or of a scrap {sample_side} square, with the same hem and turn.",
+        "the corner is square, and along both sides the hem is {hem} deep.",
     )
 
 
@@ -291,18 +283,13 @@ def _draw(sheet: Worksheet, shawl: ShawlSquare) -> None:
         "A corner laid flat, wrong side up, the raw corner at the upper right: first turn and hem "
         "as folds, the mitre dashed, the trimming line cut."
     )
-    sheet.pictures.extend(
-        (
-            Picture(
-                "finished",
-                sentence("The finished square from its right side."),
-                finished_scene(drawn),
-                finished=True,
-            ),
-            Picture("corner", template, corner_scene(drawn), sheet=corner_scene(drawn)),
-            Picture("sewn", sentence("The sewn corner from its wrong side."), sewn_scene(drawn)),
-        )
+    sheet.show(
+        "finished", "The finished square from its right side.", finished_scene(drawn), finished=True
     )
+    sheet.pictures.append(
+        Picture("corner", template, corner_scene(drawn), sheet=corner_scene(drawn))
+    )
+    sheet.show("sewn", "The sewn corner from its wrong side.", sewn_scene(drawn))
 
 
 TECHNIQUE = ShawlSquare

@@ -13,7 +13,7 @@ from handout_engine.shared.folds_drawing import Drawn, chart_picture, finished_p
 from handout_engine.shared.gathering_steps import add_washing_step
 from handout_engine.shared.hems import hem_step
 from handout_engine.working.cautions import LONG_HEM, PINS_AND_IRON, THIN_COTTON
-from handout_engine.working.workings import Picture, Step
+from handout_engine.working.workings import Picture
 from handout_engine.working.worksheet import Worksheet
 
 
@@ -27,17 +27,11 @@ def add_pleat_supplies(sheet: Worksheet) -> None:
 def add_pleat_steps(sheet: Worksheet, pleats: PleatInputs, how: str) -> None:
     """Supplies, one trial pleat, and all steps; `how` says which way the folds are brought."""
     add_pleat_supplies(sheet)
-    sheet.sample.append(
-        Step(
-            sheet.sentence(
-                "Cut a scrap of the same cloth {sample_before} wide and a hand long, mark one "
-                "pleat {pleat_depth} deep in its middle, fold, press and hang it up."
-            ),
-            sheet.sentence(
-                "it is {sample_after} wide where it is folded. If it springs open below, the cloth "
-                "wants a deeper pleat, an edge stitched along the fold, or gathers instead."
-            ),
-        )
+    sheet.trial(
+        "Cut a scrap of the same cloth {sample_before} wide and a hand long, mark one "
+        "pleat {pleat_depth} deep in its middle, fold, press and hang it up.",
+        "it is {sample_after} wide where it is folded. If it springs open below, the cloth "
+        "wants a deeper pleat, an edge stitched along the fold, or gathers instead.",
     )
     _add_cutting_steps(sheet, pleats)
     _add_folding_steps(sheet, how)

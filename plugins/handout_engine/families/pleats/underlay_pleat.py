@@ -27,7 +27,7 @@ from handout_engine.shared.gathering_pictures import strips_picture
 from handout_engine.shared.gathering_steps import add_washing_step
 from handout_engine.shared.hems import hem_step
 from handout_engine.shared.strips_drawing import FlatStrip, Rule
-from handout_engine.working.workings import Chart, Grain, Picture, Piece, Seam, Step, marked
+from handout_engine.working.workings import Chart, Grain, Piece, Seam, marked
 from handout_engine.working.worksheet import Worksheet
 
 MAIN, UNDER = "main cloth", "underlay cloth"
@@ -178,17 +178,11 @@ class ContrastUnderlayPleat(PleatedInputs):
     def sew(self, sheet: Worksheet) -> None:
         """Joined and hemmed flat, then folded over the underlay."""
         add_pleat_supplies(sheet)
-        sheet.sample.append(
-            Step(
-                sentence(
-                    "Hold both cloths together against the light and over your hand: press a fold "
-                    "of the main cloth over a scrap of the underlay."
-                ),
-                sentence(
-                    "the underlay does not show through the main cloth, and both shrink alike: "
-                    "wash a square of each and measure them."
-                ),
-            )
+        sheet.trial(
+            "Hold both cloths together against the light and over your hand: press a fold "
+            "of the main cloth over a scrap of the underlay.",
+            "the underlay does not show through the main cloth, and both shrink alike: "
+            "wash a square of each and measure them.",
         )
         add_washing_step(sheet)
         sheet.step(
@@ -239,21 +233,19 @@ class ContrastUnderlayPleat(PleatedInputs):
                 sentence("underlay"), under, length, rules[:1], Tone.SECOND, grain_across=False
             ),
         ]
-        sheet.pictures.extend(
-            (
-                Picture(
-                    "finished",
-                    sentence("The pleat at rest and opened; its hidden seams dashed."),
-                    underlay_scene(drawn, tall, sentence("Pleat over an underlay"), words),
-                    True,
-                ),
-                Picture(
-                    "section",
-                    sentence("The pleat at rest, cut through; thickness enlarged."),
-                    underlay_section(drawn, sentence("Pleat cut through"), words),
-                ),
-                strips_picture(flat, "The pieces flat, with their lines; the arrow is the grain."),
-            )
+        sheet.show(
+            "finished",
+            "The pleat at rest and opened; its hidden seams dashed.",
+            underlay_scene(drawn, tall, sentence("Pleat over an underlay"), words),
+            finished=True,
+        )
+        sheet.show(
+            "section",
+            "The pleat at rest, cut through; thickness enlarged.",
+            underlay_section(drawn, sentence("Pleat cut through"), words),
+        )
+        sheet.pictures.append(
+            strips_picture(flat, "The pieces flat, with their lines; the arrow is the grain.")
         )
 
 

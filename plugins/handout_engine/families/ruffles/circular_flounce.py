@@ -27,7 +27,7 @@ from handout_engine.families.ruffles.flounces import (
 from handout_engine.families.ruffles.flounces_drawing import cut_outline
 from handout_engine.families.ruffles.flutes_drawing import flounce_hanging
 from handout_engine.shared.hems import hem_step
-from handout_engine.working.workings import Grain, Picture, Piece, Seam, Step
+from handout_engine.working.workings import Grain, Picture, Piece, Seam
 from handout_engine.working.worksheet import Worksheet
 
 MOST_PIECES = 24
@@ -208,16 +208,10 @@ class CircularFlounce(Flounce):
     def sew(self, sheet: Worksheet) -> None:
         """Cut, joined, stay-stitched, sewn on flat, hung and hemmed."""
         add_flounce_supplies(sheet, "a beam or a string and pencil to draw the arcs")
-        sheet.sample.append(
-            Step(
-                sentence(
-                    "Cut a quarter of the ring from paper or muslin, sew it to a straight scrap."
-                ),
-                sheet.sentence(
-                    "the ripples are as deep as you want; {hem_fullness} lengths of hem hang from "
-                    "each length of edge."
-                ),
-            )
+        sheet.trial(
+            "Cut a quarter of the ring from paper or muslin, sew it to a straight scrap.",
+            "the ripples are as deep as you want; {hem_fullness} lengths of hem hang from "
+            "each length of edge.",
         )
         shape = "ring" if self.turn == FULL_TURN else "arc"
         plural = "" if self.pieces_in_all == 1 else "s"

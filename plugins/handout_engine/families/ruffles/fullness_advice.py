@@ -17,7 +17,7 @@ from handout_engine.shared.fullness_drawing import compared
 from handout_engine.shared.gathering_drawing import quarters
 from handout_engine.working.cautions import LOOSE_THREADS, PINS_AND_IRON
 from handout_engine.working.technique import Technique
-from handout_engine.working.workings import Chart, Picture
+from handout_engine.working.workings import Chart
 from handout_engine.working.worksheet import Worksheet
 
 
@@ -145,12 +145,8 @@ class FullnessAdvice(Technique):
         )
         strips = "The edge, and the strip at the least, the beginning and the most fullness."
         quarter = "The fullness to begin with, quarter by quarter."
-        sheet.pictures.extend(
-            (
-                Picture("compared", sentence(strips), beside, True),
-                Picture("quarters", sentence(quarter), begun),
-            )
-        )
+        sheet.show("compared", strips, beside, finished=True)
+        sheet.show("quarters", quarter, begun)
 
 
 TECHNIQUE = FullnessAdvice

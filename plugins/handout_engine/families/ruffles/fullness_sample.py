@@ -113,12 +113,8 @@ class FullnessSample(Technique):
             quarters(sheet["edge"], sheet["strip_length"]),
         )
         words = sentence("The same fullness on the real edge.")
-        sheet.pictures.extend(
-            (
-                Picture("finished", sentence("The sample before and after."), sample, True),
-                Picture("strip", words, real),
-            )
-        )
+        sheet.show("finished", "The sample before and after.", sample, finished=True)
+        sheet.pictures.append(Picture("strip", words, real))
 
 
 TECHNIQUE = FullnessSample

@@ -25,7 +25,7 @@ from handout_engine.families.ruffles.flounces import (
 from handout_engine.families.ruffles.flounces_drawing import cut_spiral
 from handout_engine.families.ruffles.flutes_drawing import flounce_hanging
 from handout_engine.shared.hems import hem_step
-from handout_engine.working.workings import Grain, Picture, Piece, Seam, Step
+from handout_engine.working.workings import Grain, Picture, Piece, Seam
 from handout_engine.working.worksheet import Worksheet
 
 MOST_TURNS = 12
@@ -195,14 +195,10 @@ class SpiralFlounce(Flounce):
     def sew(self, sheet: Worksheet) -> None:
         """Drawn, cut, stay-stitched, sewn on flat, hung and hemmed."""
         add_flounce_supplies(sheet, "paper as large as the spiral, to draw it on first")
-        sheet.sample.append(
-            Step(
-                sentence("Cut the first turn from paper and hang it from a straight strip."),
-                sheet.sentence(
-                    "it ripples as much as you want where the flounce begins; fullness there is "
-                    "{first_fullness}."
-                ),
-            )
+        sheet.trial(
+            "Cut the first turn from paper and hang it from a straight strip.",
+            "it ripples as much as you want where the flounce begins; fullness there is "
+            "{first_fullness}.",
         )
         sheet.step(
             "Draw the line on paper: begin {inner_radius} from the centre and come {cut_depth} "
@@ -258,12 +254,8 @@ class SpiralFlounce(Flounce):
         caption = sheet.sentence(
             "Fullness at the hem: {first_fullness} where it begins, {last_fullness} where it ends."
         )
-        sheet.pictures.extend(
-            (
-                Picture("finished", caption, hanging, True),
-                Picture("outline", sentence("The spiral to cut, drawn to scale."), cut),
-            )
-        )
+        sheet.pictures.append(Picture("finished", caption, hanging, True))
+        sheet.show("outline", "The spiral to cut, drawn to scale.", cut)
 
 
 def _outline(spiral: Spiral, turns: float) -> tuple[Point, ...]:

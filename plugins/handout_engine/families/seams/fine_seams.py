@@ -19,7 +19,7 @@ from handout_engine.shared.gathering_steps import add_washing_step
 from handout_engine.shared.seam_steps import seam_steps
 from handout_engine.shared.seams import FRENCH, PIN_STITCH, SeamInputs
 from handout_engine.working.cautions import LOOSE_THREADS, PINS_AND_IRON, THIN_COTTON, WING_NEEDLE
-from handout_engine.working.workings import Chart, Grain, Mark, Picture, Piece, Step
+from handout_engine.working.workings import Chart, Grain, Mark, Picture, Piece
 from handout_engine.working.worksheet import Worksheet
 
 LONGEST_PIECE = millimetres(50_000)
@@ -215,18 +215,12 @@ class FineSeams(SeamInputs, ClothInputs):
             sheet.cautions.append(WING_NEEDLE)
         if self.gathers:
             sheet.cautions.append(LOOSE_THREADS)
-        sheet.sample.append(
-            Step(
-                sheet.sentence(
-                    "Cut two scraps of the same cloth, each {sample_scrap} wide, and sew them with "
-                    "this seam."
-                ),
-                sheet.sentence(
-                    "sewn and pressed they are {sample_after} wide together. Less: your seam takes "
-                    "more than the page says, so write what it took as the allowance. More: it "
-                    "takes less."
-                ),
-            )
+        sheet.trial(
+            "Cut two scraps of the same cloth, each {sample_scrap} wide, and sew them with "
+            "this seam.",
+            "sewn and pressed they are {sample_after} wide together. Less: your seam takes "
+            "more than the page says, so write what it took as the allowance. More: it "
+            "takes less.",
         )
         add_washing_step(sheet)
         self._add_steps(sheet)
@@ -268,14 +262,14 @@ class FineSeams(SeamInputs, ClothInputs):
             "The panel, seams drawn behind the cloth in thin dashes; its side allowances are left "
             "out."
         )
-        sheet.pictures.append(Picture("finished", sentence(caption), finished, True))
+        sheet.show("finished", caption, finished, finished=True)
         sizes = SeamSizes({**self.inputs, **self.values})
         for number, (words, shapes) in enumerate(seam_stages(self.seam, sizes), 1):
             scene = Scene(
                 sentence(f"{self.seam}, stage {number}"), sentence(words), shapes, tallest=120.0
             )
             caption = f"{number}. {words} Seen at the cut end; thickness enlarged."
-            sheet.pictures.append(Picture(f"stage-{number}", sentence(caption), scene))
+            sheet.show(f"stage-{number}", caption, scene)
         sheet.pictures.append(self._cut_picture(sheet))
 
     def _cut_picture(self, sheet: Worksheet) -> Picture:

@@ -25,7 +25,7 @@ from handout_engine.families.smocking.fagoted_band_drawing import (
 from handout_engine.families.smocking.fagoted_band_steps import add_sample, add_steps
 from handout_engine.families.smocking.fagoted_strips import CutStrip, FinishedStrip
 from handout_engine.working.cautions import LACE_CATCHES, LONG_FLOATS, PINS_AND_IRON
-from handout_engine.working.workings import Grain, Picture, Piece, Seam, Supply
+from handout_engine.working.workings import Grain, Piece, Seam, Supply
 from handout_engine.working.worksheet import Worksheet
 
 MOST_REPEATS = 4000
@@ -275,24 +275,17 @@ def _draw(sheet: Worksheet, band: FagotedBand) -> None:
         ),
         fagoted(drawn),
     )
-    sheet.pictures.extend(
-        (
-            Picture("finished", sentence("The finished band."), finished, True),
-            Picture(
-                "spacing",
-                sentence(
-                    "Where the stitches go on two folds, dash-dotted; printed "
-                    "at true scale it is the guide."
-                ),
-                spacing(drawn),
-                sheet=spacing(drawn, True, band.guide_repeats),
-            ),
-            Picture(
-                "edges",
-                sentence("Two folded edges basted to paper, cut through; thickness enlarged."),
-                edges_cut_through(drawn),
-            ),
-        )
+    sheet.show("finished", "The finished band.", finished, finished=True)
+    sheet.show(
+        "spacing",
+        "Where the stitches go on two folds, dash-dotted; printed at true scale it is the guide.",
+        spacing(drawn),
+        sheet=spacing(drawn, True, band.guide_repeats),
+    )
+    sheet.show(
+        "edges",
+        "Two folded edges basted to paper, cut through; thickness enlarged.",
+        edges_cut_through(drawn),
     )
 
 

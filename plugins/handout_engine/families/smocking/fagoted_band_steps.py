@@ -2,28 +2,17 @@
 
 from __future__ import annotations
 
-from handout_engine.amounts.values import sentence
 from handout_engine.shared.gathering_steps import add_washing_step
-from handout_engine.working.workings import Step
 from handout_engine.working.worksheet import Worksheet
 
 
 def add_sample(sheet: Worksheet) -> None:
     """Two scraps joined, to see whether the gap stays."""
-    sheet.sample.append(
-        Step(
-            sentence(
-                "Fold the edges of two scraps, baste them to paper {gap} apart, and work ten "
-                "stitches on each edge at {repeat}.",
-                gap=sheet["gap"],
-                repeat=sheet["true_repeat"],
-            ),
-            sentence(
-                "off the paper the folds still lie {gap} apart. Closer: the stitches were pulled; "
-                "baste the next one a thread wider or work looser.",
-                gap=sheet["gap"],
-            ),
-        )
+    sheet.trial(
+        "Fold the edges of two scraps, baste them to paper {gap} apart, and work ten "
+        "stitches on each edge at {true_repeat}.",
+        "off the paper the folds still lie {gap} apart. Closer: the stitches were pulled; "
+        "baste the next one a thread wider or work looser.",
     )
 
 

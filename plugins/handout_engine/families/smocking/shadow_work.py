@@ -14,7 +14,7 @@ from handout_engine.families.smocking.shadow_work_drawing import (
 )
 from handout_engine.families.smocking.shadow_work_steps import add_sample, add_steps
 from handout_engine.working.cautions import LONG_FLOATS, PINS_AND_IRON, THIN_COTTON
-from handout_engine.working.workings import Chart, Picture, Supply
+from handout_engine.working.workings import Chart, Supply
 from handout_engine.working.worksheet import Worksheet
 
 
@@ -95,38 +95,28 @@ def _draw(sheet: Worksheet, work: ShadowWork) -> None:
     )
     laid = ", laid out flat" if work.ring else ""
     repeats = int(sheet["guide_length"].length / sheet["repeat_edge"].length)
-    sheet.pictures.extend(
-        (
-            Picture(
-                "finished",
-                sentence(
-                    f"The band from the right side{laid}: lines of "
-                    "back stitch dashed, the colour behind the cloth "
-                    "tinted, the finished edge below."
-                ),
-                whole,
-                True,
-            ),
-            Picture(
-                "threads",
-                sentence(
-                    "Enlarged, from the wrong side: crossing threads thick, "
-                    "stitches of the right side in thin dashes, numbered as "
-                    "they are worked. The sheet at true scale has the lines "
-                    "and the holes to trace."
-                ),
-                threads(band),
-                sheet=guide(band, repeats),
-            ),
-            Picture(
-                "channel",
-                sentence(
-                    "The channel cut across, thicknesses enlarged: what shows "
-                    "between the lines is the thread beneath the cloth."
-                ),
-                cut_across(band),
-            ),
-        )
+    sheet.show(
+        "finished",
+        f"The band from the right side{laid}: lines of "
+        "back stitch dashed, the colour behind the cloth "
+        "tinted, the finished edge below.",
+        whole,
+        finished=True,
+    )
+    sheet.show(
+        "threads",
+        "Enlarged, from the wrong side: crossing threads thick, "
+        "stitches of the right side in thin dashes, numbered as "
+        "they are worked. The sheet at true scale has the lines "
+        "and the holes to trace.",
+        threads(band),
+        sheet=guide(band, repeats),
+    )
+    sheet.show(
+        "channel",
+        "The channel cut across, thicknesses enlarged: what shows "
+        "between the lines is the thread beneath the cloth.",
+        cut_across(band),
     )
 
 

@@ -2,8 +2,6 @@
 
 from __future__ import annotations
 
-from handout_engine.amounts.values import sentence
-from handout_engine.working.workings import Step
 from handout_engine.working.worksheet import Worksheet
 
 TEN = 10
@@ -11,22 +9,13 @@ TEN = 10
 
 def add_sample(sheet: Worksheet) -> None:
     """Ten stitches on a scrap, for the colour, the tension and the thread they take."""
-    sheet.sample.append(
-        Step(
-            sentence(
-                "Trace two lines {gap} apart on a scrap, with ten stitches of {repeat} marked on "
-                "each, and work them with one strand, and once more with two. Measure the needleful"
-                " before and after.",
-                gap=sheet["gap"],
-                repeat=sheet["repeat_edge"],
-            ),
-            sentence(
-                "the scrap lies flat in your hand, out of the hoop, and the lines are still {gap} "
-                "apart. Look at it from the right side over what will lie beneath it: too pale, "
-                "take more strands or shorter stitches.",
-                gap=sheet["gap"],
-            ),
-        )
+    sheet.trial(
+        "Trace two lines {gap} apart on a scrap, with ten stitches of {repeat_edge} marked on "
+        "each, and work them with one strand, and once more with two. Measure the needleful"
+        " before and after.",
+        "the scrap lies flat in your hand, out of the hoop, and the lines are still {gap} "
+        "apart. Look at it from the right side over what will lie beneath it: too pale, "
+        "take more strands or shorter stitches.",
     )
 
 

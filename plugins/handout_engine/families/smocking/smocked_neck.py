@@ -269,18 +269,14 @@ def _draw(sheet: Worksheet, dots: Picture) -> None:
         pieces_side_by_side(neck, sheet["flat_width"]),
     )
     names = ", ".join(f"{number} {words}" for number, (words, _) in enumerate(ORDER, 1))
-    sheet.pictures.extend(
-        (
-            Picture(
-                "finished",
-                sentence("The neck lying flat, centre back at the top; sleeves are tinted."),
-                above,
-                True,
-            ),
-            Picture("pieces", sentence(f"The pieces in order: {names}."), flat),
-            dots,
-        )
+    sheet.show(
+        "finished",
+        "The neck lying flat, centre back at the top; sleeves are tinted.",
+        above,
+        finished=True,
     )
+    sheet.show("pieces", f"The pieces in order: {names}.", flat)
+    sheet.pictures.append(dots)
 
 
 TECHNIQUE = SmockedNeckline

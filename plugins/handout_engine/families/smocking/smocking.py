@@ -20,7 +20,7 @@ from handout_engine.amounts.values import sentence
 from handout_engine.amounts.ways_out import at_least, at_most, ways
 from handout_engine.families.smocking.smocking_drawing import DotSheet, dot_sheet
 from handout_engine.working.technique import Technique
-from handout_engine.working.workings import Cell, Chart, Picture, Step, Supply
+from handout_engine.working.workings import Cell, Chart, Picture, Supply
 from handout_engine.working.worksheet import Worksheet
 
 FEWEST_PLEATS, MOST_PLEATS = 10, 1500
@@ -252,19 +252,13 @@ class SmockingInputs(Technique):
 
 def add_smocking_sample(sheet: Worksheet) -> None:
     """A sample with the stitches that will be used, since they set how far cloth opens again."""
-    sheet.sample.append(
-        Step(
-            sheet.sentence(
-                f"On a scrap of the same cloth mark {SAMPLE_PLEATS + 1} dots in a row, "
-                "{trial_flat} from the first to the last, in four rows. Gather, work the stitches "
-                "you mean to use, and draw the gathering threads out."
-            ),
-            sheet.sentence(
-                "at rest it measures {trial_smocked} between the same two dots. If not, give both "
-                "measures as the sample: tight cable stitches hold closer than wide diamonds, and "
-                "only your own hand knows how much."
-            ),
-        )
+    sheet.trial(
+        f"On a scrap of the same cloth mark {SAMPLE_PLEATS + 1} dots in a row, "
+        "{trial_flat} from the first to the last, in four rows. Gather, work the stitches "
+        "you mean to use, and draw the gathering threads out.",
+        "at rest it measures {trial_smocked} between the same two dots. If not, give both "
+        "measures as the sample: tight cable stitches hold closer than wide diamonds, and "
+        "only your own hand knows how much.",
     )
 
 

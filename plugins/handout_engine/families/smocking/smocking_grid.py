@@ -29,7 +29,7 @@ from handout_engine.families.smocking.smocking_drawing import (
 )
 from handout_engine.shared.gathering_steps import add_washing_step
 from handout_engine.working.cautions import LONG_FLOATS, LOOSE_THREADS, PINS_AND_IRON, THIN_COTTON
-from handout_engine.working.workings import Grain, Mark, Picture, Piece, marked
+from handout_engine.working.workings import Grain, Mark, Piece, marked
 from handout_engine.working.worksheet import Worksheet
 
 
@@ -257,29 +257,19 @@ def _draw(sheet: Worksheet, panel: SmockingGrid) -> None:
         flat_smocking(FlatSmocking(grid, sheet["side"], sheet["top"], sheet["cut_width"])),
     )
     cut = CutThrough(sheet["dot_spacing"], sheet["pleat_depth"], float(panel.finished / pleats))
-    sheet.pictures.extend(
-        (
-            Picture(
-                "finished",
-                sentence(
-                    "The smocked panel at rest; pleats thin, cable rows dashed, waves between them."
-                ),
-                finished,
-                True,
-            ),
-            Picture(
-                "flat",
-                sentence("The upper part of the flat cloth from its wrong side, with its dots."),
-                flat,
-            ),
-            Picture(
-                "pleats",
-                sentence("One row cut through: flat above, drawn up on its thread below."),
-                pleats_section(cut),
-            ),
-            panel.sheet_picture(sheet),
-        )
+    sheet.show(
+        "finished",
+        "The smocked panel at rest; pleats thin, cable rows dashed, waves between them.",
+        finished,
+        finished=True,
     )
+    sheet.show("flat", "The upper part of the flat cloth from its wrong side, with its dots.", flat)
+    sheet.show(
+        "pleats",
+        "One row cut through: flat above, drawn up on its thread below.",
+        pleats_section(cut),
+    )
+    sheet.pictures.append(panel.sheet_picture(sheet))
 
 
 TECHNIQUE = SmockingGrid

@@ -21,7 +21,7 @@ from handout_engine.shared.gathering_steps import add_washing_step, counted
 from handout_engine.shared.hems import DOUBLE, FINISHED, ROLLED, SINGLE, Hem, HemInputs, hem_step
 from handout_engine.shared.strips_drawing import Rule
 from handout_engine.working.cautions import LONG_HEM
-from handout_engine.working.workings import Chart, Grain, Piece, Seam, Step, marked
+from handout_engine.working.workings import Chart, Grain, Piece, Seam, marked
 from handout_engine.working.worksheet import Worksheet
 
 OUTSIDE, INSIDE = "on the right side", "on the wrong side"
@@ -245,17 +245,11 @@ class GrowthTuck(HemInputs, PanelInputs):
         """Hemmed first, then tucked with stitches that can be drawn out again."""
         add_supplies(sheet)
         sheet.cautions.append(LONG_HEM)
-        sheet.sample.append(
-            Step(
-                sheet.sentence(
-                    "On a scrap of the same cloth stitch one tuck {depth} deep with a long stitch, "
-                    "press it, wash and press again, then draw the stitching out."
-                ),
-                sheet.sentence(
-                    "the scrap is as long as it was, {adds} longer than with the tuck, and no line "
-                    "of holes is left. If one is, use a finer needle and thread."
-                ),
-            )
+        sheet.trial(
+            "On a scrap of the same cloth stitch one tuck {depth} deep with a long stitch, "
+            "press it, wash and press again, then draw the stitching out.",
+            "the scrap is as long as it was, {adds} longer than with the tuck, and no line "
+            "of holes is left. If one is, use a finer needle and thread.",
         )
         wrong = self.placed == INSIDE
         add_washing_step(sheet)

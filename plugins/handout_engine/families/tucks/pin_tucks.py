@@ -29,7 +29,7 @@ from handout_engine.families.tucks.twin_needle_drawing import (
 from handout_engine.shared.gathering_steps import add_washing_step, counted
 from handout_engine.shared.marking import marked_line
 from handout_engine.working.cautions import NEEDLE_BREAKS
-from handout_engine.working.workings import Chart, Picture, Step, Supply
+from handout_engine.working.workings import Chart, Picture, Supply
 from handout_engine.working.worksheet import Worksheet
 
 
@@ -214,18 +214,12 @@ class PinTuckRows(SpareInputs, FinishedWidth):
         sheet.supplies.append(Supply("a grooved pin-tuck foot, where the machine takes one"))
         add_supplies(sheet)
         sheet.cautions.append(NEEDLE_BREAKS)
-        sheet.sample.append(
-            Step(
-                sheet.sentence(
-                    "Cut a scrap of the same cloth {sample_cut_width} wide and a hand long, "
-                    "measure it once more, and sew {sample_tucks} pin tucks {spacing} apart with "
-                    "the needle, thread, foot and tension you will use. Measure the scrap again."
-                ),
-                sheet.sentence(
-                    "write both widths as sample before and sample after. At {take_up_each} for "
-                    "each tuck the scrap has become {sample_takes} narrower."
-                ),
-            )
+        sheet.trial(
+            "Cut a scrap of the same cloth {sample_cut_width} wide and a hand long, "
+            "measure it once more, and sew {sample_tucks} pin tucks {spacing} apart with "
+            "the needle, thread, foot and tension you will use. Measure the scrap again.",
+            "write both widths as sample before and sample after. At {take_up_each} for "
+            "each tuck the scrap has become {sample_takes} narrower.",
         )
         add_washing_step(sheet)
         sheet.step(

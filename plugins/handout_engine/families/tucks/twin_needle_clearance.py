@@ -17,7 +17,7 @@ from handout_engine.amounts.ways_out import at_most
 from handout_engine.families.tucks.twin_needle_drawing import Slot, slot_scene, swing_scene
 from handout_engine.working.cautions import NEEDLE_BREAKS, PINS_AND_IRON
 from handout_engine.working.technique import Technique
-from handout_engine.working.workings import Picture, Step, Supply
+from handout_engine.working.workings import Picture, Supply
 from handout_engine.working.worksheet import Worksheet
 
 FINE = Saying.FINE
@@ -180,17 +180,10 @@ class TwinNeedleClearance(Technique):
             "whole stitch of the pattern, to its left and to its right.",
             "neither needle touches plate or foot; you can see a gap at both sides.",
         )
-        sheet.sample.append(
-            Step(
-                sheet.sentence(
-                    "Sew a hand's length on a scrap, slowly, with the width set to "
-                    "{greatest_width}."
-                ),
-                sentence(
-                    "there is no click and no scratch on the blades; if there is, set the stitch "
-                    "narrower at once."
-                ),
-            )
+        sheet.trial(
+            "Sew a hand's length on a scrap, slowly, with the width set to {greatest_width}.",
+            "there is no click and no scratch on the blades; if there is, set the stitch "
+            "narrower at once.",
         )
 
     def draw(self, sheet: Worksheet) -> None:
