@@ -11,6 +11,7 @@ from hypothesis import strategies as st
 
 from handout_engine.amounts.lengths import Length, inches
 from handout_engine.amounts.refusals import RefusalError
+from handout_engine.amounts.saying import Tape
 from worked import length, refusal, said, steps, work
 
 SIXTEENTH = Fraction(127, 80)
@@ -28,6 +29,17 @@ def test_a_full_circle_by_hand():
     assert abs(length(working, "excess").mm - 3.1415927 * 25.4) < 1e-4
     assert said(working, "ease_share") == "3.2 %"
     assert length(working, "quarter_excess") * 4 == length(working, "excess")
+
+
+def test_the_chart_of_other_depths_by_hand():
+    """Round 100 in a hem of 2 in has 2 × 2 × 2π = 25.13 in too much, on a line of 100 - 12.57 in.
+    Round 4 in that turn three times even 1/4 in has more than the whole edge."""
+    depth, excess, share = work("curved-hem").charts[0].rows[-1]
+    assert (depth, float(excess) / 25.4) == (inches(2), pytest.approx(8 * pi))
+    assert share.text(Tape()) == "28.74 %"
+    tight = work("curved-hem", edge="4 in", turning="1080", hem_depth="1/16 in", turn="0 in",
+                 finish="faced").charts[0].rows  # fmt: skip
+    assert [row[2].text(Tape()) for row in tight] == ["too much"]
 
 
 def test_a_faced_edge_loses_half_as_much():

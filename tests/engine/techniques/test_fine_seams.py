@@ -134,6 +134,14 @@ def test_rolled_and_whipped_gathers_make_each_piece_longer_than_the_one_before()
                                       fullness="4")  # fmt: skip
 
 
+def test_scraps_and_seam_line_of_a_plain_seam_by_hand():
+    """Of 21 in in three pieces each shows 7 in beside a side of 1/2 in; eight seams of 2 × 1/4 in
+    are 4 in of scraps."""
+    working = work("fine-seams", seam="plain")
+    assert said(working, "first_seam_line") == "7 1/2 in"
+    assert said(working, "sample_scrap") == "2 in"
+
+
 def test_the_sample_loses_what_one_seam_takes():
     working = work("fine-seams", seam="pin stitch", pin_turn="1/4 in", pin_lap="1/8 in")
     lost = length(working, "sample_before") - length(working, "sample_after")

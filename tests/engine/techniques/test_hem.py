@@ -46,6 +46,15 @@ def test_growth_makes_the_hem_deeper_and_is_let_down_again():
     assert let_down["all let down"] == (inches("85/4"), inches("1/4"))
 
 
+def test_what_is_measured_on_the_way_to_a_hem_by_hand():
+    """A 1/8 in roll is stitched at its half; an 18 in panel grows by 1 in first, and in all by its
+    hem allowance of 3 1/4 in less two turns of 1/4 in."""
+    assert said(work("hem", hem="rolled and whipped"), "stitch_in_roll") == "1/16 in"
+    grown = work("hem", growth="1 in")
+    assert said(grown, "length_grown") == "19 in"
+    assert said(grown, "length_let_down") == "20 3/4 in"
+
+
 def test_a_thousand_panels_end_where_the_page_says_when_they_are_folded():
     """The panel is turned up as the marks say; what hangs below the top seam is its length."""
     random = Random(29)

@@ -58,6 +58,19 @@ def test_a_strip_is_cut_twice_the_tube_and_twice_the_allowance(tube, allowance, 
     assert basis == (GIVEN if allowance else PRACTICE)
 
 
+def test_outlines_left_to_their_usual_measures_by_hand():
+    """An inset 4 in wide and 2 1/2 in deep is hollowed over 2 in; its depth would be a quarter of
+    2 1/2 in, but of 2 in is 1/2 in. A pocket top hangs 4 / 8 in below its sides; one of
+    12 in would leave less than half of its depth, so it has half."""
+    inset = work("lattice-panel", outline="yoke inset", lower_width="5 in")
+    assert said(inset, "hollow_width") == "2 in" and said(inset, "hollow_depth") == "1/2 in"
+    assert said(inset, "panel_width") == "5 in"
+    pocket = work("lattice-panel", outline="pocket top")
+    assert said(pocket, "depth_at_sides") == "2 in"
+    wide = work("lattice-panel", outline="pocket top", width="12 in", gap="1 in")
+    assert said(wide, "depth_at_sides") == "1 1/4 in"
+
+
 def test_knots_come_at_all_at_every_second_or_at_no_crossing():
     every = work("lattice-panel", knots="every crossing", knot_clearance="0 in")
     second = work("lattice-panel", knots="alternate crossings", knot_clearance="0 in")

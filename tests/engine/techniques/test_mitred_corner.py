@@ -24,6 +24,7 @@ def test_a_napkin_with_a_double_hem_of_an_inch_by_hand():
     assert said(working, "cut_width") == said(working, "cut_length") == "22 in"
     assert said(working, "mitre_mark") == "4 in"
     assert said(working, "mitre_on_fold") == "2 in"
+    assert said(working, "turns_take") == "2 in"
     assert abs(length(working, "trim_mark").mm / inches(1).mm - Fraction(3646447, 10**6)) < 1e-6
     assert [mark.distance for mark in working.pieces[0].marks] == [inches(1), inches(2)]
     assert any("Cut the piece, 22 in by 22 in" in step for step in steps(working))

@@ -232,21 +232,19 @@ class CurvedHem(Technique):
         """The seam, and what hems of other depths would leave to ease in."""
         name = "facing of the lower edge" if self.faced else "hem of the lower edge"
         sheet.seams.append(Seam(name, self.hem_allowance))
-        rows = tuple(map(self._charted, self._charted_depths()))
-        sheet.charts.append(
-            Chart("Turned-up hems on this edge", ("Depth", "Excess", "Share"), rows)
-        )
+        rows = [self._charted(each) for each in CHARTED if self._loses(each) < self.edge]
+        if not rows:
+            rows.append((self.hem_depth, self._loses(self.hem_depth), sentence("too much")))
+        headings = ("Depth", "Excess", "Share")
+        sheet.charts.append(Chart("Turned-up hems on this edge", headings, tuple(rows)))
 
-    def _charted_depths(self) -> list[Length]:
-        """Those whose inner edge would be shorter than nothing are left out, if any is left."""
-        fitting = [each for each in CHARTED if 2 * each * self.edge_of_radius < self.edge]
-        return fitting or [self.hem_depth]
+    def _loses(self, depth: Length) -> Length:
+        """What the inner edge of a turned-up hem of that depth has too much of."""
+        return 2 * depth * self.edge_of_radius
 
     def _charted(self, depth: Length) -> tuple[Cell, ...]:
-        excess = 2 * depth * self.edge_of_radius
-        if excess >= self.edge:
-            return depth, excess, sentence("too much")
-        share = 100 * (excess / (self.edge - depth * self.edge_of_radius))
+        excess = self._loses(depth)
+        share = 100 * (excess / (self.edge - excess / 2))
         return depth, excess, sentence("{share} %", share=share)
 
     def sew(self, sheet: Worksheet) -> None:
