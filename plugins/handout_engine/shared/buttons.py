@@ -12,9 +12,7 @@ from handout_engine.amounts.numbers import Count
 from handout_engine.amounts.refusals import RefusalError
 from handout_engine.amounts.saying import Saying, Tape
 from handout_engine.amounts.sources import PRACTICE, published
-from handout_engine.amounts.values import Value
 from handout_engine.working.technique import Technique
-from handout_engine.working.worksheet import Worksheet
 
 TAPE = Tape(finest=32)
 FINE, BULKY = "thin", "bulky"
@@ -67,12 +65,6 @@ class ButtonInputs(Technique):
     def beyond_centre(self) -> Length:
         """As asked for, or as little as the button needs."""
         return self.least_extension if self.extension is None else self.extension
-
-
-def note_extension(sheet: Worksheet, inputs: ButtonInputs) -> Value:
-    """How far the front reaches beyond its centre line."""
-    del inputs
-    return sheet["beyond_centre"]
 
 
 class HoleInputs(ButtonInputs):

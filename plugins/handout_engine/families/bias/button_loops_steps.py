@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from handout_engine.amounts.values import sentence
-from handout_engine.shared.binding_steps import add_ruling_step
+from handout_engine.families.bias.binding_steps import add_ruling_step
 from handout_engine.working.workings import Step
 from handout_engine.working.worksheet import Worksheet
 
