@@ -17,7 +17,7 @@ from handout_engine.amounts.refusals import RefusalError
 from handout_engine.cloth.bias import (
     Band,
     Pieces,
-    bands,
+    cut_bands,
     diagonal,
     fewest_joined,
     fewest_whole,
@@ -69,7 +69,7 @@ def test_ten_by_fourteen_inches_in_two_inch_strips_by_hand():
     The first is a triangle with a centre line as long as it is high, 2 in; the next two grow by
     twice the width, 4 in each; the fourth reaches the corner.
     """
-    cut = bands(inches(10), inches(14), inches(2))
+    cut = cut_bands(inches(10), inches(14), inches(2))
     assert [band.shape for band in cut] == [
         "triangle", "trapezoid", "trapezoid", "trapezoid", "parallelogram", "trapezoid",
         "trapezoid", "trapezoid",
@@ -85,7 +85,7 @@ def test_counts_and_centre_lines_are_those_of_a_polygon_library():
     for number in range(CASES):
         across, along, width = random_cloth(number)
         a, c = float(across), float(along)
-        cut = bands(across, along, width)
+        cut = cut_bands(across, along, width)
         assert len(cut) == counted(a, c, float(width))
         cloth, reach = box(0, 0, a, c), a + c
         for band in cut:
@@ -98,7 +98,7 @@ def test_the_outline_of_each_band_is_that_of_a_polygon_library():
     for number in range(0, CASES, 10):
         across, along, width = random_cloth(number)
         cloth, reach = box(0, 0, float(across), float(along)), float(across + along)
-        for band in bands(across, along, width):
+        for band in cut_bands(across, along, width):
             there = strip_of(band, reach).intersection(cloth)
             assert Polygon(band.outline).symmetric_difference(there).area < NEAR
 
@@ -106,7 +106,7 @@ def test_the_outline_of_each_band_is_that_of_a_polygon_library():
 def test_with_its_ends_on_the_grain_each_band_is_as_long_as_the_cloth_allows():
     for number in range(CASES):
         across, along, width = random_cloth(number)
-        for band in bands(across, along, width):
+        for band in cut_bands(across, along, width):
             longest = longest_with_ends_on_grain(
                 float(band.begins), float(band.ends), float(across), float(along)
             )
@@ -116,7 +116,7 @@ def test_with_its_ends_on_the_grain_each_band_is_as_long_as_the_cloth_allows():
 
 @given(sizes, sizes, widths)
 def test_the_bands_and_what_is_left_over_make_up_the_cloth(across, along, width):
-    cut = bands(across, along, width)
+    cut = cut_bands(across, along, width)
     left = float(across + along - (cut[-1].ends if cut else ZERO))
     area = sum(Polygon(band.outline).area for band in cut)
     whole = float(across) * float(along)
@@ -127,10 +127,10 @@ def test_the_bands_and_what_is_left_over_make_up_the_cloth(across, along, width)
 
 @given(sizes, sizes, widths)
 def test_more_cloth_never_shortens_a_strip(across, along, width):
-    now = bands(across, along, width)
+    now = cut_bands(across, along, width)
     for more in (
-        bands(across + inches(1), along, width),
-        bands(across, along + inches(1), width),
+        cut_bands(across + inches(1), along, width),
+        cut_bands(across, along + inches(1), width),
     ):
         assert len(more) >= len(now)
         assert all(
@@ -163,7 +163,7 @@ def test_the_smallest_cloth_is_enough_and_one_step_less_is_not(width, wanted):
 @given(sizes, sizes, widths, st.integers(5, 200).map(inches))
 def test_strips_chosen_reach_the_length_and_one_fewer_would_not(across, along, width, wanted):
     takes = BiasStrips(strip_allowance=inches("1/4")).join_takes
-    cut = [band for band in bands(across, along, width) if band.usable > takes]
+    cut = [band for band in cut_bands(across, along, width) if band.usable > takes]
     chosen = fewest_joined(cut, wanted, takes)
 
     def joined(some):
@@ -182,7 +182,7 @@ def test_strips_chosen_reach_the_length_and_one_fewer_would_not(across, along, w
 def test_whole_pieces_are_counted_strip_by_strip():
     # 10 x 10 in, 2 in wide, on the grain: 2, 6, 10, 10.28, 10.28, 6.28 and 2.28 in; squared each
     # is 2 in shorter: 0, 4, 8, 8.28, 8.28, 4.28, 0.28; pieces are 4 1/16 in long
-    cut = bands(inches(10), inches(10), inches(2))
+    cut = cut_bands(inches(10), inches(10), inches(2))
     wanted = Pieces(3, inches("65/16"), inches(2), inches(0))
     assert [wanted.of(band) for band in cut] == [0, 0, 1, 2, 2, 1, 0]
     lengths = [float(band.usable) for band in cut]
@@ -195,7 +195,7 @@ def test_whole_pieces_are_counted_strip_by_strip():
 @given(sizes, sizes, widths)
 def test_the_quick_lengths_of_a_search_are_those_of_the_bands(across, along, width):
     quick = usable_lengths(across, along, width)
-    cut = bands(across, along, width)
+    cut = cut_bands(across, along, width)
     assert len(quick) == len(cut)
     assert all(abs(one - float(band.usable)) < NEAR for one, band in zip(quick, cut, strict=True))
 
@@ -213,4 +213,4 @@ def test_a_join_on_the_grain_takes_the_diagonal_of_its_allowance_twice():
 
 def test_more_strips_than_anyone_cuts_are_refused():
     with pytest.raises(RefusalError, match="strips would be cut, more than 400"):
-        bands(inches(120), inches(720), inches("1/4"))
+        cut_bands(inches(120), inches(720), inches("1/4"))

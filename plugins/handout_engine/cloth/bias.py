@@ -57,7 +57,7 @@ def band_count(across: Length, along: Length, width: Length) -> int:
     return count
 
 
-def bands(across: Length, along: Length, width: Length) -> tuple[Band, ...]:
+def cut_bands(across: Length, along: Length, width: Length) -> tuple[Band, ...]:
     """Every whole band of a rectangle, from its first corner on; raises RefusalError."""
     step = diagonal(width)
     return tuple(
@@ -119,7 +119,7 @@ def _lower(sum_: float, along: float) -> Point:
 
 
 def usable_lengths(across: Length, along: Length, width: Length) -> list[float]:
-    """What `bands` says of each band's useful length, in mm, without all the rest: for searches."""
+    """What `cut_bands` says of each band's useful length, in mm, and no more: for searches."""
     step, a, c = float(diagonal(width)), float(across), float(along)
     lengths = []
     for number in range(band_count(across, along, width)):
@@ -144,7 +144,7 @@ def smallest_cloth(
     Both sides are whole steps, save the usable width itself. More cloth never gives less, so each
     is found by halving. Raises RefusalError when even 20 yards are not enough.
     """
-    return _smallest(usable, step, lambda across, along: enough(bands(across, along, width)))
+    return _smallest(usable, step, lambda across, along: enough(cut_bands(across, along, width)))
 
 
 def smallest_cloth_by_length(

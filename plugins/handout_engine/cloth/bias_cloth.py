@@ -21,7 +21,7 @@ from handout_engine.cloth.bias import (
     Band,
     Enough,
     Pieces,
-    bands,
+    cut_bands,
     diagonal,
     fewest_joined,
     fewest_whole,
@@ -128,7 +128,7 @@ class StripsOnCloth(Group):
     def every(self) -> tuple[Band, ...]:
         """All strips on the cloth; raises RefusalError where they are too many."""
         across, along, width = (Length(each.mm) for each in (self.across, self.along, self.width))
-        return bands(across, along, width)
+        return cut_bands(across, along, width)
 
     @cached_property
     def used(self) -> tuple[Band, ...]:

@@ -12,9 +12,7 @@ from handout_engine.amounts.numbers import Count
 from handout_engine.amounts.refusals import RefusalError
 from handout_engine.amounts.saying import TAPE, Saying
 from handout_engine.amounts.sources import PRACTICE, published
-from handout_engine.amounts.values import Value
 from handout_engine.working.technique import Technique
-from handout_engine.working.worksheet import Worksheet
 
 FINE, BULKY = "thin", "bulky"
 BY_THICKNESS, FLAT = "diameter and thickness", "flat button"
@@ -66,12 +64,6 @@ class ButtonInputs(Technique):
     def beyond_centre(self) -> Length:
         """As asked for, or as little as the button needs."""
         return self.least_extension if self.extension is None else self.extension
-
-
-def note_extension(sheet: Worksheet, inputs: ButtonInputs) -> Value:
-    """How far the front reaches beyond its centre line."""
-    del inputs
-    return sheet["beyond_centre"]
 
 
 class HoleInputs(ButtonInputs):

@@ -3,7 +3,7 @@ from hypothesis import assume, given
 from hypothesis import strategies as st
 
 from handout_engine.amounts.lengths import ZERO, inches, total
-from handout_engine.cloth.bias import bands
+from handout_engine.cloth.bias import cut_bands
 from worked import length, refusal, said, steps, work
 
 sizes = st.fractions(8, 44, max_denominator=16).map(inches)
@@ -26,7 +26,7 @@ def test_a_fat_quarter_by_hand():
 
 @given(sizes, sizes, widths)
 def test_joined_they_are_all_useful_strips_less_their_joins(across, along, width):
-    cut = [each for each in bands(across, along, width) if each.usable >= inches(6)]
+    cut = [each for each in cut_bands(across, along, width) if each.usable >= inches(6)]
     assume(cut)
     working = work("bias-strips", cloth_across=across, cloth_along=along, width=width)
     takes = length(working, "join_takes")

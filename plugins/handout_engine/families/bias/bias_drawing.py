@@ -45,7 +45,7 @@ class OnCloth:
         return min(every), max(every)
 
     @property
-    def edge_step(self) -> float:
+    def taken(self) -> float:
         """What it takes along the edges."""
         return self.sums[1] - self.sums[0]
 
@@ -85,7 +85,7 @@ def _numbers(across: float, along: float, used: Sequence[OnCloth]) -> Iterable[S
     """The numbers, inside their strips where there is room, else at their lower ends."""
     scale = min(CLOTH_PART * PAGE_WIDTH / across, 260 / along)
     for band in used:
-        width = band.edge_step * scale / sqrt(2)
+        width = band.taken * scale / sqrt(2)
         if width >= NUMBER_ROOM:
             yield Note(_centre(band.outline), sentence(str(band.number)))
         elif band.number % _every(width * sqrt(2)) == 0:

@@ -17,7 +17,7 @@ from handout_engine.cloth.bias import Band, diagonal
 from handout_engine.cloth.bias_cloth import BiasInputs, JoinedStrips, StripsForLength, useful
 from handout_engine.families.bias.bias_drawing import joined_strip
 from handout_engine.families.bias.bias_pictures import cloth_picture
-from handout_engine.shared.binding_steps import chosen_strips
+from handout_engine.families.bias.binding_steps import chosen_strips
 from handout_engine.working.cautions import PINS_AND_IRON
 from handout_engine.working.workings import Picture, Seam, Supply
 from handout_engine.working.worksheet import Worksheet
@@ -155,22 +155,15 @@ class StripsAtHand(JoinedStrips):
 
     technique: BiasStrips
 
-    @value("cloth, across")
-    def across(self) -> Length:
-        """As given, or as is usual."""
-        given = self.technique.cloth_across
-        return USUAL_ACROSS if given is None else given
-
-    @value("cloth, along")
-    def along(self) -> Length:
-        """As given, or as is usual."""
-        given = self.technique.cloth_along
-        return USUAL_ALONG if given is None else given
+    def label_of(self, label: str) -> str:
+        """The cloth is there before the strips are."""
+        return label.replace(" for the strips", "").removesuffix(" the selvage")
 
     @property
     def sides(self) -> tuple[Length, Length]:
-        """What is at hand."""
-        return self.across, self.along
+        """As given, or as is usual."""
+        asked = self.technique
+        return asked.cloth_across or USUAL_ACROSS, asked.cloth_along or USUAL_ALONG
 
     @property
     def listed(self) -> Sequence[Band]:

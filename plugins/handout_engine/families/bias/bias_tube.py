@@ -14,7 +14,7 @@ from handout_engine.cloth.bias import Pieces
 from handout_engine.cloth.bias_cloth import BiasClothInputs, StripsForPieces
 from handout_engine.drawing.scene import Line
 from handout_engine.families.bias.bias_pictures import cloth_picture, flat_picture
-from handout_engine.shared.binding_steps import add_ruling_step
+from handout_engine.families.bias.binding_steps import add_ruling_step
 from handout_engine.shared.strips_drawing import Rule
 from handout_engine.shared.tubes_drawing import Tube, tube_section
 from handout_engine.working.cautions import NECK_CORDS, PINS_AND_IRON

@@ -6,7 +6,7 @@ from handout_engine.amounts.values import Value
 from handout_engine.cloth.bias_cloth import StripsOnCloth
 from handout_engine.drawing.scene import Line
 from handout_engine.families.bias.bias_pictures import cloth_picture, flat_picture
-from handout_engine.shared.binding import BIAS, BindingInputs
+from handout_engine.families.bias.binding import BIAS, BindingInputs
 from handout_engine.shared.binding_drawing import BoundEdge, bound_edge, brought_round, sewn_on
 from handout_engine.shared.strips_drawing import Rule
 from handout_engine.working.worksheet import Worksheet

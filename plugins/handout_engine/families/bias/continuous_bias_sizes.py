@@ -3,11 +3,12 @@
 from __future__ import annotations
 
 from abc import abstractmethod
+from collections.abc import Mapping
 from dataclasses import replace
 from typing import ClassVar
 
 from handout_engine.amounts.angles import ROOT_OF_TWO
-from handout_engine.amounts.declaring import Worked, value
+from handout_engine.amounts.declaring import value
 from handout_engine.amounts.lengths import Length, most
 from handout_engine.amounts.numbers import Count, Ratio, larger, whole
 from handout_engine.amounts.saying import Saying
@@ -24,21 +25,50 @@ from handout_engine.families.bias.continuous_bias_inputs import ContinuousInputs
 
 
 class Sides(Group):
-    """Both sides of the cloth; each way to come by them works them out."""
+    """Both sides of the cloth, and the rows for which they are worked out."""
 
-    across: ClassVar[Worked[Length]]
-    along: ClassVar[Worked[Length]]
+    counted: ClassVar[str] = ""
+    """How the rows are come by, as their label says it."""
 
     def __init__(self, technique: ContinuousInputs) -> None:
         """Take what is asked of the strip."""
         super().__init__()
         self.technique = technique
 
-    def for_rows(self, rows: Count) -> Length:
+    @property
+    @abstractmethod
+    def both(self) -> tuple[Length, Length]:
+        """Across and along."""
+
+    @property
+    def for_rows(self) -> Count | None:
+        """The rows that are wanted; None where the cloth at hand decides."""
+        return None
+
+    def label_of(self, label: str) -> str:
+        """The label by the way the sides are worked out."""
+        return label.replace("{}", self.counted)
+
+    @value("rows {}", basis=LAYOUT)
+    def rows_wanted(self) -> Count | None:
+        """More need a longer side to lie along, fewer need longer rows."""
+        return self.for_rows
+
+    @value("cloth, across")
+    def across(self) -> Length:
+        """Square to the selvage."""
+        return self.both[0]
+
+    @value("cloth, along")
+    def along(self) -> Length:
+        """Along the selvage."""
+        return self.both[1]
+
+    def holding(self, rows: Count) -> Length:
         """The side along which so many rows lie."""
         return rows * self.technique.edge_step + self.technique.strip_allowance
 
-    def for_length(self, rows: Count) -> Length:
+    def giving_length(self, rows: Count) -> Length:
         """The side across so many rows with which they give the wanted length."""
         wanted, join = self.technique.length_wanted, self.technique.strip_allowance
         assert wanted is not None
@@ -48,39 +78,53 @@ class Sides(Group):
 class SidesGiven(Sides):
     """The cloth at hand, a square where one side is given."""
 
-    @value("cloth, across")
-    def across(self) -> Length:
+    @property
+    def both(self) -> tuple[Length, Length]:
         """As given."""
-        return self.technique.cloth_across or self.along
-
-    @value("cloth, along")
-    def along(self) -> Length:
-        """As given."""
-        return self.technique.cloth_along or self.across
+        across, along = self.technique.cloth_across, self.technique.cloth_along
+        one = across or along
+        assert one is not None
+        return across or one, along or one
 
 
-class SidesForLength(Sides):
-    """The smallest cloth that gives the wanted length, held against the smallest square."""
+class Square(Sides):
+    """The smallest square that gives the wanted length."""
+
+    counted = "with which the square is smallest"
+    labels: ClassVar[Mapping[str, str]] = {
+        "cloth, across": "side of the square",
+        "cloth, along": "the other side of the square",
+    }
 
     def __init__(self, technique: ContinuousInputs, square_rows: int) -> None:
         """Take besides with how many rows the square is smallest."""
         super().__init__(technique)
         self.square_count = square_rows
 
+    def label_of(self, label: str) -> str:
+        """A square has one measure."""
+        return super().label_of(self.labels.get(label, label))
+
     @property
-    @abstractmethod
+    def for_rows(self) -> Count:
+        """With which it is smallest."""
+        return Count(self.square_count)
+
+    @property
     def rows_of_square(self) -> Count:
-        """The rows with which the square is smallest."""
+        """The rows with which the square is smallest, by name."""
+        assert self.rows_wanted is not None
+        return self.rows_wanted
 
     @value("side of a square that holds so many rows")
     def square_for_rows(self) -> Length:
         """They lie along it, and its seam."""
-        return self.for_rows(self.rows_of_square)
+        return self.holding(self.rows_of_square)
 
     @value("side of a square that gives the length in so many rows")
     def square_for_length(self) -> Length:
         """They reach across it, less what they lose where each passes into the next."""
-        return self.for_length(self.rows_of_square)
+        return self.giving_length(self.rows_of_square)
 
     @value("side of the smallest square")
     def square_side(self) -> Length:
@@ -88,38 +132,22 @@ class SidesForLength(Sides):
         side = most(self.square_for_rows, self.square_for_length)
         return side.rounded_up_to(self.technique.size_step)
 
+    @property
+    def both(self) -> tuple[Length, Length]:
+        """Alike."""
+        return self.square_side, self.square_side
+
     @value("cloth saved against the smallest square", saying=Saying.PERCENT, difference=True)
     def cloth_saved(self) -> Ratio:
         """By area."""
         return 1 - self.across * self.along / (self.square_side * self.square_side)
 
 
-class Square(SidesForLength):
-    """The smallest square."""
-
-    @value("rows with which the square is smallest", basis=LAYOUT)
-    def rows_wanted(self) -> Count:
-        """More need a larger square to lie in, fewer need longer rows."""
-        return Count(self.square_count)
-
-    @property
-    def rows_of_square(self) -> Count:
-        """Those that are ruled."""
-        return self.rows_wanted
-
-    @value("side of the square")
-    def across(self) -> Length:
-        """As small as it can be."""
-        return self.square_side
-
-    @value("the other side of the square")
-    def along(self) -> Length:
-        """A square has one measure."""
-        return self.across
-
-
-class Oblong(SidesForLength):
+class Oblong(Square):
     """A rectangle that takes less cloth than the smallest square."""
+
+    counted = "with which the rectangle is smallest"
+    labels: ClassVar[Mapping[str, str]] = {}
 
     def __init__(self, technique: ContinuousInputs, square_rows: int, oblong_rows: int) -> None:
         """Take besides with how many rows the rectangle is smallest."""
@@ -128,42 +156,38 @@ class Oblong(SidesForLength):
 
     @value("rows with which the square is smallest", basis=LAYOUT)
     def square_rows(self) -> Count:
-        """More need a larger square to lie in, fewer need longer rows."""
+        """It is worked out to be compared."""
         return Count(self.square_count)
 
     @property
     def rows_of_square(self) -> Count:
-        """Those of a square that is not cut."""
+        """The rows with which the square is smallest, by name."""
         return self.square_rows
 
-    @value("rows with which the rectangle is smallest", basis=LAYOUT)
-    def rows_wanted(self) -> Count:
-        """More make it longer and narrower."""
+    @property
+    def for_rows(self) -> Count:
+        """With which it is smallest."""
         return Count(self.oblong_count)
 
     @value("short side of the rectangle")
     def short_side(self) -> Length:
         """Across the rows."""
-        return self.for_length(self.rows_wanted).rounded_up_to(self.technique.size_step)
+        assert self.rows_wanted is not None
+        return self.giving_length(self.rows_wanted).rounded_up_to(self.technique.size_step)
 
     @value("long side of the rectangle")
     def long_side(self) -> Length:
         """Along the rows, no shorter than the other."""
-        side = most(self.for_rows(self.rows_wanted), self.short_side)
+        assert self.rows_wanted is not None
+        side = most(self.holding(self.rows_wanted), self.short_side)
         return side.rounded_up_to(self.technique.size_step)
 
-    @value("cloth, across")
-    def across(self) -> Length:
-        """The long side where the cloth is as wide, so that less is bought."""
-        return self.long_side if self._lies_across() else self.short_side
-
-    @value("cloth, along")
-    def along(self) -> Length:
-        """The other side."""
-        return self.short_side if self._lies_across() else self.long_side
-
-    def _lies_across(self) -> bool:
-        return self.long_side <= self.technique.usable_width
+    @property
+    def both(self) -> tuple[Length, Length]:
+        """The long side lies across where the cloth is as wide, so that less is bought."""
+        lies_across = self.long_side <= self.technique.usable_width
+        sides = self.long_side, self.short_side
+        return sides if lies_across else (sides[1], sides[0])
 
 
 class OtherSide(Sides):
@@ -179,8 +203,8 @@ class OtherSide(Sides):
         counted = "along the given side" if self.shorter else "for the wanted length"
         return label.replace("{}", counted)
 
-    @value("rows {}")
-    def rows_wanted(self) -> Count:
+    @property
+    def for_rows(self) -> Count:
         """As many as the given side holds, or as give the length across it."""
         asked = self.technique
         if self.shorter:
@@ -190,22 +214,16 @@ class OtherSide(Sides):
         needed = asked.length_wanted / ROOT_OF_TWO - 2 * asked.strip_allowance
         return larger((needed / between).rounded_up(), whole(1))
 
-    @value("cloth, across")
-    def across(self) -> Length:
-        """As given, or as the length needs."""
-        return self.technique.cloth_across or self._other()
-
-    @value("cloth, along")
-    def along(self) -> Length:
-        """As given, or as the length needs."""
-        return self.technique.cloth_along or self._other()
-
-    def _other(self) -> Length:
-        """Across the rows, or along them and then no shorter than the given side."""
+    @property
+    def both(self) -> tuple[Length, Length]:
+        """The side that is not given lies across the rows, or along them and is no shorter."""
         rows, step = self.rows_wanted, self.technique.size_step
+        assert rows is not None
         if self.shorter:
-            return self.for_length(rows).rounded_up_to(step)
-        return most(self.for_rows(rows), self.fixed).rounded_up_to(step)
+            other = self.giving_length(rows).rounded_up_to(step)
+        else:
+            other = most(self.holding(rows), self.fixed).rounded_up_to(step)
+        return self.technique.cloth_across or other, self.technique.cloth_along or other
 
 
 def sides_for_length(technique: ContinuousInputs, asked: RectangleWanted) -> Sides:

@@ -7,9 +7,9 @@ from handout_engine.amounts.inputs import SEWING, length
 from handout_engine.amounts.lengths import Length
 from handout_engine.amounts.saying import Saying
 from handout_engine.amounts.sources import PRACTICE
+from handout_engine.families.bias.binding import BindingInputs
 from handout_engine.families.bias.binding_pictures import draw_binding
-from handout_engine.shared.binding import BindingInputs
-from handout_engine.shared.binding_steps import (
+from handout_engine.families.bias.binding_steps import (
     add_cutting_steps,
     add_sample,
     add_sewing_steps,

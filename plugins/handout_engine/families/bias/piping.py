@@ -12,7 +12,7 @@ from handout_engine.amounts.values import sentence
 from handout_engine.cloth.bias_cloth import BiasInputs, StripsForLength
 from handout_engine.drawing.scene import Line
 from handout_engine.families.bias.bias_pictures import cloth_picture, flat_picture
-from handout_engine.shared.binding_steps import add_bias_cutting
+from handout_engine.families.bias.binding_steps import add_bias_cutting
 from handout_engine.shared.strips_drawing import Rule
 from handout_engine.shared.tubes_drawing import Piping as PipingShape
 from handout_engine.shared.tubes_drawing import piped_seam, piping_section

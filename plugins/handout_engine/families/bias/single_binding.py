@@ -8,9 +8,9 @@ from handout_engine.amounts.lengths import Length
 from handout_engine.amounts.refusals import RefusalError
 from handout_engine.amounts.saying import TAPE, Saying
 from handout_engine.amounts.sources import PRACTICE
+from handout_engine.families.bias.binding import FILLED, TRIMMED, BindingInputs
 from handout_engine.families.bias.binding_pictures import draw_binding
-from handout_engine.shared.binding import FILLED, TRIMMED, BindingInputs
-from handout_engine.shared.binding_steps import (
+from handout_engine.families.bias.binding_steps import (
     add_cutting_steps,
     add_sample,
     add_sewing_steps,

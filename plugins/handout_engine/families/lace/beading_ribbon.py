@@ -16,7 +16,7 @@ from handout_engine.amounts.inputs import (
 from handout_engine.amounts.lengths import Length, inches, millimetres
 from handout_engine.amounts.numbers import Count
 from handout_engine.amounts.refusals import RefusalError
-from handout_engine.amounts.saying import Saying, Tape
+from handout_engine.amounts.saying import TAPE, Saying
 from handout_engine.amounts.sources import PRACTICE, published
 from handout_engine.amounts.ways_out import at_most, less_than
 from handout_engine.drawing.scene import Scene
@@ -35,7 +35,6 @@ from handout_engine.working.worksheet import Worksheet
 SEAMED, BOW = "caught in the seams", "tied in a bow"
 NECK, WAIST, ELSEWHERE = "neck or bonnet", "waist or hem", "elsewhere"
 LONGEST_TIE = millimetres(75)
-TAPE = Tape(finest=32)
 
 
 class BeadingRibbon(Technique):

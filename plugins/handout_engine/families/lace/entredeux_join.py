@@ -6,7 +6,7 @@ from handout_engine.amounts.declaring import check, group, value
 from handout_engine.amounts.inputs import SEWING, choice, length, optional_length, ratio
 from handout_engine.amounts.lengths import Length, NamedLength
 from handout_engine.amounts.refusals import RefusalError
-from handout_engine.amounts.saying import Tape
+from handout_engine.amounts.saying import TAPE
 from handout_engine.amounts.sources import PRACTICE, published
 from handout_engine.cloth.cloth import ClothBought, ClothInputs
 from handout_engine.drawing.scene import Scene
@@ -25,7 +25,6 @@ from handout_engine.working.worksheet import Worksheet
 
 FLAT, GATHERED = "flat cloth", "gathered cloth"
 LACE, FREE = "lace", "left free"
-TAPE = Tape(finest=32)
 
 
 class EntredeuxJoin(TrimInputs, ClothInputs):

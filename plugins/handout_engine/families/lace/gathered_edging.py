@@ -6,7 +6,7 @@ from handout_engine.amounts.declaring import check, value
 from handout_engine.amounts.inputs import SEWING, choice, length, optional_count, ratio
 from handout_engine.amounts.lengths import ZERO, Length
 from handout_engine.amounts.refusals import RefusalError
-from handout_engine.amounts.saying import Tape
+from handout_engine.amounts.saying import TAPE
 from handout_engine.amounts.sources import PRACTICE
 from handout_engine.amounts.ways_out import at_most, ways
 from handout_engine.drawing.scene import Scene
@@ -24,7 +24,6 @@ from handout_engine.working.worksheet import Worksheet
 
 OPEN, RING = "open", "ring"
 ROLLED, ENTREDEUX = "a rolled edge", "entredeux"
-TAPE = Tape(finest=32)
 
 
 class GatheredEdging(LaceInputs):

@@ -15,7 +15,7 @@ from handout_engine.amounts.inputs import (
 )
 from handout_engine.amounts.lengths import Length, NamedLength, inches, total
 from handout_engine.amounts.refusals import RefusalError
-from handout_engine.amounts.saying import Tape
+from handout_engine.amounts.saying import TAPE
 from handout_engine.amounts.sources import PRACTICE
 from handout_engine.cloth.cloth import ClothBought, ClothInputs
 from handout_engine.drawing.scene import Scene
@@ -39,8 +39,6 @@ from handout_engine.shared.gathering import strip_piece
 from handout_engine.shared.strips import Joined, Strips
 from handout_engine.working.workings import Chart, Seam
 from handout_engine.working.worksheet import Worksheet
-
-TAPE = Tape(finest=32)
 
 
 class InsertionBand(BandJoinInputs, TrimInputs, ClothInputs):

@@ -11,12 +11,10 @@ from handout_engine.amounts.declaring import Worked, check, value
 from handout_engine.amounts.lengths import Length
 from handout_engine.amounts.numbers import Ratio
 from handout_engine.amounts.refusals import RefusalError
-from handout_engine.amounts.saying import Tape
+from handout_engine.amounts.saying import TAPE
 from handout_engine.amounts.ways_out import less_than, more_than, ways
 from handout_engine.amounts.working_out import Group
 from handout_engine.families.lace.lace import LaceInputs
-
-TAPE = Tape(finest=32)
 
 
 class ShapeLines(Group):

@@ -6,6 +6,7 @@ from handout_engine.amounts.declaring import check, group, value
 from handout_engine.amounts.inputs import SEWING, choice, count, length, optional_length
 from handout_engine.amounts.lengths import Length
 from handout_engine.amounts.refusals import RefusalError
+from handout_engine.amounts.saying import TAPE
 from handout_engine.amounts.sources import PRACTICE
 from handout_engine.amounts.ways_out import at_most, ways
 from handout_engine.drawing.scene import Scene
@@ -16,7 +17,6 @@ from handout_engine.families.lace.lace import (
     marks,
 )
 from handout_engine.families.lace.lace_curves import (
-    TAPE,
     DiamondLines,
     LoopLines,
     ScallopLines,

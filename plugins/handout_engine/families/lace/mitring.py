@@ -14,7 +14,7 @@ from handout_engine.amounts.inputs import SEWING, angle, choice, length, lengths
 from handout_engine.amounts.lengths import Length, from_float, total
 from handout_engine.amounts.numbers import Count, Ratio
 from handout_engine.amounts.refusals import RefusalError
-from handout_engine.amounts.saying import Saying, Tape
+from handout_engine.amounts.saying import TAPE, Saying
 from handout_engine.amounts.sources import GIVEN, PRACTICE
 from handout_engine.amounts.ways_out import at_most, less_than, ways
 from handout_engine.amounts.working_out import Group
@@ -25,7 +25,6 @@ INNER, OUTER = "inner line", "outer line"
 OPEN, RING = "open", "ring"
 CLOSES_WITHIN = 1.0
 """A ring whose end misses its start by more than so many mm is refused."""
-TAPE = Tape(finest=32)
 
 
 class MitreSide(Group):

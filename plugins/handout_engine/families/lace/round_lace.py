@@ -10,7 +10,7 @@ from handout_engine.amounts.inputs import angle, choice, count, length
 from handout_engine.amounts.lengths import Length
 from handout_engine.amounts.numbers import Ratio
 from handout_engine.amounts.refusals import RefusalError
-from handout_engine.amounts.saying import Saying, Tape
+from handout_engine.amounts.saying import TAPE, Saying
 from handout_engine.drawing.scene import Scene
 from handout_engine.families.lace.lace import (
     LaceInputs,
@@ -25,7 +25,6 @@ from handout_engine.working.worksheet import Worksheet
 OUTER, INNER = "outer line", "inner line"
 CLOSE_GATHERS = Fraction(1, 3)
 """Lace that is drawn up by more than this share gathers closely."""
-TAPE = Tape(finest=32)
 
 
 class RoundLace(LaceInputs):

@@ -17,7 +17,7 @@ from handout_engine.amounts.refusals import RefusalError
 from handout_engine.amounts.saying import TAPE, Saying
 from handout_engine.amounts.sources import LAYOUT, PRACTICE
 from handout_engine.amounts.values import Value
-from handout_engine.cloth.bias import SURE, Band, bands, smallest_cloth
+from handout_engine.cloth.bias import SURE, Band, cut_bands, smallest_cloth
 from handout_engine.cloth.cloth import ClothInputs
 from handout_engine.working.workings import Chart
 
@@ -129,7 +129,7 @@ class TubeInputs(ClothInputs):
     def cut_strips(self) -> tuple[CutStrip, ...]:
         """The strips that are cut, with the tubes from each."""
         with unheard():
-            every = bands(self.across, self.along, self.strip_width)
+            every = cut_bands(self.across, self.along, self.strip_width)
             found = packed(every, self.strip_width, self.wanted)
         assert found is not None
         return found
