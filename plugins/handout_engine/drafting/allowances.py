@@ -64,9 +64,10 @@ def outside(
         _turn_up(corners, outline, moved, edge)
     points = [point for each in corners for point in each]
     apart = [
-        point for point, last in zip(points, [points[-1], *points[:-1]], strict=True)
+        point
+        for point, last in zip(points, [points[-1], *points[:-1]], strict=True)
         if point != last
-    ]  # fmt: skip
+    ]
     return without_loops(apart)
 
 

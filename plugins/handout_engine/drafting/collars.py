@@ -103,8 +103,10 @@ def collar_draft(  # noqa: PLR0913 - a collar has these parts
     """
     curve, border = neck.curve, tuple(reversed(neck.border(depth)))
     left = depth - rounding
-    low_front, low_back = (_towards(end, corner, left) for end, corner in
-                           ((curve[0], border[-1]), (curve[-1], border[0])))  # fmt: skip
+    low_front, low_back = (
+        _towards(end, corner, left)
+        for end, corner in ((curve[0], border[-1]), (curve[-1], border[0]))
+    )
     front_rounding = 0.0 if on_fold else rounding
     outer = _rounded(border, low_back, rounding)
     outer = tuple(reversed(_rounded(tuple(reversed(outer)), low_front, front_rounding)))

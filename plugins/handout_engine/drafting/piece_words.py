@@ -44,8 +44,10 @@ def grain_arrow(outline: Sequence[Point]) -> Grain:
 def _room(outline: Sequence[Point], share: float) -> tuple[float, Point]:
     """How wide a piece is so far down, over the height of a line of words; the middle of that."""
     (_, top), (_, bottom) = extents(outline)
-    spans = [_span(outline, top + (bottom - top) * (share + more))
-             for more in (-HALF_LINE, 0.0, HALF_LINE)]  # fmt: skip
+    spans = [
+        _span(outline, top + (bottom - top) * (share + more))
+        for more in (-HALF_LINE, 0.0, HALF_LINE)
+    ]
     left, right = max(first for first, _ in spans), min(last for _, last in spans)
     return right - left, (snapped((left + right) / 2), snapped(top + (bottom - top) * share))
 

@@ -179,8 +179,9 @@ class _Slit:
         whole = run(self.plain)
         if self.wanted <= whole + SHORTEST:
             return 0
-        return next(n for n in range(1, len(self.plain))
-                    if run(self.plain[: n + 1]) >= whole * (1 - PLAIN))  # fmt: skip
+        return next(
+            n for n in range(1, len(self.plain)) if run(self.plain[: n + 1]) >= whole * (1 - PLAIN)
+        )
 
     @cached_property
     def raised(self) -> Line:

@@ -30,8 +30,9 @@ class Jacket:
 def finished_scene(jacket: Jacket) -> Scene:
     """The jacket buttoned."""
     long, across = jacket.measures["long"], jacket.measures["across"]
-    words = sentence("{long} from the neck point to the hem, {across} across the hem.",
-                     long=long, across=across)  # fmt: skip
+    words = sentence(
+        "{long} from the neck point to the hem, {across} across the hem.", long=long, across=across
+    )
     neck = [point for point in jacket.front.edge("neck").points if point[0] >= 0]
     edges = (*jacket.back_neck, *reversed(neck))
     inside = (*edges, *mirrored(edges))
@@ -52,9 +53,11 @@ def _front(jacket: Jacket) -> list[Shape]:
     return [
         Stroke(((beyond, meet[1]), (beyond, low)), Line.CUT),
         Stroke(((-beyond, meet[1]), (-beyond, low)), Line.HIDDEN),
-        *(Area(circle((0.0, first + (last - first) * number / (BUTTONS - 1)), radius), Tone.SHADE)
-          for number in range(BUTTONS)),
-    ]  # fmt: skip
+        *(
+            Area(circle((0.0, first + (last - first) * number / (BUTTONS - 1)), radius), Tone.SHADE)
+            for number in range(BUTTONS)
+        ),
+    ]
 
 
 def _dimensions(jacket: Jacket) -> list[Dimension]:

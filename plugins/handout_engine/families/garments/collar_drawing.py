@@ -48,11 +48,12 @@ def flat_scene(collar: DrawnCollar) -> Scene:
     """The whole collar laid flat, from its right side."""
     return Scene(
         sentence("Flat collar, finished"),
-        sentence("{depth} deep, {edge} round its outer edge.", depth=collar.depth,
-                 edge=collar.edge),
+        sentence(
+            "{depth} deep, {edge} round its outer edge.", depth=collar.depth, edge=collar.edge
+        ),
         tuple(_flat(collar)),
         tallest=260.0,
-    )  # fmt: skip
+    )
 
 
 def _flat(collar: DrawnCollar) -> Iterable[Shape]:
@@ -89,11 +90,13 @@ def drafting_scene(collar: DrawnCollar) -> Scene:
     """Front and back of the block joined at the shoulder, and half of the collar on them."""
     return Scene(
         sentence("The collar on the joined front and back"),
-        sentence("At the outer end of the shoulder seam the back overlaps the front by {overlap}.",
-                 overlap=collar.overlap),
+        sentence(
+            "At the outer end of the shoulder seam the back overlaps the front by {overlap}.",
+            overlap=collar.overlap,
+        ),
         tuple(_drafting(collar)),
         tallest=300.0,
-    )  # fmt: skip
+    )
 
 
 def _drafting(collar: DrawnCollar) -> Iterable[Shape]:

@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-from handout_engine.amounts.values import sentence
 from handout_engine.drafting.garment_steps import WHOLE, add_cloth_step, add_stay_step
 from handout_engine.working.cautions import (
     GARMENT_IS_DAYWEAR,
@@ -16,11 +15,10 @@ from handout_engine.working.worksheet import Worksheet
 
 def add_supplies(sheet: Worksheet) -> None:
     """Notions and cautions."""
+    covers = sheet.sentence("it covers {neck_edge} of seam")
     sheet.supplies.append(
-        Supply("bias strip for the neck seam", None,
-               sentence("it covers {edge} of seam", edge=sheet["neck_edge"]),
-               unless=("bias-strips",))
-    )  # fmt: skip
+        Supply("bias strip for the neck seam", None, covers, unless=("bias-strips",))
+    )
     sheet.have("fine thread to match", "a fine needle for the cloth")
     sheet.cautions.extend((PINS_AND_IRON, GARMENT_IS_DAYWEAR, MEASURE_THE_BABY, THIN_COTTON))
 
@@ -29,15 +27,13 @@ def add_sample(sheet: Worksheet) -> None:
     """The paper collar walked along the garment's neck."""
     sheet.sample.append(
         Step(
-            sentence(
+            sheet.sentence(
                 "Cut the upper collar in paper on its seam line, and walk its neck edge along the "
                 "neck seam line of the garment's front and back, standing it on edge."
             ),
-            sentence(
-                "it ends with the neck: the whole edge is {edge}, and from the centre front to the "
-                "shoulder it is {front}.",
-                edge=sheet["collar_neck"],
-                front=sheet["front_to_shoulder"],
+            sheet.sentence(
+                "it ends with the neck: the whole edge is {collar_neck}, and from the centre front "
+                "to the shoulder it is {front_to_shoulder}."
             ),
         )
     )
@@ -58,8 +54,10 @@ def add_steps(sheet: Worksheet) -> None:
             "mirror image. Mark the shoulders at the neck edge."
         )
     add_stay_step(sheet, "the neck edge of upper and under collar")
-    sheet.step("Work embroidery or an insertion on the upper collar now, while it is flat. Lay an "
-               "edging or a ruffle along its outer edge, heading to the edge.")  # fmt: skip
+    sheet.step(
+        "Work embroidery or an insertion on the upper collar now, while it is flat. Lay an "
+        "edging or a ruffle along its outer edge, heading to the edge."
+    )
     _add_outer_edge(sheet)
     sheet.step(
         "Roll each collar over your hand as it will lie, and baste the neck edges together as "
@@ -100,5 +98,7 @@ def _add_outer_edge(sheet: Worksheet) -> None:
             "ends, {seam_allowance} from the edges.",
             "along the seam it is {collar_edge} in all.",
         )
-    sheet.step("Trim the seam, notch it along the curves, turn the collar and press it with the "
-               "seam a thread to the under side.")  # fmt: skip
+    sheet.step(
+        "Trim the seam, notch it along the curves, turn the collar and press it with the "
+        "seam a thread to the under side."
+    )

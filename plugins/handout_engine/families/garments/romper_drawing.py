@@ -34,8 +34,11 @@ class Romper:
 def finished_scene(romper: Romper) -> Scene:
     """The romper closed, with front band, buttons and leg bands."""
     long, across = romper.measures["long"], romper.measures["across"]
-    words = sentence("{long} from the neck point to the crotch, {across} across the seat.",
-                     long=long, across=across)  # fmt: skip
+    words = sentence(
+        "{long} from the neck point to the crotch, {across} across the seat.",
+        long=long,
+        across=across,
+    )
     seams = [edge.points for edge in romper.front.edges if edge.name.startswith("leg")]
     lines = [*((seam, Line.THIN) for seam in seams), *_front_band(romper)]
     lines.extend((crease, Line.THIN) for crease in creases(romper.seat.front_leg))

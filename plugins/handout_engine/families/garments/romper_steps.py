@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-from handout_engine.amounts.values import sentence
 from handout_engine.drafting.garment_steps import (
     WHOLE,
     add_cloth_step,
@@ -28,24 +27,37 @@ PRESS_FASTENERS, BUTTONS = "press fasteners", "buttons"
 
 def add_supplies(sheet: Worksheet) -> None:
     """Notions and cautions."""
-    gathered = sheet["leg_fullness"].ratio > 1
-    sheet.supplies.append(Supply("bias binding or bias strips", None, sentence(
-        "for the neck, {neck}, and two armholes, {armhole} each",
-        neck=sheet["neck_with_bands"], armhole=sheet["armhole_edge"]),
-        unless=BINDINGS))  # fmt: skip
-    sheet.supplies.append(Supply("small flat buttons for the front", None,
-                                 sentence("{button} across", button=sheet["button"]),
-                                 unless=("button-spacing",)))  # fmt: skip
+    bound = sheet.sentence("for the neck, {neck_with_bands}, and two armholes, {armhole_edge} each")
     kind = sheet["fastening"].amount
-    sheet.supplies.append(Supply(f"{kind} for the crotch", sheet["fasteners"], sentence(
-        "{fastener} across", fastener=sheet["fastener"])))  # fmt: skip
+    sheet.supplies.extend(
+        (
+            Supply("bias binding or bias strips", None, bound, unless=BINDINGS),
+            Supply(
+                "small flat buttons for the front",
+                None,
+                sheet.sentence("{button} across"),
+                unless=("button-spacing",),
+            ),
+            Supply(
+                f"{kind} for the crotch", sheet["fasteners"], sheet.sentence("{fastener} across")
+            ),
+        )
+    )
     sheet.have("light firm cloth to lay into front bands and crotch facings")
     sheet.have("fine thread to match", "pins", "a removable marker tried on a scrap")
-    sheet.cautions.extend((PINS_AND_IRON, GARMENT_IS_DAYWEAR, MEASURE_THE_BABY, THIN_COTTON,
-                           BUTTONS_AS_SMALL_PARTS, OLD_BUTTONS))  # fmt: skip
+    sheet.cautions.extend(
+        (
+            PINS_AND_IRON,
+            GARMENT_IS_DAYWEAR,
+            MEASURE_THE_BABY,
+            THIN_COTTON,
+            BUTTONS_AS_SMALL_PARTS,
+            OLD_BUTTONS,
+        )
+    )
     if kind == PRESS_FASTENERS:
         sheet.cautions.append(FASTENERS_AS_SMALL_PARTS)
-    if gathered:
+    if sheet["leg_fullness"].ratio > 1:
         sheet.cautions.append(LOOSE_THREADS)
 
 
@@ -67,8 +79,11 @@ def add_steps(sheet: Worksheet) -> None:
         "the neck measures {neck_with_bands} from edge to edge, and {neck_edge} once the bands are "
         "lapped.",
     )
-    add_side_step(sheet, "each side seam is {side_seam} long; laid flat, the seat measures "
-                  "{seat_across} across where the legs begin.")  # fmt: skip
+    add_side_step(
+        sheet,
+        "each side seam is {side_seam} long; laid flat, the seat measures "
+        "{seat_across} across where the legs begin.",
+    )
     sheet.step(
         "Bind or face both armholes, which measure {armhole_edge} each; a ruffle over the shoulder "
         "goes into this seam, from notch to notch.",
