@@ -56,12 +56,13 @@ def pack(boxes: Sequence[Box], width: int) -> Packed:
 
 
 def lower_bound(boxes: Sequence[Box], width: int) -> int:
-    """What no layout can go below: the area over the width, the highest box, and the boxes that
-    are too wide to lie beside each other, one above another."""
+    """What no layout can go below: the area over the width, the highest box, and one above another
+    the boxes that are too wide to lie beside each other, or that all lie at the left edge."""
     area = sum(box.across * box.along for box in boxes)
     highest = max(box.along for box in boxes)
     stacked = sum(box.along for box in boxes if 2 * box.across > width)
-    return max(-(-area // width), highest, stacked)
+    at_edge = sum(box.along for box in boxes if box.at_edge)
+    return max(-(-area // width), highest, stacked, at_edge)
 
 
 def _orders(boxes: Sequence[Box]) -> Iterator[list[int]]:
@@ -90,26 +91,18 @@ class _Skyline:
     def right(self, index: int) -> int:
         return self.lefts[index + 1] if index + 1 < len(self.lefts) else self.width
 
-    def depth_over(self, index: int, across: int) -> int | None:
-        """How deep a box lies whose left edge is at a stretch; None if it leaves the strip."""
-        end = self.lefts[index] + across
-        if end > self.width:
-            return None
-        depth = 0
-        while index < len(self.lefts) and self.lefts[index] < end:
-            depth = max(depth, self.depths[index])
-            index += 1
-        return depth
-
     def highest(self, box: Box) -> tuple[int, int]:
         """Where a box comes highest (left, depth), leftmost of equals."""
         best: tuple[int, int] | None = None
-        for index in range(1 if box.at_edge else len(self.lefts)):
+        for index, left in enumerate(self.lefts[:1] if box.at_edge else self.lefts):
             if best is not None and self.depths[index] >= best[1]:
                 continue  # a box lies no higher than the stretch at its left
-            depth = self.depth_over(index, box.across)
-            if depth is not None and (best is None or depth < best[1]):
-                best = (self.lefts[index], depth)
+            end = left + box.across
+            if end > self.width:
+                break  # nor does one fit further to the right
+            depth = max(self.depths[index : bisect_left(self.lefts, end)])
+            if best is None or depth < best[1]:
+                best = (left, depth)
         if best is None:
             raise ValueError("the box is wider than the strip")
         return best

@@ -14,18 +14,18 @@ HAND_ROOM = millimetres(40)
 """What the end of a sleeve measures at least beyond the wrist, for the hand to pass."""
 
 
-def sleeve_trim() -> Length:
-    """Declare how far a trim will reach beyond the end of the sleeve."""
-    words = "How far a band or ruffle will reach beyond the sleeve, which is cut so much shorter."
-    return length("trim at the sleeve end", words, "0 cm", ("0 cm", "10 cm"))
-
-
 class ArmInputs(BlockInputs):
     """The measures of every garment with sleeves; each declares the ease at their ends."""
 
     arm_length = measured("arm_length")
     upper_arm = measured("upper_arm")
     wrist = measured("wrist")
+    sleeve_trim = length(
+        "trim at the sleeve end",
+        "How far a band or ruffle will reach beyond the sleeve, which is cut so much shorter.",
+        "0 cm",
+        ("0 cm", "10 cm"),
+    )
 
     sleeve_end_ease: Length
 

@@ -2,44 +2,59 @@
 
 from __future__ import annotations
 
+from collections.abc import Mapping
 from math import ceil
 
 from handout_engine.amounts.declaring import check, value
 from handout_engine.amounts.inputs import length, length_by_choice
 from handout_engine.amounts.lengths import ZERO, Length, millimetres
 from handout_engine.amounts.refusals import RefusalError
-from handout_engine.amounts.saying import TAPE, Saying
+from handout_engine.amounts.saying import TAPE, Amount, Saying
 from handout_engine.amounts.sources import PRACTICE
+from handout_engine.bodies.measures import measured
 from handout_engine.drafting.block import BlockInputs
 
 STEP = millimetres(5)
-
-
-def head_room() -> Length:
-    """Declare what the neck with its opening must measure beyond the head."""
-    words = "What neck and opening together measure beyond the head."
-    return length("room for the head", words, "2 cm", ("1 cm", "10 cm"), basis=PRACTICE)
-
-
-def opening() -> Length:
-    """Declare the length of the opening at the neck, in yoke and placket together."""
-    words = "From the neck edge down, for the head to pass."
-    otherwise = "as long as the head needs, up to the next 5 mm"
-    return length_by_choice("opening", words, otherwise, ("0 cm", "40 cm"), basis=PRACTICE)
-
-
-def least_opening(neck_edge: Length, head: Length, room: Length) -> Length:
-    """The shortest opening through which the head passes, up to the next 5 mm."""
-    needed = max((head + room - neck_edge) / 2, ZERO)
-    return STEP * ceil(needed / STEP)
+"""Openings are made in whole steps of this."""
 
 
 class HeadOpening(BlockInputs):
-    """A garment that goes over the head, with an opening at its neck; it declares these inputs."""
+    """The inputs of a garment that goes over the head, with an opening at its neck."""
 
-    head: Length
-    opening: Length
-    head_room: Length
+    head = measured("head")
+    opening = length_by_choice(
+        "opening",
+        "From the neck edge down, for the head to pass.",
+        "as long as the head needs, up to the next 5 mm",
+        ("0 cm", "40 cm"),
+        basis=PRACTICE,
+    )
+    head_room = length(
+        "room for the head",
+        "What neck and opening together measure beyond the head.",
+        "2 cm",
+        ("1 cm", "10 cm"),
+        basis=PRACTICE,
+    )
+
+    @property
+    def usual(self) -> Mapping[str, Amount]:
+        """The block's, and the shortest opening through which the head passes."""
+        return {**super().usual, "opening": self.least_opening}
+
+    @property
+    def least_opening(self) -> Length:
+        """The shortest opening through which the head passes, up to the next whole step."""
+        usual = super().usual
+        around = self.own("head", usual) + self.head_room
+        neck = self.own("neck", usual) + self.neck_ease
+        return up_to_step(max((around - neck) / 2, ZERO))
+
+    def own(self, name: str, usual: Mapping[str, Amount]) -> Length:
+        """The baby's own measure, or the table's among those usual ones."""
+        measure = getattr(self, name) or usual[name]
+        assert isinstance(measure, Length)
+        return measure
 
     @value("neck edge with both sides of the opening")
     def opened_neck(self) -> Length:
@@ -62,3 +77,8 @@ class HeadOpening(BlockInputs):
                 f"least {TAPE.both(least, Saying.UP)}, or neck_ease more",
                 "opening",
             )
+
+
+def up_to_step(least: Length) -> Length:
+    """The next length that an opening is made."""
+    return STEP * ceil(least / STEP)

@@ -16,7 +16,7 @@ from handout_engine.amounts.saying import TAPE, Amount
 from handout_engine.amounts.sources import DRAWN, PRACTICE
 from handout_engine.amounts.ways_out import at_most, ways
 from handout_engine.bodies.measures import LENGTHS
-from handout_engine.drafting.arms import ArmInputs, sleeve_trim
+from handout_engine.drafting.arms import ArmInputs
 from handout_engine.drafting.body_block import ROUND
 from handout_engine.drafting.curves import Line, point_along, round_corner, run
 from handout_engine.geometry.points import Point, snapped
@@ -60,7 +60,6 @@ class CutOnSleeveInputs(ArmInputs):
     sleeve_end_ease = length(
         "ease at the sleeve end", "Added to the wrist.", "6 cm", ("0 cm", "20 cm"), basis=PRACTICE
     )
-    sleeve_trim: Length = sleeve_trim()
     underarm_curve = length(
         "curve under the arm",
         "From the corner under the arm to both ends of the curve.",

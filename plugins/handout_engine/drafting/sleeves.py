@@ -18,7 +18,7 @@ from handout_engine.amounts.saying import TAPE, Amount
 from handout_engine.amounts.sources import DRAWN, PRACTICE
 from handout_engine.amounts.ways_out import at_least, at_most, ways, would_be
 from handout_engine.drafting.armholes import Armholes, FrenchSeams
-from handout_engine.drafting.arms import ArmInputs, sleeve_trim
+from handout_engine.drafting.arms import ArmInputs
 from handout_engine.drafting.curves import run
 from handout_engine.drafting.pieces import CutPiece
 from handout_engine.drafting.spreading import FlatSleeve, SleeveHalf, share_for_width, sleeve_draft
@@ -88,7 +88,6 @@ class SleeveInputs(ArmInputs, Armholes, FrenchSeams):
         FULLNESS,
         basis=PRACTICE,
     )
-    sleeve_trim: Length = sleeve_trim()
     short_share = ratio(
         "short sleeve share",
         "Length of a short sleeve for each unit of arm.",

@@ -16,14 +16,7 @@ from handout_engine.amounts.refusals import RefusalError
 from handout_engine.amounts.saying import TAPE, Amount
 from handout_engine.amounts.sources import DRAWN, PRACTICE, published
 from handout_engine.amounts.ways_out import at_least, ways, would_be
-from handout_engine.bodies.measures import measured
-from handout_engine.drafting.clearances import (
-    STEP,
-    HeadOpening,
-    head_room,
-    least_opening,
-    opening,
-)
+from handout_engine.drafting.clearances import HeadOpening, up_to_step
 from handout_engine.drafting.curves import split_at_level
 from handout_engine.drafting.pieces import CutPiece, HalfPiece
 from handout_engine.drafting.yoke_drafts import BackEdge, Yoke, draft_yoke
@@ -42,7 +35,6 @@ NARROWEST_LAP = inches("1/2")
 class YokeInputs(HeadOpening):
     """The inputs of a garment with a yoke that buttons at the back."""
 
-    head = measured("head")
     yoke_share = ratio(
         "yoke share",
         "Depth of the yoke for each unit of the armhole's depth.",
@@ -67,8 +59,6 @@ class YokeInputs(HeadOpening):
     neck_finish = choice(
         "neck", "Bound with bias, or finished with a collar.", BOUND, COLLAR, group=SEWING
     )
-    opening: Length = opening()
-    head_room: Length = head_room()
     buttons = count("buttons", "How many close the back yoke.", 3, 8, basis=PRACTICE)
     button = length("button", "Its diameter.", "3/8 in", ("1/4 in", "3/4 in"), basis=PRACTICE)
     clearance = length(
@@ -100,16 +90,10 @@ class YokeInputs(HeadOpening):
         """The block's, the lap for the button, and an opening for head and placket."""
         usual = super().usual
         lap = self.lap or max(self.button + 2 * self.clearance, NARROWEST_LAP)
-        neck, head, chest = (self._own(name, usual) for name in ("neck", "head", "chest"))
-        yoke = (chest / 4 + self.armhole_ease) * self.yoke_share - self.back_neck_depth
-        head_needs = least_opening(neck + self.neck_ease, head, self.head_room)
-        return {**usual, "lap": lap, "opening": max(head_needs, _up(yoke + lap + LEAST_PLACKET))}
-
-    def _own(self, name: str, usual: Mapping[str, Amount]) -> Length:
-        """The baby's own measure, or the table's."""
-        measure = getattr(self, name) or usual[name]
-        assert isinstance(measure, Length)
-        return measure
+        armhole = self.own("chest", usual) / 4 + self.armhole_ease
+        back = armhole * self.yoke_share - self.back_neck_depth
+        opening = max(self.least_opening, up_to_step(back + lap + LEAST_PLACKET))
+        return {**usual, "lap": lap, "opening": opening}
 
     @value("least lap for this button", basis=published("extension-576"))
     def least_lap(self) -> Length:
@@ -274,7 +258,3 @@ class YokeInputs(HeadOpening):
         """The front on the fold, the back twice."""
         front = HalfPiece(self.yoke.front, worked=self.front == WORKED)
         return front, CutPiece(self.yoke.back, 2)
-
-
-def _up(least: Length) -> Length:
-    return STEP * ceil(least / STEP)

@@ -10,7 +10,7 @@ from __future__ import annotations
 
 from abc import ABC, abstractmethod
 from collections.abc import Callable, Mapping
-from functools import cached_property
+from functools import cache, cached_property
 from typing import ClassVar, Self, TypeVar
 
 from handout_engine.amounts.expressions import unheard
@@ -54,10 +54,7 @@ class Technique(Holder, ABC):
         declared = {each.name: each for each in declared_inputs(type(self))}
         if unknown := written.keys() - declared.keys():
             raise TypeError(f"{self.key()} has no input {', '.join(sorted(unknown))}")
-        self._defaults = {
-            name: None if each.default is None else each.kind.read(each.default)
-            for name, each in declared.items()
-        }
+        self._defaults = dict(_usual_amounts(type(self)))
         self._amounts: dict[str, Amount | Later] = {**self._defaults, **_plainly(written)}
         self._inputs: dict[str, Value] = {}
         self._read: dict[str, object] = {}
@@ -262,6 +259,15 @@ class Technique(Holder, ABC):
         self.check_noted(self.sewing)
         check_all_said(working, self.written)
         return working
+
+
+@cache
+def _usual_amounts(technique: type[Technique]) -> Mapping[str, Amount]:
+    """What the inputs of a technique are by their declarations, read once."""
+    return {
+        each.name: None if each.default is None else each.kind.read(each.default)
+        for each in declared_inputs(technique)
+    }
 
 
 def _plainly(written: Mapping[str, object]) -> dict[str, Amount | Later]:

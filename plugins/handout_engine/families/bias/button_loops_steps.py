@@ -9,8 +9,8 @@ from handout_engine.working.worksheet import Worksheet
 def add_sample(sheet: Worksheet) -> None:
     """One loop on a scrap, buttoned until it is known to hold and to let go."""
     sheet.trial(
-        "Make one loop {loop_strip} long, baste its ends into a folded scrap with {gap_used} between "
-        "them, {end_allowance} deep, and button it ten times.",
+        "Make one loop {loop_strip} long, baste its ends into a folded scrap with {gap_used} "
+        "between them, {end_allowance} deep, and button it ten times.",
         "the button passes without force and does not slip out when the scrap is shaken. "
         "Too tight: add what is missing to the ease; too loose: take it away.",
     )

@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-from handout_engine.amounts.values import sentence
 from handout_engine.drafting.garment_steps import WHOLE, add_cloth_step, add_stay_step
 from handout_engine.working.cautions import (
     GARMENT_IS_DAYWEAR,
@@ -16,13 +15,9 @@ from handout_engine.working.worksheet import Worksheet
 
 def add_supplies(sheet: Worksheet) -> None:
     """Notions and cautions."""
+    covers = sheet.sentence("it covers {neck_edge} of seam")
     sheet.supplies.append(
-        Supply(
-            "bias strip for the neck seam",
-            None,
-            sentence("it covers {edge} of seam", edge=sheet["neck_edge"]),
-            unless=("bias-strips",),
-        )
+        Supply("bias strip for the neck seam", None, covers, unless=("bias-strips",))
     )
     sheet.have("fine thread to match", "a fine needle for the cloth")
     sheet.cautions.extend((PINS_AND_IRON, GARMENT_IS_DAYWEAR, MEASURE_THE_BABY, THIN_COTTON))
@@ -33,8 +28,8 @@ def add_sample(sheet: Worksheet) -> None:
     sheet.trial(
         "Cut the upper collar in paper on its seam line, and walk its neck edge along the "
         "neck seam line of the garment's front and back, standing it on edge.",
-        "it ends with the neck: the whole edge is {collar_neck}, and from the centre front to the "
-        "shoulder it is {front_to_shoulder}.",
+        "it ends with the neck: the whole edge is {collar_neck}, and from the centre front "
+        "to the shoulder it is {front_to_shoulder}.",
     )
 
 

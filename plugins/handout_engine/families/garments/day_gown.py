@@ -23,7 +23,7 @@ from handout_engine.drafting.gathered_skirts import SkirtInputs
 from handout_engine.drafting.pieces import CutPiece
 from handout_engine.drafting.sleeves import SleeveInputs
 from handout_engine.families.garments.garment_drawing import hanging_sleeve
-from handout_engine.families.garments.yoke_pictures import finished_picture
+from handout_engine.families.garments.yoke_drawing import finished_picture, trimmed_sleeve
 from handout_engine.families.garments.yoke_steps import (
     add_button_step,
     add_cutting_steps,
@@ -164,7 +164,8 @@ class DayGown(SleeveInputs, SkirtInputs):
             float(self.sleeve_reach),
             float(self.sleeve_edge) / 2,
         )
-        sheet.pictures.append(finished_picture(sheet, "gown", self, sleeve))
+        sleeves = trimmed_sleeve(sleeve, float(self.sleeve_trim))
+        sheet.pictures.append(finished_picture(sheet, "gown", self, sleeves))
         super().draw(sheet)
 
 

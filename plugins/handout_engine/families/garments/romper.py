@@ -4,7 +4,6 @@ from __future__ import annotations
 
 from collections.abc import Mapping
 from dataclasses import replace
-from math import ceil
 
 from handout_engine.amounts.declaring import check, drafted, group, value
 from handout_engine.amounts.inputs import SEWING, choice, count, length, length_by_choice, ratio
@@ -14,7 +13,7 @@ from handout_engine.amounts.saying import TAPE, Amount
 from handout_engine.amounts.sources import DRAWN, PRACTICE, published
 from handout_engine.bodies.measures import measured
 from handout_engine.drafting.armholes import SleevelessInputs
-from handout_engine.drafting.clearances import STEP, HeadOpening, head_room, least_opening
+from handout_engine.drafting.clearances import HeadOpening, up_to_step
 from handout_engine.drafting.curves import Line, run, split_at_level
 from handout_engine.drafting.drafts import FOLD, Draft, Edge
 from handout_engine.drafting.pieces import CLOTH, HalfPiece
@@ -48,7 +47,6 @@ class Romper(FrontOverlap, SleevelessInputs, HeadOpening, SeatInputs):
     )
     eases = ("10 cm", "8 cm")
 
-    head = measured("head")
     back_waist = measured("back_waist")
     opening = length_by_choice(
         "opening",
@@ -58,7 +56,6 @@ class Romper(FrontOverlap, SleevelessInputs, HeadOpening, SeatInputs):
         ("0 cm", "40 cm"),
         basis=PRACTICE,
     )
-    head_room: Length = head_room()
     armhole_notch = ratio(
         "armhole notch",
         "Where a ruffle over the shoulder ends, from the shoulder down the "
@@ -98,13 +95,8 @@ class Romper(FrontOverlap, SleevelessInputs, HeadOpening, SeatInputs):
     def usual(self) -> Mapping[str, Amount]:
         """The seat's, and an opening to the waist through which the head passes."""
         usual = super().usual
-        neck, head = self.neck or usual["neck"], self.head or usual["head"]
-        waist = self.back_waist or usual["back_waist"]
-        assert isinstance(neck, Length)
-        assert isinstance(head, Length)
-        assert isinstance(waist, Length)
-        needed = least_opening(neck + self.neck_ease, head, self.head_room)
-        return {**usual, "opening": max(needed, STEP * ceil(waist * 3 / 4 / STEP))}
+        waist = up_to_step(self.own("back_waist", usual) * 3 / 4)
+        return {**usual, "opening": max(self.least_opening, waist)}
 
     @drafted
     def upper_armhole(self) -> Line:

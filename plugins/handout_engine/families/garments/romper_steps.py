@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-from handout_engine.amounts.values import sentence
 from handout_engine.drafting.garment_steps import (
     WHOLE,
     add_cloth_step,
@@ -28,33 +27,20 @@ PRESS_FASTENERS, BUTTONS = "press fasteners", "buttons"
 
 def add_supplies(sheet: Worksheet) -> None:
     """Notions and cautions."""
-    gathered = sheet["leg_fullness"].ratio > 1
-    sheet.supplies.append(
-        Supply(
-            "bias binding or bias strips",
-            None,
-            sentence(
-                "for the neck, {neck}, and two armholes, {armhole} each",
-                neck=sheet["neck_with_bands"],
-                armhole=sheet["armhole_edge"],
-            ),
-            unless=BINDINGS,
-        )
-    )
-    sheet.supplies.append(
-        Supply(
-            "small flat buttons for the front",
-            None,
-            sentence("{button} across", button=sheet["button"]),
-            unless=("button-spacing",),
-        )
-    )
+    bound = sheet.sentence("for the neck, {neck_with_bands}, and two armholes, {armhole_edge} each")
     kind = sheet["fastening"].amount
-    sheet.supplies.append(
-        Supply(
-            f"{kind} for the crotch",
-            sheet["fasteners"],
-            sentence("{fastener} across", fastener=sheet["fastener"]),
+    sheet.supplies.extend(
+        (
+            Supply("bias binding or bias strips", None, bound, unless=BINDINGS),
+            Supply(
+                "small flat buttons for the front",
+                None,
+                sheet.sentence("{button} across"),
+                unless=("button-spacing",),
+            ),
+            Supply(
+                f"{kind} for the crotch", sheet["fasteners"], sheet.sentence("{fastener} across")
+            ),
         )
     )
     sheet.have("light firm cloth to lay into front bands and crotch facings")
@@ -71,7 +57,7 @@ def add_supplies(sheet: Worksheet) -> None:
     )
     if kind == PRESS_FASTENERS:
         sheet.cautions.append(FASTENERS_AS_SMALL_PARTS)
-    if gathered:
+    if sheet["leg_fullness"].ratio > 1:
         sheet.cautions.append(LOOSE_THREADS)
 
 

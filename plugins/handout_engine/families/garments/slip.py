@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-from collections.abc import Mapping
 from dataclasses import replace
 
 from handout_engine.amounts.declaring import check, drafted, group, value
@@ -10,13 +9,13 @@ from handout_engine.amounts.inputs import SEWING, choice, length, optional_lengt
 from handout_engine.amounts.lengths import Length, from_float, inches, millimetres
 from handout_engine.amounts.naming import constant
 from handout_engine.amounts.refusals import RefusalError
-from handout_engine.amounts.saying import TAPE, Amount
+from handout_engine.amounts.saying import TAPE
 from handout_engine.amounts.sources import DRAWN, PRACTICE
 from handout_engine.amounts.values import sentence
 from handout_engine.amounts.ways_out import at_least, ways
 from handout_engine.bodies.measures import measured
 from handout_engine.drafting.armholes import SleevelessInputs
-from handout_engine.drafting.clearances import HeadOpening, head_room, least_opening, opening
+from handout_engine.drafting.clearances import HeadOpening
 from handout_engine.drafting.curves import Line, run, shifted
 from handout_engine.drafting.drafts import FOLD, Draft, Edge
 from handout_engine.drafting.pieces import CLOTH, HalfPiece
@@ -51,7 +50,6 @@ class Slip(SleevelessInputs, HeadOpening, TurnedHemInputs):
     eases = ("8 cm", "6 cm")
     usual_hem = constant("usual hem", inches("5/4"), PRACTICE)
 
-    head = measured("head")
     back_waist = measured("back_waist")
     knee_share = ratio(
         "share below the waist",
@@ -98,17 +96,6 @@ class Slip(SleevelessInputs, HeadOpening, TurnedHemInputs):
         ("0 cm", "30 cm"),
         basis=PRACTICE,
     )
-    opening: Length = opening()
-    head_room: Length = head_room()
-
-    @property
-    def usual(self) -> Mapping[str, Amount]:
-        """The block's, and the shortest opening that lets the head through."""
-        usual = super().usual
-        neck, head = self.neck or usual["neck"], self.head or usual["head"]
-        assert isinstance(neck, Length)
-        assert isinstance(head, Length)
-        return {**usual, "opening": least_opening(neck + self.neck_ease, head, self.head_room)}
 
     @property
     def trimmed(self) -> bool:

@@ -12,7 +12,7 @@ from handout_engine.drafting.armholes import SleevelessInputs
 from handout_engine.drafting.garment_steps import add_shoulder_step, add_side_step
 from handout_engine.drafting.gathered_skirts import SkirtInputs
 from handout_engine.drafting.pieces import CutPiece
-from handout_engine.families.garments.yoke_pictures import finished_picture
+from handout_engine.families.garments.yoke_drawing import finished_picture
 from handout_engine.families.garments.yoke_steps import (
     add_button_step,
     add_cutting_steps,
