@@ -119,6 +119,8 @@ class ReaderPage:
         self.unfold()
         if self.query or state == "mend":
             self.undo()
+            # An address that was opened and refused stays when its choices are undone.
+            self.page.evaluate("history.replaceState(null, '', location.pathname)")
 
     def undo(self) -> None:
         """Undo all changes by the form's own button."""

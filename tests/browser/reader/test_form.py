@@ -4,7 +4,6 @@ from __future__ import annotations
 
 from io import BytesIO
 
-import pytest
 from playwright.sync_api import Browser, expect
 from pypdf import PdfReader
 
@@ -300,24 +299,24 @@ def test_a_hostile_value_changes_nothing_and_runs_nothing(tabs: OpenTabs) -> Non
         assert strange.count() == 0, query
 
 
-@pytest.mark.parametrize(
-    "query",
-    [
-        "?sleeve.band=3/8+in&x=" + "y" * 4_000,
-        "?sleeve.band=" + "3" * 201,
-        "?nobody.band=3/8+in&sleeve.nothing=2&sleeve.name=x&sleeve.technique=headed-ruffle",
-        "?__proto__.polluted=1&constructor.prototype=1&my-sleeve-band=3/8+in&handout-form=1",
-        "?sleeve=1&.band=2&sleeve.=3&sleeve.band.x=4&=5",
-    ],
+NOT_KNOWN = (
+    "?sleeve.band=3/8+in&x=" + "y" * 4_000,
+    "?sleeve.band=" + "3" * 201,
+    "?nobody.band=3/8+in&sleeve.nothing=2&sleeve.name=x&sleeve.technique=headed-ruffle",
+    "?__proto__.polluted=1&constructor.prototype=1&my-sleeve-band=3/8+in&handout-form=1",
+    "?sleeve=1&.band=2&sleeve.=3&sleeve.band.x=4&=5",
 )
-def test_what_the_form_does_not_know_is_not_even_asked(reader: ReaderPage, query: str) -> None:
+
+
+def test_what_the_form_does_not_know_is_not_even_asked(reader: ReaderPage) -> None:
     reader.open()
     built = reader.article()
-    reader.page.goto(reader.strict.address + SLEEVE + query)
-    reader.settled("ready")
-    reader.page.wait_for_timeout(300)
-    assert reader.form.get_attribute("data-state") == "ready"
-    assert reader.article() == built
+    for query in NOT_KNOWN:
+        reader.page.goto(reader.strict.address + SLEEVE + query)
+        reader.settled("ready")
+        reader.page.wait_for_timeout(300)
+        assert reader.form.get_attribute("data-state") == "ready", query
+        assert reader.article() == built, query
     assert not reader.runtime_requests()
 
 
