@@ -105,11 +105,7 @@ def ask(tabs: OpenTabs) -> Iterator[object]:
 
 
 def test_every_technique_is_answered_byte_for_byte_as_here(ask) -> None:
-    asked = [
-        (key, each)
-        for key in keys()
-        for each in (question(key, {}), *random_questions(key))
-    ]
+    asked = [(key, each) for key in keys() for each in (question(key, {}), *random_questions(key))]
     random.Random(0).shuffle(asked)
     here = [answer(each) for _, each in asked]
     worked_out = Counter(
