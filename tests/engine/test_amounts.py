@@ -30,11 +30,11 @@ from handout_engine.techniques.gathered_ruffle import GatheredRuffle as Gathered
 from handout_engine.values import Value, sentence
 from handout_engine.workings import Chart, Grain, Mark, Piece, Seam, Step, Supply, Working
 from handout_engine.worksheet import Worksheet
+from thoroughness import SEARCHING
 from worked import work
 from written_inputs import amounts, inputs_of
 
-SEARCHED = settings.default.max_examples > 100
-DRAWS = 1000 if SEARCHED else 4
+DRAWS = 1000 if SEARCHING else 4
 FINISHING = {
     "banded-ruffle": ("ruffle_length", "edge"),
     "bonnet": ("binding_length", "neck_edge"),
@@ -256,7 +256,7 @@ def test_every_choice_is_made_or_refused_with_the_rest_as_usual_or_at_a_bound(ke
         for choice in each.kind.choices
     ]
     for number, (name, choice) in enumerate(choices):
-        every = ({}, least, most) if SEARCHED else ({}, (least, most)[number % 2])
+        every = ({}, least, most) if SEARCHING else ({}, (least, most)[number % 2])
         for rest in every:
             check_made_or_refused(key, {**rest, name: choice})
 

@@ -19,13 +19,13 @@ from handout_engine.lengths import inches, millimetres
 from handout_engine.refusals import RefusalError
 from handout_engine.technique import Technique
 from handout_engine.ways_out import at_least, at_most, just, less_than, more_than, ways, would_be
+from thoroughness import SEARCHING
 from ways_out import Way, check_way_out, faults, worked
 from ways_out import ways as read_ways
 from written_inputs import amounts
 
 KEYS = sorted({*register.keys(), *garments.keys()})
 GARMENTS = set(garments.keys())
-SEARCHING = settings.default.max_examples > 100
 DRAWS, DRAFTS = (1000, 1000) if SEARCHING else (5, 2)
 """How often a technique, and a garment, which takes longer, is tried."""
 
