@@ -32,6 +32,15 @@ show: [finished, measures, supplies, cuts, marks]
     show: [drawing, steps, numbers]
     ```
 """
+HEADED_TEXT = """\
+# Headed ruffle
+
+It is {{ headed-ruffle.ruffle_length }} long.
+
+```calc
+technique: headed-ruffle
+```
+"""
 PAIR_TEXT = """\
 # Two ruffles
 
@@ -50,14 +59,12 @@ name: sleeve
 edge: 8 in
 show: [cuts, numbers]
 ```
-"""
-HEADED_TEXT = """\
-# Headed ruffle
 
-It is {{ headed-ruffle.ruffle_length }} long.
+The headed one takes {{ headed-ruffle.ruffle_length }}.
 
 ```calc
 technique: headed-ruffle
+show: cuts
 ```
 """
 CORNER_TEXT = """\

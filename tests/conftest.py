@@ -7,8 +7,16 @@ test of its own. `quick` looks at a few, for `mutations.py`.
 import os
 
 from hypothesis import settings
+from hypothesis.internal.conjecture import providers
 
-settings.register_profile("steady", derandomize=True, deadline=None, max_examples=60, database=None)
+PROFILE = os.environ.get("HYPOTHESIS_PROFILE", "steady")
+
+settings.register_profile("steady", derandomize=True, deadline=None, max_examples=25, database=None)
 settings.register_profile("quick", derandomize=True, deadline=None, max_examples=12, database=None)
 settings.register_profile("search", deadline=None, max_examples=600, database=None)
-settings.load_profile(os.environ.get("HYPOTHESIS_PROFILE", "steady"))
+settings.load_profile(PROFILE)
+
+if PROFILE != "search":
+    # Hypothesis also draws numbers and words that it finds in our own modules, those that happen to
+    # be loaded: a test would draw others after a change elsewhere, or after other tests.
+    providers._get_local_constants = providers.Constants

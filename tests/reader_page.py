@@ -15,6 +15,8 @@ PAIR = "handouts/ruffles/pair.html"
 HEADED = "handouts/ruffles/headed.html"
 CORNER = "handouts/lace/corner.html"
 RUNTIME = re.compile(r"/assets/(runtime|engine)-")
+SETTLED = {"ready", "shown", "mend"}
+"""The states of a form that waits for its reader."""
 
 
 class ReaderPage:
@@ -49,11 +51,14 @@ class ReaderPage:
         self.page.goto(self.strict.address + address + query)
         if query:
             self.settled("shown")
-        if self.form.count() and not self.form.locator("> details").get_attribute("open"):
-            self.page.evaluate(
-                "document.querySelectorAll('#handout-form details').forEach(e => e.open = true)"
-            )
+        self.unfold()
         return self
+
+    def unfold(self) -> None:
+        """Unfold the form with all its parts."""
+        self.page.evaluate(
+            "document.querySelectorAll('#handout-form details').forEach(e => e.open = true)"
+        )
 
     def field(self, name: str) -> Locator:
         """The control of an input."""
@@ -100,6 +105,29 @@ class ReaderPage:
         )
         return inside
 
+    def put_back(self, address: str) -> None:
+        """Show a handout as it was built, its form unfolded, in the tab that it is open in.
+
+        Python goes on running, unless the tab was left elsewhere or in the middle of an answer.
+        """
+        self.complaints.clear()
+        self.requests.clear()
+        state = self.form.get_attribute("data-state") if self.form.count() else None
+        if self.page.url.partition("?")[0] != self.strict.address + address or state not in SETTLED:
+            self.open(address)
+            return
+        self.unfold()
+        if self.query or state == "mend":
+            self.undo()
+            # An address that was opened and refused stays when its choices are undone.
+            self.page.evaluate("history.replaceState(null, '', location.pathname)")
+
+    def undo(self) -> None:
+        """Undo all changes by the form's own button."""
+        self.mark()
+        self.form.get_by_role("button", name="Undo all changes").click()
+        self.settled("shown")
+
     @property
     def query(self) -> str:
         """The address from `?` on."""
@@ -113,3 +141,32 @@ class ReaderPage:
     def runtime_requests(self) -> list[str]:
         """What was fetched of Python and the engine."""
         return [url for url in self.requests if RUNTIME.search(url)]
+
+
+class OpenTabs:
+    """Tabs that stay open from test to test, one for each handout.
+
+    Python starts anew in every new tab, which takes a browser longer than all that a test does in
+    it. Who wants to know how a page comes, or what is kept of it, opens one of her own.
+    """
+
+    def __init__(self, context: BrowserContext, strict: StrictServer) -> None:
+        self.context = context
+        self.strict = strict
+        self.tabs: dict[str, ReaderPage] = {}
+        self.used: list[ReaderPage] = []
+
+    def open(self, address: str = SLEEVE) -> ReaderPage:
+        """A handout as it was built, its form unfolded."""
+        if address in self.tabs:
+            self.tabs[address].put_back(address)
+        else:
+            self.tabs[address] = ReaderPage(self.context, self.strict).open(address)
+        self.used.append(self.tabs[address])
+        return self.tabs[address]
+
+    def check(self) -> None:
+        """Nothing was objected to in the tabs that were used since this was asked last."""
+        used, self.used = self.used, []
+        for tab in used:
+            tab.check()

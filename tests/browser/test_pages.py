@@ -1,4 +1,7 @@
-"""Every page of the real site in a browser: narrow and wide, light and dark, and on paper."""
+"""Pages of the real site in a browser: narrow and wide, light and dark, and on paper.
+
+The ordinary run visits one page of each kind, the long search every page.
+"""
 
 from __future__ import annotations
 
@@ -18,9 +21,12 @@ from pypdf import PdfReader
 
 from page_visits import DRAWINGS, GROUND, WIDE, Visit, Visitor
 from small_sites import Built
+from thoroughness import SEARCHING
 
-SHARES = 6
+SHARES = 6 if SEARCHING else 2
 """Pages are visited in so many shares, so that the workers of a run can share them out."""
+PRINTED = None if SEARCHING else 4
+"""So many handouts are made into a PDF; of all families in the long search."""
 SIZED = re.compile(r"(?P<handout>.+)-size-(?P<size>\d+)\.html")
 LEAST_CONTRAST = 3.0
 """What WCAG asks of a drawing's parts against what lies beside them."""
@@ -31,6 +37,11 @@ def addresses(site: Built) -> list[str]:
 
 
 def to_visit(site: Built) -> list[str]:
+    """One page of each kind; in the long search every page."""
+    return without_most_sizes(site) if SEARCHING else one_of_each_kind(site)
+
+
+def without_most_sizes(site: Built) -> list[str]:
     """Every page, but of a handout in many sizes only the page without a size, least and most."""
     found, sizes = [], defaultdict(list)
     for address in addresses(site):
@@ -42,13 +53,37 @@ def to_visit(site: Built) -> list[str]:
     return sorted({*found, *(end(each)[1] for each in sizes.values() for end in (min, max))})
 
 
+def one_of_each_kind(site: Built) -> list[str]:
+    """Of the pages of a kind the longest, but of the booklets the shortest."""
+    kinds: dict[str, list[str]] = defaultdict(list)
+    for address in addresses(site):
+        kinds[kind_of(address)].append(address)
+    return sorted(
+        (min if kind == "booklet" else max)(alike, key=lambda each: len(site.page(each)))
+        for kind, alike in kinds.items()
+    )
+
+
+def kind_of(address: str) -> str:
+    """The folder of a page, and whether it is that of a size, a family or a garment."""
+    path = PurePosixPath(address)
+    if SIZED.fullmatch(address):
+        return "size"
+    if path.name == "index.html":
+        return f"index {len(path.parts)} {path.parts[0]}"
+    for name in ("booklet", "reference/garment-"):
+        if address.startswith(name):
+            return name
+    return str(path.parent) if len(path.parts) > 1 else address
+
+
 def with_blocks(site: Built) -> list[str]:
     """The pages of handouts that have a cut list."""
     return [address for address in addresses(site) if "part-cuts" in site.article(address)]
 
 
 def one_of_each_family(site: Built) -> list[str]:
-    """Of the handouts in each folder, the longest that has a cut list."""
+    """Of the handouts in each folder, the longest that has a cut list; in the order of folders."""
     longest: dict[str, str] = {}
     handouts = [each for each in with_blocks(site) if each.startswith("handouts/")]
     for address in sorted(handouts, key=lambda each: len(site.article(each))):
@@ -164,9 +199,9 @@ def test_in_a_dark_house_a_page_comes_dark_and_its_paper_is_light(
 def test_a_printed_page_holds_its_cut_list_and_its_cautions(
     browser: Browser, built_site: Built, served_site: str
 ):
-    """Made into a PDF, which is slow: one handout of each family."""
+    """Made into a PDF, which is slow: one handout of each family, or of a few of them."""
     with opened(browser) as page:
-        for address in one_of_each_family(built_site):
+        for address in one_of_each_family(built_site)[:PRINTED]:
             page.goto(f"{served_site}/{address}")
             cuts = page.locator(".part-cuts :is(th[scope=row], td)").all_text_contents()
             cautions = page.locator(".cautions li").all_text_contents()

@@ -28,11 +28,11 @@ from handout_engine.families.ruffles.gathered_ruffle import GatheredRuffle as Ga
 from handout_engine.working.technique import Technique, make
 from handout_engine.working.workings import Chart, Grain, Mark, Piece, Seam, Step, Supply
 from handout_engine.working.worksheet import Worksheet
+from thoroughness import SEARCHING
 from worked import work
 from written_inputs import amounts, inputs_of
 
-SEARCHED = settings.default.max_examples > 100
-DRAWS = 1000 if SEARCHED else 4
+DRAWS = 1000 if SEARCHING else 4
 FINISHING = {
     "banded-ruffle": ("ruffle_length", "edge"),
     "bonnet": ("binding_length", "neck_edge"),
@@ -288,7 +288,7 @@ def test_every_choice_is_made_or_refused_with_the_rest_as_usual_or_at_a_bound(ke
         for choice in each.kind.choices
     ]
     for number, (name, choice) in enumerate(choices):
-        every = ({}, least, most) if SEARCHED else ({}, (least, most)[number % 2])
+        every = ({}, least, most) if SEARCHING else ({}, (least, most)[number % 2])
         for rest in every:
             check_made_or_refused(key, {**rest, name: choice})
 

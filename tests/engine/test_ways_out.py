@@ -27,13 +27,13 @@ from handout_engine.amounts.ways_out import (
     would_be,
 )
 from handout_engine.working.technique import Technique
+from thoroughness import SEARCHING
 from ways_out import Way, check_way_out, faults, worked
 from ways_out import ways as read_ways
 from written_inputs import amounts
 
 KEYS = register.keys()
 GARMENTS = set(register.garment_keys())
-SEARCHING = settings.default.max_examples > 100
 DRAWS, DRAFTS = (1000, 1000) if SEARCHING else (5, 2)
 """How often a technique, and a garment, which takes longer, is tried."""
 

@@ -25,8 +25,8 @@ from handout_site.library import Entry, entries, handout_names
 from handout_site.scenario import KEYS, load_scenario
 from handout_site.slips import Slip, SlipsError
 from small_sites import REPOSITORY, Built, SmallSite, site_of
+from thoroughness import SEARCHING
 
-SEARCHING = settings.default.max_examples > 100
 READ = settings(max_examples=5000 if SEARCHING else settings.default.max_examples)
 """For what is read without building a site."""
 BUILT = settings(max_examples=300 if SEARCHING else 2)

@@ -4,33 +4,52 @@ from __future__ import annotations
 
 from io import BytesIO
 
-import pytest
 from playwright.sync_api import Browser, expect
 from pypdf import PdfReader
 
 from console_values import compute
-from reader_page import HEADED, PAIR, SLEEVE, ReaderPage
+from reader_page import PAIR, SLEEVE, OpenTabs, ReaderPage
 from strict_server import StrictServer
 
 
-def test_a_changed_measure_gives_what_the_console_script_gives(reader: ReaderPage) -> None:
-    reader.open(SLEEVE)
+def test_all_can_be_done_with_the_keyboard(tabs: OpenTabs) -> None:
+    reader = tabs.open()
+    page = reader.page
+    page.goto(reader.strict.address + SLEEVE)
+    summary = reader.form.locator("summary").first
+    for _ in range(60):
+        page.keyboard.press("Tab")
+        if summary.evaluate("each => each === document.activeElement"):
+            break
+    page.keyboard.press("Enter")
+    page.keyboard.press("Tab")
+    expect(reader.field("sleeve.edge")).to_be_focused()
+    page.keyboard.press("Control+A")
+    page.keyboard.type("10 in")
+    page.keyboard.press("Tab")
+    reader.settled("shown")
+    assert reader.query == "sleeve.edge=10+in"
+    expect(reader.field("sleeve.fullness")).to_be_focused()
+
+
+def test_a_changed_measure_gives_what_the_console_script_gives(tabs: OpenTabs) -> None:
+    reader = tabs.open(SLEEVE)
     assert reader.value("sleeve.facing_cut_width") == "2 1/2 in"
     reader.write("sleeve.band", "3/8 in")
     expected = compute("banded-ruffle", "edge=9 in", "shows=1 1/2 in", "band=3/8 in")
     assert reader.value("sleeve.facing_cut_width") == expected["facing_cut_width"] == "2 7/8 in"
 
 
-def test_a_headed_ruffle_in_metric_gives_what_the_console_script_gives(reader: ReaderPage) -> None:
-    reader.open(HEADED)
+def test_a_headed_ruffle_in_metric_gives_what_the_console_script_gives(tabs: OpenTabs) -> None:
+    reader = tabs.open(PAIR)
     reader.write("headed-ruffle.edge", "41,5 cm")
     reader.choose("units", "metric")
     expected = compute("headed-ruffle", "edge=41.5 cm", units="metric")
     assert reader.value("headed-ruffle.ruffle_length") == expected["ruffle_length"]
 
 
-def test_blocks_that_refer_to_each_other_change_together(reader: ReaderPage) -> None:
-    reader.open(PAIR)
+def test_blocks_that_refer_to_each_other_change_together(tabs: OpenTabs) -> None:
+    reader = tabs.open(PAIR)
     reader.write("sleeve.edge", "10 in")
     sleeve = compute("gathered-ruffle", "edge=10 in")["ruffle_length"]
     hem = compute("gathered-ruffle", f"edge={sleeve}")["ruffle_length"]
@@ -42,8 +61,8 @@ def test_blocks_that_refer_to_each_other_change_together(reader: ReaderPage) -> 
     assert reader.query == "sleeve.edge=10+in"
 
 
-def test_an_error_stands_beside_its_field_and_the_last_good_sheet_stays(reader: ReaderPage) -> None:
-    reader.open()
+def test_an_error_stands_beside_its_field_and_the_last_good_sheet_stays(tabs: OpenTabs) -> None:
+    reader = tabs.open()
     reader.write("sleeve.band", "3/8 in")
     good, address = reader.article(), reader.query
     reader.write("sleeve.band", "wide", state="mend")
@@ -68,16 +87,16 @@ def in_sight(reader: ReaderPage, name: str) -> bool:
     return found
 
 
-def test_one_block_that_fails_leaves_the_fields_of_others_as_they_are(reader: ReaderPage) -> None:
-    reader.open(PAIR)
+def test_one_block_that_fails_leaves_the_fields_of_others_as_they_are(tabs: OpenTabs) -> None:
+    reader = tabs.open(PAIR)
     usual = reader.field("hem.edge").input_value()
     reader.write("sleeve.edge", "eight", state="mend")
     expect(reader.field("hem.edge")).to_have_value(usual)
     expect(reader.error("hem.edge")).to_have_text("")
 
 
-def test_an_error_of_two_fields_together_unfolds_the_one_at_fault(reader: ReaderPage) -> None:
-    reader.open()
+def test_an_error_of_two_fields_together_unfolds_the_one_at_fault(tabs: OpenTabs) -> None:
+    reader = tabs.open()
     reader.page.evaluate("document.querySelectorAll('.form-section details').forEach(e=>e.open=0)")
     reader.page.evaluate(
         """document.querySelector('[name="sleeve.seam_allowance"]').value = "1 in" """
@@ -87,8 +106,8 @@ def test_an_error_of_two_fields_together_unfolds_the_one_at_fault(reader: Reader
     expect(reader.error("sleeve.seam_allowance")).to_contain_text("wider than band 1/2 in")
 
 
-def test_a_field_that_may_be_left_out_can_be_emptied(reader: ReaderPage) -> None:
-    reader.open()
+def test_a_field_that_may_be_left_out_can_be_emptied(tabs: OpenTabs) -> None:
+    reader = tabs.open()
     reader.page.evaluate("""document.querySelector('[name="sleeve.shows"]').value = "" """)
     reader.write("sleeve.front", "2 1/2 in")
     expected = compute("banded-ruffle", "edge=9 in", "front=2 1/2 in")
@@ -97,16 +116,16 @@ def test_a_field_that_may_be_left_out_can_be_emptied(reader: ReaderPage) -> None
     assert "left out" in reader.chosen
 
 
-def test_a_field_that_is_needed_takes_its_usual_text_when_emptied(reader: ReaderPage) -> None:
-    reader.open()
+def test_a_field_that_is_needed_takes_its_usual_text_when_emptied(tabs: OpenTabs) -> None:
+    reader = tabs.open()
     reader.write("sleeve.band", "3/8 in")
     reader.write("sleeve.band", " ")
     expect(reader.field("sleeve.band")).to_have_value("1/4 in")
     assert (reader.query, reader.value("sleeve.facing_cut_width")) == ("", "2 1/2 in")
 
 
-def test_back_forward_and_reload_show_what_the_address_says(reader: ReaderPage) -> None:
-    reader.open()
+def test_back_forward_and_reload_show_what_the_address_says(tabs: OpenTabs) -> None:
+    reader = tabs.open()
     first = reader.article()
     reader.write("sleeve.band", "3/8 in")
     reader.write("sleeve.edge", "10 in")
@@ -132,21 +151,19 @@ def test_back_forward_and_reload_show_what_the_address_says(reader: ReaderPage) 
     expect(reader.field("sleeve.edge")).to_have_value("10 in")
 
 
-def test_reset_brings_back_the_page_that_was_built(reader: ReaderPage) -> None:
-    reader.open(PAIR)
-    built = reader.article()
+def test_reset_brings_back_the_page_that_was_built(reader: ReaderPage, tabs: OpenTabs) -> None:
+    built = reader.open(PAIR).article()
+    reader = tabs.open(PAIR)
     reader.choose("units", "metric")
     reader.write("sleeve.edge", "20 cm")
     assert reader.article() != built
-    reader.mark()
-    reader.form.get_by_role("button", name="Undo all changes").click()
-    reader.settled("shown")
+    reader.undo()
     assert (reader.article(), reader.query) == (built, "")
     expect(reader.field("sleeve.edge")).to_have_value("8 in")
 
 
-def test_units_and_fractions_change_what_is_said_and_what_fields_hold(reader: ReaderPage) -> None:
-    reader.open()
+def test_units_and_fractions_change_what_is_said_and_what_fields_hold(tabs: OpenTabs) -> None:
+    reader = tabs.open()
     reader.choose("units", "metric")
     expect(reader.field("sleeve.edge")).to_have_value("22.9 cm")
     assert reader.value("sleeve.facing_cut_width") == "64 mm"
@@ -159,8 +176,8 @@ def test_units_and_fractions_change_what_is_said_and_what_fields_hold(reader: Re
     assert reader.value("sleeve.facing_cut_width") == "2 25/32 in"
 
 
-def test_a_bare_number_is_read_in_the_chosen_units_and_said_back(reader: ReaderPage) -> None:
-    reader.open()
+def test_a_bare_number_is_read_in_the_chosen_units_and_said_back(tabs: OpenTabs) -> None:
+    reader = tabs.open()
     said = reader.page.locator("#my-sleeve-edge-read")
     expect(said).to_be_empty()
     reader.write("sleeve.edge", "10")
@@ -176,8 +193,9 @@ def test_a_bare_number_is_read_in_the_chosen_units_and_said_back(reader: ReaderP
     expect(said).to_be_empty()
 
 
-def test_a_bare_number_beside_an_error_keeps_the_unit_it_was_read_in(reader: ReaderPage) -> None:
-    reader.open(query="?units=metric")
+def test_a_bare_number_beside_an_error_keeps_the_unit_it_was_read_in(tabs: OpenTabs) -> None:
+    reader = tabs.open()
+    reader.choose("units", "metric")
     reader.page.evaluate("""document.querySelector('[name="sleeve.edge"]').value = "24" """)
     reader.write("sleeve.band", "wide", state="mend")
     expect(reader.field("sleeve.edge")).to_have_value("24 cm")
@@ -185,27 +203,8 @@ def test_a_bare_number_beside_an_error_keeps_the_unit_it_was_read_in(reader: Rea
     expect(reader.field("sleeve.band")).to_have_value("wide")
 
 
-def test_all_can_be_done_with_the_keyboard(reader: ReaderPage) -> None:
-    page = reader.page
-    page.goto(reader.strict.address + SLEEVE)
-    summary = reader.form.locator("summary").first
-    for _ in range(60):
-        page.keyboard.press("Tab")
-        if summary.evaluate("each => each === document.activeElement"):
-            break
-    page.keyboard.press("Enter")
-    page.keyboard.press("Tab")
-    expect(reader.field("sleeve.edge")).to_be_focused()
-    page.keyboard.press("Control+A")
-    page.keyboard.type("10 in")
-    page.keyboard.press("Tab")
-    reader.settled("shown")
-    assert reader.query == "sleeve.edge=10+in"
-    expect(reader.field("sleeve.fullness")).to_be_focused()
-
-
-def test_every_control_has_a_label_help_and_room_for_a_thumb(reader: ReaderPage) -> None:
-    reader.open()
+def test_every_control_has_a_label_help_and_room_for_a_thumb(tabs: OpenTabs) -> None:
+    reader = tabs.open()
     controls = reader.form.locator("[name]").all()
     assert len(controls) > 15
     for control in controls:
@@ -258,8 +257,8 @@ def test_without_scripts_the_page_is_complete_and_says_why_the_form_rests(
     context.close()
 
 
-def test_print_shows_the_chosen_measures_on_the_chosen_paper(reader: ReaderPage) -> None:
-    reader.open()
+def test_print_shows_the_chosen_measures_on_the_chosen_paper(tabs: OpenTabs) -> None:
+    reader = tabs.open()
     reader.write("sleeve.band", "3/8 in")
     reader.choose("paper", "letter")
     pages = PdfReader(BytesIO(reader.page.pdf(prefer_css_page_size=True))).pages
@@ -279,9 +278,9 @@ HOSTILE = (
 )
 
 
-def test_a_hostile_value_changes_nothing_and_runs_nothing(reader: ReaderPage) -> None:
+def test_a_hostile_value_changes_nothing_and_runs_nothing(tabs: OpenTabs) -> None:
     """One in the address that is opened, the others in those that the reader goes back to."""
-    reader.open()
+    reader = tabs.open()
     built = reader.article()
     for number, query in enumerate(HOSTILE):
         if number == 0:
@@ -301,24 +300,24 @@ def test_a_hostile_value_changes_nothing_and_runs_nothing(reader: ReaderPage) ->
         assert strange.count() == 0, query
 
 
-@pytest.mark.parametrize(
-    "query",
-    [
-        "?sleeve.band=3/8+in&x=" + "y" * 4_000,
-        "?sleeve.band=" + "3" * 201,
-        "?nobody.band=3/8+in&sleeve.nothing=2&sleeve.name=x&sleeve.technique=headed-ruffle",
-        "?__proto__.polluted=1&constructor.prototype=1&my-sleeve-band=3/8+in&handout-form=1",
-        "?sleeve=1&.band=2&sleeve.=3&sleeve.band.x=4&=5",
-    ],
+NOT_KNOWN = (
+    "?sleeve.band=3/8+in&x=" + "y" * 4_000,
+    "?sleeve.band=" + "3" * 201,
+    "?nobody.band=3/8+in&sleeve.nothing=2&sleeve.name=x&sleeve.technique=headed-ruffle",
+    "?__proto__.polluted=1&constructor.prototype=1&my-sleeve-band=3/8+in&handout-form=1",
+    "?sleeve=1&.band=2&sleeve.=3&sleeve.band.x=4&=5",
 )
-def test_what_the_form_does_not_know_is_not_even_asked(reader: ReaderPage, query: str) -> None:
+
+
+def test_what_the_form_does_not_know_is_not_even_asked(reader: ReaderPage) -> None:
     reader.open()
     built = reader.article()
-    reader.page.goto(reader.strict.address + SLEEVE + query)
-    reader.settled("ready")
-    reader.page.wait_for_timeout(300)
-    assert reader.form.get_attribute("data-state") == "ready"
-    assert reader.article() == built
+    for query in NOT_KNOWN:
+        reader.page.goto(reader.strict.address + SLEEVE + query)
+        reader.settled("ready")
+        reader.page.wait_for_timeout(300)
+        assert reader.form.get_attribute("data-state") == "ready", query
+        assert reader.article() == built, query
     assert not reader.runtime_requests()
 
 

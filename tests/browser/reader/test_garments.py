@@ -13,8 +13,8 @@ from pypdf import PdfReader
 
 from browser_reader_sites import build_reader_site
 from console_values import compute
-from reader_page import ReaderPage
-from strict_server import StrictServer, serve
+from reader_page import OpenTabs, ReaderPage
+from strict_server import serve
 
 SLIP = "handouts/garments/slip.html"
 SLIP_TEXT = """\
@@ -46,19 +46,18 @@ def sized_site(tmp_path_factory: pytest.TempPathFactory) -> Path:
     ).folder
 
 
-@pytest.fixture
-def sized_server(sized_site: Path) -> Iterator[StrictServer]:
-    """The sized handout, served strictly."""
+@pytest.fixture(scope="module")
+def sized_tabs(lasting_context: BrowserContext, sized_site: Path) -> Iterator[OpenTabs]:
+    """The tab of the sized handout, which stays open."""
     with serve(sized_site) as server:
-        yield server
+        yield OpenTabs(lasting_context, server)
 
 
 @pytest.fixture
-def slip(context: BrowserContext, sized_server: StrictServer) -> Iterator[ReaderPage]:
-    """The sized handout, opened."""
-    page = ReaderPage(context, sized_server).open(SLIP)
-    yield page
-    page.check()
+def slip(sized_tabs: OpenTabs) -> Iterator[ReaderPage]:
+    """The sized handout as it was built, opened."""
+    yield sized_tabs.open(SLIP)
+    sized_tabs.check()
 
 
 def test_another_size_changes_garment_and_trim_as_the_console_says(slip: ReaderPage) -> None:

@@ -25,18 +25,19 @@ from handout_engine.pages.blocks import read_block
 from handout_engine.pages.browser import answer
 from handout_engine.pages.page import Page, work_page
 from handout_engine.register import find, keys
-from reader_page import ReaderPage
+from reader_page import OpenTabs
+from thoroughness import SEARCHING
 from written_inputs import inputs_of
 
-EACH = 16
+EACH = 60 if SEARCHING else 4
+"""So many random questions are asked of each technique and garment."""
 GARMENTS = set(register.garment_keys())
-SHARES = 3
-"""Techniques are asked in so many shares, so that the workers of a run can share them out."""
 ASK = """async ([script, files, questions]) => {
     const { Engine } = await import(script);
-    const engine = new Engine(files);
+    const engine = (window.engineOfTests ??= new Engine(files));
     return Promise.all(questions.map((question) => engine.askText(question)));
 }"""
+"""Asks the one engine of all these tests, since it takes long to start."""
 
 
 def written(raw: Raw, kind: Kind) -> str:
@@ -87,9 +88,9 @@ def random_questions(technique: str) -> list[str]:
 
 
 @pytest.fixture
-def ask(reader: ReaderPage) -> Iterator[object]:
+def ask(tabs: OpenTabs) -> Iterator[object]:
     """Puts many questions to one engine in the browser."""
-    reader.open()
+    reader = tabs.open()
     data = reader.page.locator("#handout-page")
     root = data.evaluate("each => new URL(each.dataset.root, location.href).href")
     folder = reader.page.locator('script[src*="reader.js"]').evaluate(
@@ -103,19 +104,14 @@ def ask(reader: ReaderPage) -> Iterator[object]:
     yield lambda questions: reader.page.evaluate(ASK, [folder + "engine.js", files, questions])
 
 
-@pytest.mark.parametrize("share", range(SHARES))
-def test_every_technique_is_answered_byte_for_byte_as_here(ask, share: int) -> None:
-    asked = [
-        (key, each)
-        for key in keys()[share::SHARES]
-        for each in (question(key, {}), *random_questions(key))
-    ]
+def test_every_technique_is_answered_byte_for_byte_as_here(ask) -> None:
+    asked = [(key, each) for key in keys() for each in (question(key, {}), *random_questions(key))]
     random.Random(0).shuffle(asked)
     here = [answer(each) for _, each in asked]
     worked_out = Counter(
         key for (key, _), one in zip(asked, here, strict=True) if "fragments" in json.loads(one)
     )
-    for key in keys()[share::SHARES]:
+    for key in keys():
         assert worked_out[key] >= EACH / 8, f"nearly all random inputs of {key} are refused"
     there = ask([each for _, each in asked])
     for (_, each), one, other in zip(asked, here, there, strict=True):

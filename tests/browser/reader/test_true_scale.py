@@ -14,7 +14,7 @@ from handout_engine.pages.blocks import read_block
 from handout_engine.pages.page import work_page
 from handout_site.pdf import find_printer
 from printed import read
-from reader_page import CORNER, ReaderPage
+from reader_page import CORNER, OpenTabs, ReaderPage
 from strict_server import serve
 
 LINK = "a.sheet-link"
@@ -34,8 +34,8 @@ def words(markup: str) -> list[str]:
     return re.findall(r"<text[^>]*>([^<]*)</text>", markup)
 
 
-def test_the_sheet_is_that_of_the_chosen_measures_on_the_chosen_paper(reader: ReaderPage) -> None:
-    reader.open(CORNER)
+def test_the_sheet_is_that_of_the_chosen_measures_on_the_chosen_paper(tabs: OpenTabs) -> None:
+    reader = tabs.open(CORNER)
     usual = reader.field("corner.lace_width").input_value()
     for width, paper in (("7/8 in", "a4"), ("7/8 in", "letter"), (usual, "letter")):
         if reader.field("paper").input_value() != paper:
@@ -58,9 +58,9 @@ def test_before_a_change_the_link_leads_to_the_site_s_own_sheet(reader: ReaderPa
     assert reader.page.locator("svg").count() >= 1
 
 
-def test_a_printed_sheet_is_at_true_scale(reader: ReaderPage) -> None:
+def test_a_printed_sheet_is_at_true_scale(tabs: OpenTabs) -> None:
     """The browser prints each page of the sheet on one page, its squares as large as they say."""
-    reader.open(CORNER)
+    reader = tabs.open(CORNER)
     reader.write("corner.lace_width", "7/8 in")
     sheet = opened(reader)
     pages = read(sheet.pdf(prefer_css_page_size=True))

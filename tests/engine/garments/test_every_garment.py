@@ -40,14 +40,13 @@ from handout_engine.working.layouts import Laid, Layout
 from handout_engine.working.technique import make
 from handout_engine.working.workings import Piece, Working
 from measured_babies import babies
+from thoroughness import SEARCHING
 from worked import steps
 from written_inputs import amounts
 
 KEYS = register.garment_keys()
 SIZES = tuple(LENGTHS)
 SIZES_IN_MM = [int(size) * 10 for size in SIZES]
-STEADY = 60
-"""Examples of a property in the ordinary profile; the long search has more."""
 SLACK = 1e-3
 """So many mm, or square mm, coordinates may be off, which are kept to a millionth of a mm."""
 
@@ -230,10 +229,9 @@ def test_no_edge_shrinks_as_the_size_grows(key):
 @every_garment
 def test_no_finished_measure_falls_as_the_body_grows(key):
     """By steps of 1 mm round every size, and from size to size; all of 1 mm in the long search."""
-    thorough = settings.default.max_examples > STEADY
     beside = {at + each for at in SIZES_IN_MM for each in (-1, 0, 1)}
     some = sorted(beside & set(range(500, 981)))
-    made = {tall: finished(key, tall) for tall in (range(500, 981) if thorough else some)}
+    made = {tall: finished(key, tall) for tall in (range(500, 981) if SEARCHING else some)}
     for small, large in pairwise(made):
         for name in made[small].keys() & made[large].keys() - BY_LEFTOVER:
             walks = SHORTER_FROM.get((key, name))
