@@ -58,6 +58,8 @@ def test_a_spiral_for_a_two_foot_edge_by_hand():
     assert said(working, "cut_depth") == "2 3/8 in"
     assert said(working, "inner_radius") == "1 1/4 in"
     assert said(working, "seam_line") == "24 1/2 in"
+    closed = work("spiral-flounce", edge="24 in", ends="closed", join_allowance="1/2 in")
+    assert said(closed, "seam_line") == "25 in"
     assert float(working.values["first_fullness"].amount) == pytest.approx(3.5 / 1.5)
     seam = Spiral(float(inches("3/2")), float(length(working, "cut_depth")))
     turns = float(working.values["turns"].amount)
