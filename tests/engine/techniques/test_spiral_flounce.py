@@ -58,6 +58,8 @@ def test_a_spiral_for_a_two_foot_edge_by_hand():
     assert said(working, "cut_depth") == "2 3/8 in"
     assert said(working, "inner_radius") == "1 1/4 in"
     assert said(working, "seam_line") == "24 1/2 in"
+    closed = work("spiral-flounce", edge="24 in", ends="closed", join_allowance="1/2 in")
+    assert said(closed, "seam_line") == "25 in"
     assert float(working.values["first_fullness"].amount) == pytest.approx(3.5 / 1.5)
     seam = Spiral(float(inches("3/2")), float(length(working, "cut_depth")))
     turns = float(working.values["turns"].amount)
@@ -124,3 +126,13 @@ def test_its_sheet_shows_the_seam_line_as_long_as_it_is_sewn():
     turns = float(working.values["turns"].amount)
     long = working.inputs["edge"].mm + ends + hem.length(turns) - inches("1/2").mm
     assert sewn.exterior.length == pytest.approx(float(long), rel=0.005)
+
+
+@pytest.mark.parametrize("ends", ["open", "closed"])
+def test_the_line_it_is_sewn_on_is_as_long_as_the_edge(ends):
+    """Walked point by point, whatever its ends take."""
+    (piece,) = work("spiral-flounce", edge="24 in", ends=ends, end_hem="1/4 in",
+                    join_allowance="1 in").pieces  # fmt: skip
+    sides = list(pairwise(piece.seam_outline))
+    last = max(range(len(sides)), key=lambda number: dist(*sides[number]))
+    assert sum(dist(*side) for side in sides[last + 1 :]) == pytest.approx(24 * 25.4, rel=2e-3)
