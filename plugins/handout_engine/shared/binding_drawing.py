@@ -48,11 +48,14 @@ def bound_edge(edge: BoundEdge) -> Scene:
     where = "a mitred corner of the bound edge" if edge.corner else "a stretch of the bound edge"
     return Scene(
         sentence("The bound edge"),
-        sentence("From the right side, {where}; the binding shows {binding}.",
-                 where=where, binding=edge.binding),
+        sentence(
+            "From the right side, {where}; the binding shows {binding}.",
+            where=where,
+            binding=edge.binding,
+        ),
         tuple(_cornered(edge) if edge.corner else _straight(edge)),
         tallest=150,
-    )  # fmt: skip
+    )
 
 
 def _straight(edge: BoundEdge) -> Iterable[Shape]:
@@ -70,8 +73,9 @@ def _cornered(edge: BoundEdge) -> Iterable[Shape]:
     deep = edge.binding.mm
     long, high = 12 * deep, 6 * deep
     yield Area(rectangle(deep, deep, long - deep, high - deep), outline=None)
-    yield Area(((0, 0), (long, 0), (long, deep), (deep, deep), (deep, high), (0, high)),
-               Tone.SECOND)  # fmt: skip
+    yield Area(
+        ((0, 0), (long, 0), (long, deep), (deep, deep), (deep, high), (0, high)), Tone.SECOND
+    )
     yield Stroke(((0, 0), (deep, deep)), Line.CUT)
     yield Stroke(((long, deep), (long, high)), Line.THIN)
     yield Stroke(((deep, high), (long, high)), Line.THIN)
@@ -102,8 +106,11 @@ def _sewn_on(edge: BoundEdge) -> Iterable[Shape]:
         yield layer(((0, above), *turn, (0, above - 1.6 * thick)), thick, Tone.SECOND)
     else:
         turned = far + edge.turn.mm
-        yield layer(((0, above), (far, above), (far, above - 1.6 * thick),
-                     (turned, above - 1.6 * thick)), thick, Tone.SECOND)  # fmt: skip
+        yield layer(
+            ((0, above), (far, above), (far, above - 1.6 * thick), (turned, above - 1.6 * thick)),
+            thick,
+            Tone.SECOND,
+        )
         yield Dimension((far, above), (turned, above), edge.turn, Side.ABOVE)
     yield Stroke(((-seam, above - 4 * thick), (-seam, 3 * thick)), Line.STITCH)
     yield Dimension((-seam, thick), (0, thick), edge.seam, Side.BELOW)
@@ -114,11 +121,14 @@ def brought_round(edge: BoundEdge) -> Scene:
     """Cut through when finished: the strip wraps the edge and covers the seam at the back."""
     return Scene(
         sentence("Cut through, finished"),
-        sentence("The binding is {binding} wide on each side; {seam} of allowance lies in it.",
-                 binding=edge.binding, seam=edge.seam),
+        sentence(
+            "The binding is {binding} wide on each side; {seam} of allowance lies in it.",
+            binding=edge.binding,
+            seam=edge.seam,
+        ),
         tuple(_brought_round(edge)),
         tallest=130,
-    )  # fmt: skip
+    )
 
 
 def _brought_round(edge: BoundEdge) -> Iterable[Shape]:
@@ -146,18 +156,25 @@ def _wrapped(edge: BoundEdge, outer: float, gap: float) -> Iterable[list[Point]]
     if edge.turn is not None:
         turn = min(edge.turn.mm, edge.binding.mm)
         yield [
-            (0, -gap), (-inside, -gap), *_turned((outer, 0), 2.6 * gap, -inside),
-            (-inside, 2.6 * gap), (-inside, 1.2 * gap), (-inside + turn, 1.2 * gap),
-        ]  # fmt: skip
+            (0, -gap),
+            (-inside, -gap),
+            *_turned((outer, 0), 2.6 * gap, -inside),
+            (-inside, 2.6 * gap),
+            (-inside, 1.2 * gap),
+            (-inside + turn, 1.2 * gap),
+        ]
         return
     lean = 0.8 * gap
     middle = -1.15 * gap
     yield [
-        (0, -1.2 * gap), (-inside, -1.2 * gap), *_turned((outer, middle), 3.65 * gap, -inside),
+        (0, -1.2 * gap),
+        (-inside, -1.2 * gap),
+        *_turned((outer, middle), 3.65 * gap, -inside),
         *_folded_back((-inside + lean, 1.9 * gap), 0.6 * gap),
         *reversed(_turned((outer, middle), 2.45 * gap, -inside + lean)),
-        (-inside + lean, -2.4 * gap), (0, -2.4 * gap),
-    ]  # fmt: skip
+        (-inside + lean, -2.4 * gap),
+        (0, -2.4 * gap),
+    ]
 
 
 def _turned(centre: Point, half: float, from_x: float) -> list[Point]:

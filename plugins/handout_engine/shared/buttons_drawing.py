@@ -83,11 +83,14 @@ def closed_edge(edge: ButtonedEdge) -> Scene:
     """The closing buttoned, from its right side."""
     return Scene(
         sentence("The edge buttoned"),
-        sentence("{count} buttons on an edge {opening} long.", count=len(edge.places),
-                 opening=edge.opening),
+        sentence(
+            "{count} buttons on an edge {opening} long.",
+            count=len(edge.places),
+            opening=edge.opening,
+        ),
         tuple(_closed(edge)),
         tallest=330,
-    )  # fmt: skip
+    )
 
 
 def _closed(edge: ButtonedEdge) -> Iterable[Shape]:
@@ -120,11 +123,14 @@ def hole_detail(edge: ButtonedEdge) -> Scene:
     way = "upright, on the centre line" if edge.upright else "crosswise"
     return Scene(
         sentence("One buttonhole"),
-        sentence(f"A hole {{hole}} long, {way}, beginning {{beyond}} beyond its mark.",
-                 hole=edge.hole, beyond=edge.beyond),
+        sentence(
+            f"A hole {{hole}} long, {way}, beginning {{beyond}} beyond its mark.",
+            hole=edge.hole,
+            beyond=edge.beyond,
+        ),
         tuple(_detail(edge)),
         tallest=200,
-    )  # fmt: skip
+    )
 
 
 def _detail(edge: ButtonedEdge) -> Iterable[Shape]:
@@ -159,12 +165,16 @@ def placement(edge: ButtonedEdge, every: bool) -> Scene:
     """The edge flat with the mark of every button and its hole, to lay under or trace."""
     return Scene(
         sentence("Placement of the buttonholes"),
-        sentence("Finished edge at the right, centre line dash-dot, {extension} from it; on it "
-                 "{count} marks, and through each its hole {hole} long.",
-                 extension=edge.extension, count=len(edge.places), hole=edge.hole),
+        sentence(
+            "Finished edge at the right, centre line dash-dot, {extension} from it; on it "
+            "{count} marks, and through each its hole {hole} long.",
+            extension=edge.extension,
+            count=len(edge.places),
+            hole=edge.hole,
+        ),
         tuple(_placement(edge, every)),
         tallest=330,
-    )  # fmt: skip
+    )
 
 
 def _placement(edge: ButtonedEdge, every: bool) -> Iterable[Shape]:
@@ -176,8 +186,9 @@ def _placement(edge: ButtonedEdge, every: bool) -> Iterable[Shape]:
     yield Stroke(((0, 0), (0, high)), Line.FOLD)
     for place in edge.places:
         y = place.mm
-        yield Stroke((*circle((0.0, y), edge.button.mm / 2), (0.0, y + edge.button.mm / 2)),
-                     Line.HIDDEN)  # fmt: skip
+        yield Stroke(
+            (*circle((0.0, y), edge.button.mm / 2), (0.0, y + edge.button.mm / 2)), Line.HIDDEN
+        )
         yield Stroke(((-arm, y), (arm, y)), Line.THIN)
         yield Stroke(((0, y - arm), (0, y + arm)), Line.THIN)
         yield Stroke(edge.hole_line(y), Line.CUT)
@@ -201,11 +212,13 @@ def shank_section(shank: Shank) -> Scene:
     """A button sewn on with its shank, cut through, the buttonholed edge in between."""
     return Scene(
         sentence("A button on its shank, cut through"),
-        sentence("The shank is {shank} long, as thick as the edge that lies under the button.",
-                 shank=shank.shank),
+        sentence(
+            "The shank is {shank} long, as thick as the edge that lies under the button.",
+            shank=shank.shank,
+        ),
         tuple(_shank(shank)),
         tallest=140,
-    )  # fmt: skip
+    )
 
 
 def _shank(shank: Shank) -> Iterable[Shape]:

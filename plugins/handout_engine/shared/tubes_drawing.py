@@ -37,11 +37,14 @@ def piping_section(piping: Piping) -> Scene:
     """The cord in its covering, cut through."""
     return Scene(
         sentence("Piping, cut through"),
-        sentence("A cord {cord} thick in its covering, stitched close; {seam} of allowance "
-                 "stands out.", cord=piping.cord, seam=piping.seam),
+        sentence(
+            "A cord {cord} thick in its covering, stitched close; {seam} of allowance stands out.",
+            cord=piping.cord,
+            seam=piping.seam,
+        ),
         tuple(_covered(piping)),
         tallest=170,
-    )  # fmt: skip
+    )
 
 
 def _covered(piping: Piping) -> Iterable[Shape]:
@@ -78,8 +81,7 @@ def piped_seam(piping: Piping) -> Scene:
     long, cloth = 14 * deep, 2.6 * deep
     return Scene(
         sentence("The piped seam"),
-        sentence("From the right side, the cord stands {cord} high in the seam.",
-                 cord=piping.cord),
+        sentence("From the right side, the cord stands {cord} high in the seam.", cord=piping.cord),
         (
             Area(rectangle(0, -cloth, long, cloth), outline=None),
             Area(rectangle(0, deep, long, cloth), outline=None),
@@ -93,7 +95,7 @@ def piped_seam(piping: Piping) -> Scene:
             Dimension((long, 0), (long, deep), piping.cord, Side.RIGHT),
         ),
         tallest=150,
-    )  # fmt: skip
+    )
 
 
 @dataclass(frozen=True)
@@ -110,11 +112,15 @@ def tube_section(tube: Tube) -> Scene:
     where = "on the back, pressed open" if tube.centred else "on one edge"
     return Scene(
         sentence("The tube, cut through"),
-        sentence("{finished} wide; its seam lies {where}, with {seam} of allowance inside.",
-                 finished=tube.finished, where=where, seam=tube.seam),
+        sentence(
+            "{finished} wide; its seam lies {where}, with {seam} of allowance inside.",
+            finished=tube.finished,
+            where=where,
+            seam=tube.seam,
+        ),
         tuple(_tube(tube)),
         tallest=150,
-    )  # fmt: skip
+    )
 
 
 def _tube(tube: Tube) -> Iterable[Shape]:
@@ -133,9 +139,14 @@ def _edged(half: float, seam: float, high: float, thick: float) -> tuple[Point, 
     turn = _half_turn(half - high / 2, high)
     reach = min(-half + seam, half - 1.5 * thick)  # an allowance that fills it ends at the fold
     return (
-        (reach, -low), (-half, -low), (-half, -high),
-        *turn, (-half, high), (-half, low), (reach, low),
-    )  # fmt: skip
+        (reach, -low),
+        (-half, -low),
+        (-half, -high),
+        *turn,
+        (-half, high),
+        (-half, low),
+        (reach, low),
+    )
 
 
 def _centred(half: float, seam: float, high: float, thick: float) -> tuple[Point, ...]:
@@ -144,9 +155,15 @@ def _centred(half: float, seam: float, high: float, thick: float) -> tuple[Point
     right = _half_turn(half - high / 2, high)
     left = [(-x, -y) for x, y in right]
     return (
-        (-seam, inner), (-near, inner), (-near, high),
-        *left, *right, (near, high), (near, inner), (seam, inner),
-    )  # fmt: skip
+        (-seam, inner),
+        (-near, inner),
+        (-near, high),
+        *left,
+        *right,
+        (near, high),
+        (near, inner),
+        (seam, inner),
+    )
 
 
 def _half_turn(x: float, high: float) -> list[Point]:

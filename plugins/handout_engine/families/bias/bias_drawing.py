@@ -137,8 +137,11 @@ def joined_strip(width: Value, length: Value, seam: Value) -> Scene:
     middle = long * 0.42
     return Scene(
         sentence("The joined strip"),
-        sentence("A strip {width} wide and {length} long, joined by slanting seams.",
-                 width=width, length=length),
+        sentence(
+            "A strip {width} wide and {length} long, joined by slanting seams.",
+            width=width,
+            length=length,
+        ),
         (
             *_drawn_strip(long, deep, long - deep < length.mm),
             Stroke(((middle, deep), (middle + deep, 0)), Line.STITCH),
@@ -147,7 +150,7 @@ def joined_strip(width: Value, length: Value, seam: Value) -> Scene:
             Dimension((0, 0), (0, deep), width, Side.LEFT),
             measured((0, deep), (long - deep, deep), length, Side.BELOW),
         ),
-    )  # fmt: skip
+    )
 
 
 def _drawn_strip(long: float, deep: float, broken: bool) -> Iterable[Shape]:

@@ -56,8 +56,11 @@ def one_loop(loop: Loop) -> Scene:
     inner = loop.gap.mm / 2
     return Scene(
         sentence("One loop"),
-        sentence("Its ends {gap} apart, it stands out {stands} from the edge.",
-                 gap=loop.gap, stands=loop.stands),
+        sentence(
+            "Its ends {gap} apart, it stands out {stands} from the edge.",
+            gap=loop.gap,
+            stands=loop.stands,
+        ),
         (
             Area(rectangle(-reach, -high / 2, reach, high), outline=None),
             layer(loop.centre_line(0.0), loop.tube.mm, Tone.SECOND),
@@ -68,7 +71,7 @@ def one_loop(loop: Loop) -> Scene:
             *(() if not inner else (_gap(loop, inner),)),
         ),
         tallest=170,
-    )  # fmt: skip
+    )
 
 
 def _gap(loop: Loop, inner: float) -> Dimension:

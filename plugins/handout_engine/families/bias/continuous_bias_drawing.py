@@ -49,8 +49,12 @@ def cut_cloth(rows: Rows) -> Scene:
     short, long = rows.short.mm, rows.long.mm
     return Scene(
         sentence("The cloth and its one cut"),
-        sentence("Cloth {long} by {short}; a cut at 45 degrees takes off the triangle A, which "
-                 "moves to the other end.", long=rows.long, short=rows.short),
+        sentence(
+            "Cloth {long} by {short}; a cut at 45 degrees takes off the triangle A, which "
+            "moves to the other end.",
+            long=rows.long,
+            short=rows.short,
+        ),
         (
             Area(rectangle(0, 0, long, short)),
             Stroke(((short, 0), (0, short)), Line.CUT),
@@ -61,7 +65,7 @@ def cut_cloth(rows: Rows) -> Scene:
             Dimension((0, 0), (short, 0), rows.short, Side.ABOVE),
             Grain((long * 1.0 - short * 0.2, short * 0.5), rows.grain),
         ),
-    )  # fmt: skip
+    )
 
 
 def _triangle_name(short: float, long: float) -> Note:
@@ -75,10 +79,14 @@ def ruled_rows(rows: Rows) -> Scene:
     """The parallelogram, its rows ruled and the ends of the lines numbered to match."""
     return Scene(
         sentence("The rows and their numbers"),
-        sentence("{count} rows, each {width} wide; equal numbers at the upper and the lower edge "
-                 "meet in the tube.", count=rows.count, width=rows.width),
+        sentence(
+            "{count} rows, each {width} wide; equal numbers at the upper and the lower edge "
+            "meet in the tube.",
+            count=rows.count,
+            width=rows.width,
+        ),
         (*_parallelogram(rows), *_lines(rows), *_measures(rows)),
-    )  # fmt: skip
+    )
 
 
 def _parallelogram(rows: Rows) -> Iterable[Shape]:

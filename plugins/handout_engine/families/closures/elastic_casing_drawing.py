@@ -54,11 +54,14 @@ def gathered_edge(casing: Casing) -> Scene:
     """The edge laid flat, drawn in by its elastic, the garment spreading below."""
     return Scene(
         sentence("The edge drawn in"),
-        sentence("Laid flat it is {rest} at rest and {spread} spread.", rest=casing.at_rest,
-                 spread=casing.spread),
+        sentence(
+            "Laid flat it is {rest} at rest and {spread} spread.",
+            rest=casing.at_rest,
+            spread=casing.spread,
+        ),
         tuple(_gathered(casing)),
         tallest=230,
-    )  # fmt: skip
+    )
 
 
 def _gathered(casing: Casing) -> Iterable[Shape]:
@@ -70,9 +73,13 @@ def _gathered(casing: Casing) -> Iterable[Shape]:
     foot += top
     low = top + deep
     outline = (
-        (-narrow / 2, 0.0), (narrow / 2, 0.0), (narrow / 2, low), (wide / 2, foot),
-        (-wide / 2, foot), (-narrow / 2, low),
-    )  # fmt: skip
+        (-narrow / 2, 0.0),
+        (narrow / 2, 0.0),
+        (narrow / 2, low),
+        (wide / 2, foot),
+        (-wide / 2, foot),
+        (-narrow / 2, low),
+    )
     yield Area(outline)
     for line in sorted({top, low} - {0.0}):
         yield Stroke(((-narrow / 2, line), (narrow / 2, line)), Line.STITCH)
@@ -90,11 +97,15 @@ def casing_section(casing: Casing) -> Scene:
     """The casing cut through, its upper edge at the top, the elastic in it."""
     return Scene(
         sentence("The casing cut through"),
-        sentence("A casing {casing} wide for elastic of {elastic}, {turn} turned under.",
-                 casing=casing.casing, elastic=casing.elastic, turn=casing.turn),
+        sentence(
+            "A casing {casing} wide for elastic of {elastic}, {turn} turned under.",
+            casing=casing.casing,
+            elastic=casing.elastic,
+            turn=casing.turn,
+        ),
         tuple(_section(casing)),
         tallest=240,
-    )  # fmt: skip
+    )
 
 
 def _section(casing: Casing) -> Iterable[Shape]:
@@ -140,11 +151,14 @@ def edge_lines(lines: Sequence[Value]) -> Scene:
     turn, finished = lines
     return Scene(
         sentence("The edge before it is turned"),
-        sentence("From the raw edge {turn} are turned under; the finished edge lies at {finished}.",
-                 turn=turn, finished=finished),
+        sentence(
+            "From the raw edge {turn} are turned under; the finished edge lies at {finished}.",
+            turn=turn,
+            finished=finished,
+        ),
         tuple(_edge_lines(lines)),
         tallest=170,
-    )  # fmt: skip
+    )
 
 
 def _edge_lines(lines: Sequence[Value]) -> Iterable[Shape]:

@@ -54,11 +54,14 @@ def lapped_fronts(band: FrontBand) -> Scene:
     """Both fronts lapped centre on centre, from the right side."""
     return Scene(
         sentence("The fronts lapped"),
-        sentence("Bands {width} wide, {beyond} to each side of the centre line.",
-                 width=band.width, beyond=band.beyond),
+        sentence(
+            "Bands {width} wide, {beyond} to each side of the centre line.",
+            width=band.width,
+            beyond=band.beyond,
+        ),
         tuple(_lapped(band)),
         tallest=300,
-    )  # fmt: skip
+    )
 
 
 def _lapped(band: FrontBand) -> Iterable[Shape]:
@@ -106,9 +109,14 @@ def folded_strip(wide: float, seam: float) -> Iterable[Shape]:
     step = THICK * wide
     inside = min(seam, 0.9 * wide)
     path = (
-        (inside, -step), (0.0, -step), (0.0, -TURN * step), *_turn(wide, TURN * step),
-        (0.0, TURN * step), (0.0, step), (inside, step),
-    )  # fmt: skip
+        (inside, -step),
+        (0.0, -step),
+        (0.0, -TURN * step),
+        *_turn(wide, TURN * step),
+        (0.0, TURN * step),
+        (0.0, step),
+        (inside, step),
+    )
     yield layer(((-0.9 * wide, 0.0), (inside, 0.0)), 0.5 * step, Tone.SECOND)
     yield layer(path, 0.5 * step, Tone.RIGHT)
 
@@ -119,12 +127,23 @@ def _two_cloths(band: FrontBand) -> Iterable[Shape]:
     line = wide - band.edge.mm
     inside = min(band.seam.mm, 0.85 * line)
     reach = min(line + max(band.joining.mm, 1.6 * step), wide - step)
-    outer = ((inside, -step), (0.0, -step), (0.0, -TURN * step), (line, -TURN * step),
-             (line, -step), (reach, -step))  # fmt: skip
+    outer = (
+        (inside, -step),
+        (0.0, -step),
+        (0.0, -TURN * step),
+        (line, -TURN * step),
+        (line, -step),
+        (reach, -step),
+    )
     facing = (
-        (reach, 0.0), (line + 0.4 * step, 0.0), (line + 0.4 * step, -TURN * step),
-        *_turn(wide, TURN * step), (0.0, TURN * step), (0.0, step), (inside, step),
-    )  # fmt: skip
+        (reach, 0.0),
+        (line + 0.4 * step, 0.0),
+        (line + 0.4 * step, -TURN * step),
+        *_turn(wide, TURN * step),
+        (0.0, TURN * step),
+        (0.0, step),
+        (inside, step),
+    )
     yield layer(((-0.9 * wide, 0.0), (inside, 0.0)), 0.5 * step, Tone.RIGHT)
     yield layer(facing, 0.5 * step, Tone.SECOND)
     yield layer(outer, 0.5 * step, Tone.RIGHT)
@@ -134,8 +153,9 @@ def _two_cloths(band: FrontBand) -> Iterable[Shape]:
 
 def _measured(band: FrontBand, step: float) -> Iterable[Shape]:
     """The seam, and how wide the band is."""
-    yield Stroke(((-0.02 * band.width.mm, -3.5 * step), (-0.02 * band.width.mm, 3.5 * step)),
-                 Line.STITCH)  # fmt: skip
+    yield Stroke(
+        ((-0.02 * band.width.mm, -3.5 * step), (-0.02 * band.width.mm, 3.5 * step)), Line.STITCH
+    )
     yield Dimension((0, -TURN * step), (band.width.mm, -TURN * step), band.width, Side.ABOVE)
     yield Note((-0.6 * band.width.mm, 2.6 * step), sentence("front"))
 
@@ -145,9 +165,12 @@ def _cut_on(band: FrontBand, facing: float) -> Iterable[Shape]:
     left = wide - facing
     turned = min(band.seam.mm, 0.6 * facing)
     path = (
-        (min(-0.9 * wide, left - 0.3 * wide), -step), *_turn(wide, step), (left, step),
-        (left, 0.0), (left + turned, 0.0),
-    )  # fmt: skip
+        (min(-0.9 * wide, left - 0.3 * wide), -step),
+        *_turn(wide, step),
+        (left, step),
+        (left, 0.0),
+        (left + turned, 0.0),
+    )
     yield layer(path, 0.5 * step, Tone.RIGHT)
     yield Stroke(((wide / 2, -3 * step), (wide / 2, 3 * step)), Line.FOLD)
     yield Dimension((wide / 2, -step), (wide, -step), band.beyond, Side.ABOVE)
@@ -168,11 +191,16 @@ def cut_on_edge(band: FrontBand, lines: Sequence[Value]) -> Scene:
     turn, fold, centre = lines
     return Scene(
         sentence("The front before it is folded"),
-        sentence("From the cut edge {turn} are turned under, the fold lies at {fold}, the centre "
-                 "line at {centre}.", turn=turn, fold=fold, centre=centre),
+        sentence(
+            "From the cut edge {turn} are turned under, the fold lies at {fold}, the centre "
+            "line at {centre}.",
+            turn=turn,
+            fold=fold,
+            centre=centre,
+        ),
         tuple(_unfolded(band, lines)),
         tallest=200,
-    )  # fmt: skip
+    )
 
 
 def _unfolded(band: FrontBand, lines: Sequence[Value]) -> Iterable[Shape]:

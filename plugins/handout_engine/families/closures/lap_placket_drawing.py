@@ -41,11 +41,14 @@ def closed_placket(placket: Placket) -> Scene:
     """The placket closed, from the right side, the strip behind it as hidden lines."""
     return Scene(
         sentence("The placket closed"),
-        sentence("An opening {opening} deep whose edges overlap by {width}.",
-                 opening=placket.opening, width=placket.width),
+        sentence(
+            "An opening {opening} deep whose edges overlap by {width}.",
+            opening=placket.opening,
+            width=placket.width,
+        ),
         tuple(_closed(placket)),
         tallest=240,
-    )  # fmt: skip
+    )
 
 
 def _closed(placket: Placket) -> Iterable[Shape]:
@@ -67,12 +70,15 @@ def spread_slit(placket: Placket) -> Scene:
     """The garment, wrong side up, with its slit pulled straight on the edge of the strip."""
     return Scene(
         sentence("The slit spread on the strip"),
-        sentence("The seam is {seam} from the edge of the strip; it takes {seam} of the garment at "
-                 "both ends of the slit and {point} at its point.",
-                 seam=placket.seam, point=placket.at_point),
+        sentence(
+            "The seam is {seam} from the edge of the strip; it takes {seam} of the garment at "
+            "both ends of the slit and {point} at its point.",
+            seam=placket.seam,
+            point=placket.at_point,
+        ),
         tuple(_spread(placket)),
         tallest=220,
-    )  # fmt: skip
+    )
 
 
 def _spread(placket: Placket) -> Iterable[Shape]:
@@ -103,8 +109,9 @@ def lap_section(placket: Placket) -> Scene:
     step = THICK * wide
     return Scene(
         sentence("One edge of the placket cut through"),
-        sentence("A strip {width} wide over a seam of {seam}.", width=placket.width,
-                 seam=placket.seam),
+        sentence(
+            "A strip {width} wide over a seam of {seam}.", width=placket.width, seam=placket.seam
+        ),
         (
             *folded_strip(wide, placket.seam.mm),
             Stroke(((-0.02 * wide, -3.5 * step), (-0.02 * wide, 3.5 * step)), Line.STITCH),
@@ -112,4 +119,4 @@ def lap_section(placket: Placket) -> Scene:
             Note((-0.6 * wide, 2.6 * step), sentence("garment")),
         ),
         tallest=150,
-    )  # fmt: skip
+    )

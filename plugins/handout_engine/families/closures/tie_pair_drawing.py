@@ -51,11 +51,12 @@ def sewn_in(tie: Tie, hemmed: bool) -> Scene:
     """A panel with a tie in each of its side seams, from the right side."""
     return Scene(
         sentence("The pair of ties"),
-        sentence("Each hangs {length} free and is {width} wide.", length=tie.length,
-                 width=tie.width),
+        sentence(
+            "Each hangs {length} free and is {width} wide.", length=tie.length, width=tie.width
+        ),
         tuple(_sewn_in(tie, hemmed)),
         tallest=150,
-    )  # fmt: skip
+    )
 
 
 def _sewn_in(tie: Tie, hemmed: bool) -> Iterable[Shape]:
@@ -95,20 +96,22 @@ def hemmed_section(tie: Tie) -> Scene:
     """A tie of one layer cut through, a double hem at both edges."""
     return Scene(
         sentence("The tie cut through"),
-        sentence("{width} wide, each edge turned twice by {turn}.", width=tie.width,
-                 turn=tie.turn),
+        sentence("{width} wide, each edge turned twice by {turn}.", width=tie.width, turn=tie.turn),
         tuple(_hemmed(tie)),
         tallest=130,
-    )  # fmt: skip
+    )
 
 
 def _hemmed(tie: Tie) -> Iterable[Shape]:
     half, turn = tie.width.mm / 2, tie.turn.mm
     step = min(0.035 * tie.width.mm, 0.5 * turn)
     left: list[Point] = [
-        (-half + 0.15 * turn, step), (-half + turn, step), (-half + turn, 2 * step),
-        (-half, 2 * step), (-half, 0.0),
-    ]  # fmt: skip
+        (-half + 0.15 * turn, step),
+        (-half + turn, step),
+        (-half + turn, 2 * step),
+        (-half, 2 * step),
+        (-half, 0.0),
+    ]
     right = [(-x, y) for x, y in reversed(left)]
     yield layer([*left, *right], 0.5 * step, Tone.SECOND)
     for way in (-1, 1):
@@ -132,11 +135,15 @@ def tied(bow: Bow) -> Scene:
     """One half of a garment from behind: a tie from its side seam to the bow, and the hem."""
     return Scene(
         sentence("The bow tied"),
-        sentence("It is tied {reach} from the seam; its end hangs {end}, the hem lies {hem} down.",
-                 reach=bow.reach, end=bow.end, hem=bow.hem),
+        sentence(
+            "It is tied {reach} from the seam; its end hangs {end}, the hem lies {hem} down.",
+            reach=bow.reach,
+            end=bow.end,
+            hem=bow.hem,
+        ),
         tuple(_tied(bow)),
         tallest=200,
-    )  # fmt: skip
+    )
 
 
 def _tied(bow: Bow) -> Iterable[Shape]:
