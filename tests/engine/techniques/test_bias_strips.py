@@ -78,3 +78,19 @@ def test_narrow_and_wide_strips(width):
     working = work("bias-strips", width=width, cloth_across="44 in", cloth_along="40 in")
     assert length(working, "joined_length") > ZERO
     assert said(working, "strip_width" if "strip_width" in working.named else "width")
+
+
+def test_what_the_steps_measure_by_hand():
+    """Strips 1 1/4 in wide take 1 1/4 x 1.4142 = 1.7678 in of an edge, ten of them 17 11/16 in.
+
+    Where two ends at 45 degrees cross, their stitching lines 1/4 in from both, each tip stands out
+    by twice that. Eight widths are a strip of 10 in to pull.
+    """
+    working = work("bias-strips")
+    assert [said(working, name) for name in ("tenth_line", "tip", "trial")] == [
+        "17 11/16 in",
+        "1/2 in",
+        "10 in",
+    ]
+    single = work("bias-strips", wanted="4 in", least_strip="4 in")
+    assert "tip" not in single.values

@@ -103,3 +103,11 @@ def test_a_piece_longer_than_the_diagonal_of_the_cloth_is_refused():
         "join; the longest is 62 7/32 in (158 cm): use wider cloth, or shorter strips"
     )
     assert work("bias-tube", tube_length="59 in", pieces="1")
+
+
+def test_a_seam_on_the_back_lies_half_a_tube_from_either_edge():
+    working = work("bias-tube", finished="3/8 in", seam="centred on the back")
+    assert said(working, "seam_from_edge") == said(working, "seam_room") == "3/16 in"
+    on_edge = work("bias-tube", finished="3/8 in")
+    assert "seam_from_edge" not in on_edge.values
+    assert said(on_edge, "seam_room") == "3/8 in"

@@ -247,3 +247,8 @@ def test_the_strips_to_cut_are_named_without_their_chart(edge: str, words: str):
     (ruled,) = [step for step in steps(work("single-binding", edge=edge)) if "Rule it" in step]
     assert words in ruled
     assert "chart" not in ruled
+
+
+def test_tips_stand_out_twice_the_allowance_where_strips_are_joined():
+    assert said(work("double-binding", strip_allowance="3/8 in"), "tip") == "3/4 in"
+    assert "tip" not in work("single-binding", grain="across").values

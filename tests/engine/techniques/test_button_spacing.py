@@ -169,3 +169,16 @@ def test_the_sheet_to_lay_under_is_at_true_scale():
 def test_its_cautions_speak_of_small_parts_and_old_buttons():
     keys = {caution.key for caution in work("button-spacing").cautions}
     assert {"buttons-small-parts", "old-buttons"} <= keys
+
+
+def test_two_fronts_lap_by_what_both_reach_beyond_their_centre_lines():
+    assert said(work("button-spacing", extension="5/8 in"), "overlap") == "1 1/4 in"
+
+
+def test_an_upright_hole_begins_above_its_button_and_is_its_own_length():
+    """The first button at 1 in, its hole from 1/8 in above it: 7/8 in, and a hole further."""
+    working = work("button-spacing", holes="upright", first="1 in", button="2/5 in")
+    name, middle, begins, ends = working.charts[0].rows[0]
+    assert name == "button 1"
+    assert [cell.length for cell in (middle, begins)] == [inches(1), inches("7/8")]
+    assert ends.length == inches("7/8") + length(working, "buttonhole")

@@ -123,3 +123,11 @@ def test_a_heading_is_stitched_in_two_rows_and_a_long_strip_is_joined():
 
 def test_it_cautions_about_tight_elastic():
     assert "tight-elastic" in {caution.key for caution in work("elastic-casing").cautions}
+
+
+def test_laid_flat_it_opens_to_half_of_what_edge_and_elastic_give():
+    """18 in x 0.95 = 17.1 in of elastic: 1.8 times that is more than the edge, 1.2 times less."""
+    assert said(work("elastic-casing"), "flat_open") == "12 in"
+    working = work("elastic-casing", stretch="1.2")
+    assert length(working, "opens_to") == inches(Fraction(18 * 95 * 12, 1000))
+    assert length(working, "flat_open") == inches(Fraction(18 * 95 * 6, 1000))

@@ -157,3 +157,10 @@ def test_a_band_cut_on_has_no_opening_to_go_into():
     assert "set it onto a front edge" in refusal(
         "front-band", made="cut on with its facing", onto="an opening cut into the front"
     )
+
+
+def test_of_two_cloths_the_far_edge_of_the_facing_is_turned_under():
+    """A band of 1 in with an edge of 1/8 in: both strips are twice 1 1/4 in when opened flat."""
+    working = work("front-band", made="two cloths", extension="1/2 in")
+    assert said(working, "strip_width") == "2 1/2 in"
+    assert said(working, "turned_edge") == "2 1/4 in"

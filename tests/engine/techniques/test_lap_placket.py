@@ -95,3 +95,7 @@ def test_a_head_passes_an_edge_that_opens_far_enough(head, passes):
 )
 def test_the_refusals_name_the_nearest_that_can_be_sewn(written, sentence):
     assert sentence in refusal("lap-placket", **written)
+
+
+def test_a_slit_of_four_inches_opens_out_to_a_line_of_eight():
+    assert said(work("lap-placket", slit="4 in"), "opened_slit") == "8 in"
