@@ -8,7 +8,7 @@ for, the edge is faced with a strip of its own shape, which lies flat however de
 from __future__ import annotations
 
 from collections.abc import Sequence
-from dataclasses import dataclass
+from dataclasses import dataclass, field
 from fractions import Fraction
 from math import ceil, floor, fsum
 from typing import ClassVar
@@ -46,19 +46,25 @@ class Half:
 
     side: Line
     hem: Line
+    _eased: dict[float, tuple[float, float]] = field(
+        default_factory=dict, init=False, repr=False, compare=False
+    )
 
-    def longer(self, depth: float) -> float:
-        """How much longer the raw edge of a hem is than where it lands, in mm.
+    def eased(self, depth: float) -> tuple[float, float]:
+        """How much longer the raw edge of a hem is than where it lands, and how long that is: mm.
 
         The slope of the allowance at the side takes out what is full near it, within the hem's own
         depth; it takes out nothing of what is full further off.
         """
-        folded = mirrored_in(self._low, (self.hem[0], self.hem[-1]))
-        assert folded is not None, "the side meets the hem"
-        every = run(self._beside(depth, folded)) - run(self.landing(depth))
-        rest = beyond(self.hem, depth)
-        off = run(beside(rest, depth)) - run(beside(rest, -depth))
-        return snapped(max(0.0, off) + max(0.0, every - off))
+        if depth not in self._eased:
+            folded = mirrored_in(self._low, (self.hem[0], self.hem[-1]))
+            assert folded is not None, "the side meets the hem"
+            landing, rest = run(self.landing(depth)), beyond(self.hem, depth)
+            every = run(self._beside(depth, folded)) - landing
+            off = run(beside(rest, depth)) - run(beside(rest, -depth))
+            longer = snapped(max(0.0, off) + max(0.0, every - off))
+            self._eased[depth] = longer, landing
+        return self._eased[depth]
 
     def landing(self, depth: float) -> Line:
         """Where the raw edge of a hem lands, from the side to the centre."""
@@ -81,8 +87,8 @@ def deepest(halves: Sequence[Half], wanted: Length, easing: Fraction) -> Length:
     """The wanted depth of a hem, or the most below it that can be eased in, in whole steps."""
 
     def fits(depth: Length) -> bool:
-        deep = float(depth)
-        return all(half.longer(deep) <= float(easing) * run(half.landing(deep)) for half in halves)
+        each = (half.eased(float(depth)) for half in halves)
+        return all(longer <= float(easing) * landing for longer, landing in each)
 
     if fits(wanted):
         return wanted
@@ -222,7 +228,7 @@ class TurnedUpHem(LowerEdge):
     def hem_ease(self) -> Length:
         """The lower edge is curved, so the raw edge is longer below it than it is above."""
         deep = float(self.hem_depth)
-        return from_float(2 * fsum(half.longer(deep) for half in self.garment.halves))
+        return from_float(2 * fsum(half.eased(deep)[0] for half in self.garment.halves))
 
     @property
     def lies_flat(self) -> bool:

@@ -54,7 +54,7 @@ def test_a_level_hem_by_hand():
     cut = Draft("piece", edges).cut_outline
     assert cut == ((0, 0), (100, 0), (112, 100), (109.6, 120), (0, 120))
     half = Half(SIDE, LEVEL)
-    assert half.longer(20.0) == pytest.approx(0, abs=1e-6)
+    assert half.eased(20.0) == pytest.approx((0, 109.6), abs=1e-6)
     assert deepest([half], inches(2), millimetres(0).mm) == inches(2)
 
 
