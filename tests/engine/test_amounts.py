@@ -7,9 +7,7 @@ thousand. What is drawn is made or refused in a sentence; nothing else may happe
 from __future__ import annotations
 
 from collections.abc import Mapping
-from dataclasses import dataclass
 from fractions import Fraction
-from typing import ClassVar
 
 import pytest
 from hypothesis import Phase, given, settings
@@ -17,7 +15,8 @@ from hypothesis import strategies as st
 
 from amounts_said import below_nothing
 from handout_engine import register
-from handout_engine.amounts.inputs import Asked, count, declared_inputs, length
+from handout_engine.amounts.declaring import value
+from handout_engine.amounts.inputs import count, declared_inputs, length
 from handout_engine.amounts.kinds import ChoiceKind, Kind, Quantity, Raw
 from handout_engine.amounts.lengths import Length, NamedLength, Place, inches
 from handout_engine.amounts.list_kinds import ListKind, NamedLengthsKind, PlacesKind
@@ -25,10 +24,9 @@ from handout_engine.amounts.refusals import RefusalError
 from handout_engine.amounts.saying import Amount
 from handout_engine.amounts.sources import GIVEN
 from handout_engine.amounts.values import Value, sentence
-from handout_engine.cloth.cloth import note_cloth
 from handout_engine.families.ruffles.gathered_ruffle import GatheredRuffle as Gathered
 from handout_engine.working.technique import Technique, make
-from handout_engine.working.workings import Chart, Grain, Mark, Piece, Seam, Step, Supply, Working
+from handout_engine.working.workings import Chart, Grain, Mark, Piece, Seam, Step, Supply
 from handout_engine.working.worksheet import Worksheet
 from worked import work
 from written_inputs import amounts, inputs_of
@@ -59,37 +57,33 @@ FINISHING = {
 every_technique = pytest.mark.parametrize("key", register.keys())
 
 
-@dataclass(frozen=True, kw_only=True)
 class Ribbon(Technique):
-    """A technique of two inputs, to note what cannot be."""
+    """A technique of three inputs, to work out what cannot be."""
 
-    title: ClassVar[str] = "Ribbon"
-    family: ClassVar[str] = "edges"
-    summary: ClassVar[str] = "A ribbon."
+    title, family, summary = "Ribbon", "edges", "A ribbon."
 
-    edge: Length = length(Asked("edge", "Its length."), "10 in", ("0 in", "60 in"))
-    taken: Length = length(Asked("taken off", "At its end."), "1 in", ("0 in", "60 in"))
-    bows: int = count(Asked("bows", "How many."), 3, 9)
-
-    def work(self) -> Working:
-        """The bare sheet."""
-        return Worksheet(self).finish()
+    edge = length("edge", "Its length.", "10 in", ("0 in", "60 in"))
+    taken = length("taken off", "At its end.", "1 in", ("0 in", "60 in"))
+    bows = count("bows", "How many.", 3, 9)
 
 
-def ribbon(**written: Raw) -> Worksheet:
-    return Worksheet(make(Ribbon, written))
-
-
-def refused(sheet: Worksheet) -> RefusalError:
+def refused(technique: type[Technique], **written: Raw) -> RefusalError:
     with pytest.raises(RefusalError) as caught:
-        sheet.finish()
+        make(technique, written).work()
     return caught.value
 
 
+class Cut(Ribbon):
+    """What is left of it."""
+
+    @value("ribbon that is left")
+    def left(self) -> Length:
+        return self.edge - self.taken
+
+
 def test_a_length_below_zero_is_refused_with_its_formula_and_what_to_change():
-    sheet = ribbon(taken="13 in")
-    sheet.note("left", "ribbon that is left", inches(-3), "{edge} - {taken}")
-    refusal = refused(sheet)
+    assert make(Cut, {}).work().values["left"].length == inches(9)
+    refusal = refused(Cut, taken="13 in")
     assert refusal.message == (
         "ribbon that is left would be 3 in (76 mm) below zero, since it is edge - taken off; "
         "change taken"
@@ -97,12 +91,24 @@ def test_a_length_below_zero_is_refused_with_its_formula_and_what_to_change():
     assert refusal.field == "taken"
 
 
+class Bows(Ribbon):
+    """What is left when bows are cut from it."""
+
+    @value("for one bow")
+    def each(self) -> Length:
+        return self.taken + self.taken
+
+    @value("for all bows")
+    def all_bows(self) -> Length:
+        return self.bows * self.each
+
+    @value("left")
+    def left(self) -> Length:
+        return self.edge - self.all_bows
+
+
 def test_what_to_change_is_found_through_the_values_between():
-    sheet = ribbon(taken="6 in", bows="2")
-    sheet.note("each", "for one bow", sheet["taken"].length, "{taken}")
-    sheet.note("all", "for all bows", 2 * sheet["taken"].length, "{bows} × {each}")
-    sheet.note("left", "left", inches(-2), "{edge} - {all}")
-    refusal = refused(sheet)
+    refusal = refused(Bows, taken="6 in", bows="2")
     assert refusal.message.endswith("since it is edge - for all bows; change bows or taken")
 
 
@@ -117,33 +123,52 @@ def test_what_to_change_is_found_through_the_values_between():
     ],
 )
 def test_counts_shares_lists_and_places_are_held_too(amount: Amount, words: str):
-    sheet = ribbon()
-    sheet.note("it", "it", amount, "", basis=GIVEN)
-    assert words in refused(sheet).message
+    class Odd(Ribbon):
+        @value("it", basis=GIVEN)
+        def it(self) -> Amount:
+            return amount
+
+    assert words in refused(Odd).message
 
 
-def test_before_cloth_is_laid_out_what_was_noted_is_held():
-    sheet = Worksheet(make(Gathered, {"edge": "12 in"}))
-    sheet.note("wide", "width", inches(-1), "", basis=GIVEN)
-    with pytest.raises(RefusalError, match="width would be 1 in"):
-        note_cloth(sheet, "cloth", sheet.technique.cloth())
+def test_what_is_below_nothing_is_refused_before_cloth_is_laid_out():
+    class Narrow(Gathered):
+        @value("width", basis=GIVEN)
+        def wide(self) -> Length:
+            return inches(-1)
+
+        @value("strip, cut width")
+        def cut_width(self) -> Length:
+            return self.wide
+
+    assert "width would be 1 in" in refused(Narrow, edge="12 in").message
 
 
 def test_a_difference_may_be_below_zero_and_says_so_by_its_name():
-    sheet = ribbon()
-    change = sheet.note_difference("change", "change", inches(-1), "{taken} - {taken} - {taken}")
-    assert sheet.finish().values["change"].length == inches(-1)
-    sheet.step("Change it by {change}.")
-    assert sheet.finish().steps
-    assert change.difference
+    class Changed(Ribbon):
+        @value("change", difference=True)
+        def change(self) -> Length:
+            return self.taken - self.taken - self.taken
+
+        def sew(self, sheet: Worksheet) -> None:
+            sheet.step("Change it by {change}.")
+
+    made = make(Changed, {}).work()
+    assert made.values["change"].length == inches(-1)
+    assert made.values["change"].difference
+    assert made.steps
 
 
 def test_a_strip_shorter_than_its_edge_is_refused():
-    sheet = ribbon(edge="20 in")
-    sheet.note("strip", "strip", inches(20), "{edge}", finishes="edge")
-    assert sheet.finish().values["strip"].length == inches(20)
-    sheet.note("strip", "strip", inches(19), "{edge} - {taken}", finishes="edge")
-    assert refused(sheet).message == (
+    class Strip(Ribbon):
+        @value("strip", finishes="edge")
+        def strip(self) -> Length:
+            return self.edge - self.taken
+
+    assert make(Strip, {"edge": "20 in", "taken": "0 in"}).work().values["strip"].amount == inches(
+        20
+    )
+    assert refused(Strip, edge="20 in").message == (
         "strip 19 in (48.3 cm) would be shorter than edge 20 in (50.8 cm), which it is to finish; "
         "change edge"
     )
@@ -180,9 +205,16 @@ def put(sheet: Worksheet, what: object) -> None:
     ],
 )
 def test_all_that_is_cut_sewn_bought_marked_and_measured_is_held(what: object):
-    sheet = ribbon(taken="2 in")
-    put(sheet, what)
-    message = refused(sheet).message
+    class Wrong(Ribbon):
+        def cut(self, sheet: Worksheet) -> None:
+            if not isinstance(what, Supply | Step):
+                put(sheet, what)
+
+        def sew(self, sheet: Worksheet) -> None:
+            if isinstance(what, Supply | Step):
+                put(sheet, what)
+
+    message = refused(Wrong, taken="2 in").message
     assert message.endswith("; change taken")
     assert "below zero" in message or "would have no size" in message
 

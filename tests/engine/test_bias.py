@@ -22,12 +22,12 @@ from handout_engine.cloth.bias import (
     fewest_joined,
     fewest_whole,
     gives_whole,
-    join_take_up,
     joins_into,
     smallest_cloth,
     smallest_cloth_by_length,
     usable_lengths,
 )
+from handout_engine.families.bias.bias_strips import BiasStrips
 
 TECHNIQUES = ("bias-strips",)
 NEAR = 1e-6
@@ -141,7 +141,11 @@ def test_more_cloth_never_shortens_a_strip(across, along, width):
 
 @given(widths, st.integers(20, 400).map(inches))
 def test_the_smallest_cloth_is_enough_and_one_step_less_is_not(width, wanted):
-    step, usable, takes = inches("1/2"), inches(44), join_take_up(inches("1/4"))
+    step, usable, takes = (
+        inches("1/2"),
+        inches(44),
+        BiasStrips(strip_allowance=inches("1/4")).join_takes,
+    )
 
     def enough(usable):
         return joins_into(usable, inches(6), wanted, takes)
@@ -158,7 +162,7 @@ def test_the_smallest_cloth_is_enough_and_one_step_less_is_not(width, wanted):
 
 @given(sizes, sizes, widths, st.integers(5, 200).map(inches))
 def test_strips_chosen_reach_the_length_and_one_fewer_would_not(across, along, width, wanted):
-    takes = join_take_up(inches("1/4"))
+    takes = BiasStrips(strip_allowance=inches("1/4")).join_takes
     cut = [band for band in bands(across, along, width) if band.usable > takes]
     chosen = fewest_joined(cut, wanted, takes)
 
@@ -201,7 +205,9 @@ def test_a_join_on_the_grain_takes_the_diagonal_of_its_allowance_twice():
 
     Along the strip that is j / sin 45 on each strip.
     """
-    assert float(join_take_up(inches("1/4"))) == pytest.approx(2 * 6.35 * sqrt(2), abs=NEAR)
+    assert float(BiasStrips(strip_allowance=inches("1/4")).join_takes) == pytest.approx(
+        2 * 6.35 * sqrt(2), abs=NEAR
+    )
     assert float(diagonal(inches(1))) == pytest.approx(25.4 * sqrt(2), abs=NEAR)
 
 

@@ -29,11 +29,6 @@ def diagonal(length: Length) -> Length:
     return from_float(float(length) * sqrt(2))
 
 
-def join_take_up(allowance: Length) -> Length:
-    """What one join of two strips uses of their length, their ends lying on the grain."""
-    return 2 * diagonal(allowance)
-
-
 @dataclass(frozen=True)
 class Band:
     """One band of a rectangle: where it lies, and how long it is.

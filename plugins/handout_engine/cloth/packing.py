@@ -189,25 +189,29 @@ def _exchanged(  # noqa: PLR0913, PLR0917 - the state of one search
 ) -> tuple[dict[int, tuple[int, int]], int]:
     """Exchange pairs of the order, keeping each exchange that does not make it worse.
 
-    Few boxes have few orders, which come up again and again: each is set once.
+    Few boxes have few orders, which come up again and again: each is set once, of boxes that are
+    alike whichever it is.
     """
     current, current_height = list(order), _in_order(boxes, order, width)[1]
-    tried: dict[tuple[int, ...], tuple[dict[int, tuple[int, int]], int]] = {}
+    kinds = [boxes.index(box) for box in boxes]
+    tried: dict[tuple[int, ...], tuple[list[tuple[int, int]], int]] = {}
     state = 12345
     for _ in range(min(EXCHANGES, EFFORT // len(boxes))):
         state = (1103515245 * state + 12345) % 2**31
         first, second = (state >> 8) % len(boxes), (state >> 18) % len(boxes)
-        if boxes[current[first]] == boxes[current[second]]:
+        if kinds[current[first]] == kinds[current[second]]:
             continue
         trial = list(current)
         trial[first], trial[second] = trial[second], trial[first]
-        if tuple(trial) not in tried:
-            tried[tuple(trial)] = _in_order(boxes, trial, width, current_height)
-        found, found_height = tried[tuple(trial)]
+        alike = tuple(kinds[number] for number in trial)
+        if alike not in tried:
+            set_there, found_height = _in_order(boxes, trial, width, current_height)
+            tried[alike] = list(set_there.values()), found_height
+        found, found_height = tried[alike]
         if found_height <= current_height:
             current, current_height = trial, found_height
             if found_height < height:
-                places, height = found, found_height
+                places, height = dict(zip(trial, found, strict=True)), found_height
         if height <= least:
             break
     return places, height

@@ -12,7 +12,10 @@ from math import cos, fsum, hypot, inf, sin
 from handout_engine.geometry.points import Point, snapped
 
 STEPS = 40
-HALVINGS = 60
+TRIALS = 60
+"""The most that a number is tried for a length; about ten are enough."""
+NEAR = 1e-9
+"""In mm: no length is kept closer."""
 
 Line = tuple[Point, ...]
 
@@ -131,20 +134,28 @@ def radius(line: Sequence[Point]) -> float:
     return tightest
 
 
-def solved(
-    length: Callable[[float], float],
-    wanted: float,
-    low: float,
-    high: float,
-    halvings: int = HALVINGS,
-) -> float:
+def solved(length: Callable[[float], float], wanted: float, low: float, high: float) -> float:
     """The number between two others at which a length that grows with it is the wanted one.
 
-    Raises ValueError when it is shorter than wanted at the higher, or longer at the lower.
+    It is looked for where a straight line between the two would reach it; an end that stays for a
+    second time counts half, so that both close in (the false position after Illinois). Raises
+    ValueError when it is shorter than wanted at the higher, or longer at the lower.
     """
-    if not length(low) <= wanted <= length(high):
+    below, above = length(low) - wanted, length(high) - wanted
+    if not below <= 0 <= above:
         raise ValueError(f"no number from {low} to {high} gives {wanted}")
-    for _ in range(halvings):
-        middle = (low + high) / 2
-        low, high = (middle, high) if length(middle) < wanted else (low, middle)
+    stayed = 0.0
+    for _ in range(TRIALS):
+        if above - below <= NEAR:
+            break
+        trial = low - below * (high - low) / (above - below)
+        off = length(trial) - wanted
+        if abs(off) <= NEAR:
+            return snapped(trial)
+        if off < 0:
+            low, below, above = trial, off, above / 2 if stayed > 0 else above
+            stayed = 1.0
+        else:
+            high, above, below = trial, off, below / 2 if stayed < 0 else below
+            stayed = -1.0
     return snapped((low + high) / 2)

@@ -93,16 +93,11 @@ class CutOnSleeveInputs(ArmInputs):
         """There the corner under the arm lies below it."""
         return (self.quarter_chest - self.neck_half_width) * self.shoulder_slope
 
-    @value("half the sleeve, straight down from that line")
-    def half_girth_down(self) -> Length:
-        """More than square to it, the more the shoulder falls."""
-        slope = self.shoulder_slope
-        return self.sleeve_girth / 2 * (1 + slope * slope).root()
-
     @value("from the neck point down to the corner under the arm")
     def underarm_depth(self) -> Length:
-        """So deep that the arm has room, and no higher than an armhole."""
-        return most(self.shoulder_fall + self.half_girth_down, self.armhole_depth)
+        """So deep that half the sleeve lies square between it and that line, or as an armhole."""
+        steepness = (1 + self.shoulder_slope * self.shoulder_slope).root()
+        return most(self.shoulder_fall + self.sleeve_girth / 2 * steepness, self.armhole_depth)
 
     @property
     def underarm(self) -> Point:

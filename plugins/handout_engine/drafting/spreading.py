@@ -28,8 +28,8 @@ SHORTEST = 1e-6
 """What is not longer than this, in mm, is nothing."""
 MOST_LEAN, LEAST_SHARE = pi / 3, 0.1
 """How far the seam under the arm may lean, and how flat a cap may be, in a sleeve spread wide."""
-COARSE = 24
-"""Halvings for what no length hangs on: how high a cap is, not how long."""
+HALVINGS = 24
+"""How often the way to an end that can be worn is halved, to name it in a refusal."""
 
 
 @dataclass(frozen=True)
@@ -119,7 +119,7 @@ class FlatSleeve:
         if reached(highest) <= 0:
             return self._to_end(highest, self.rise, end)
         if reached(FLATTEST) < 0:
-            before = solved(reached, 0.0, FLATTEST, highest, halvings=COARSE)
+            before = solved(reached, 0.0, FLATTEST, highest)
             return self._to_end(before, self.rise, end)
         # Drawn in so far, the cap rises by itself.
         return self._to_end(FLATTEST, self._least_rise(end, height), end)
@@ -127,7 +127,7 @@ class FlatSleeve:
     def nearest_end(self, share: float, end: float) -> float:
         """The half end nearest to that one with which the sleeve can be worn."""
         good, bad = run(self.straight(share).end), end
-        for _ in range(COARSE):
+        for _ in range(HALVINGS):
             middle = (good + bad) / 2
             wearable = self.spread(share, middle).is_wearable
             good, bad = (middle, bad) if wearable else (good, middle)
@@ -139,7 +139,7 @@ class FlatSleeve:
         room = self.reach - self.side
         if self.height(STEEPEST) <= room or self.height(FLATTEST) >= room:
             return STEEPEST
-        return solved(self.height, room, FLATTEST, STEEPEST, halvings=COARSE)
+        return solved(self.height, room, FLATTEST, STEEPEST)
 
     def _least_rise(self, end: float, height: float) -> float:
         """What is left for the top to be raised where slices that overlap raise the cap as well."""
@@ -149,7 +149,7 @@ class FlatSleeve:
 
         if self.rise == 0 or reached(0.0) >= height:
             return 0.0
-        return solved(reached, height, 0.0, self.rise, halvings=COARSE)
+        return solved(reached, height, 0.0, self.rise)
 
     def _to_end(self, share: float, rise: float, end: float) -> SleeveHalf:
         slit = self._slit(share, rise)

@@ -7,9 +7,10 @@ small loop that belongs to no line that could be cut.
 from __future__ import annotations
 
 from collections.abc import Sequence
+from itertools import islice
 
 from handout_engine.geometry.points import Point, snapped
-from handout_engine.geometry.polygons import Polygon, area
+from handout_engine.geometry.polygons import Polygon, area, sides
 
 PARALLEL = 1e-12
 
@@ -17,6 +18,8 @@ PARALLEL = 1e-12
 def without_loops(outline: Sequence[Point]) -> Polygon:
     """The outline without its loops: at each crossing the smaller part is left out."""
     points = list(outline)
+    if not _crosses_itself(points):
+        return tuple(points)
     first = 0
     while first < len(points) - 2:
         found = _next_crossing(points, first)
@@ -31,6 +34,27 @@ def without_loops(outline: Sequence[Point]) -> Polygon:
         else:
             points, first = loop, 0
     return tuple(points)
+
+
+def _crosses_itself(points: Sequence[Point]) -> bool:
+    """Whether any two sides cross that are no neighbours.
+
+    The sides are taken from left to right, so that each is held only against those that begin
+    before it ends.
+    """
+    around = sides(points)
+    from_left = sorted(
+        (min(start[0], end[0]), max(start[0], end[0]), number)
+        for number, (start, end) in enumerate(around)
+    )
+    for place, (_, right, number) in enumerate(from_left):
+        for left, _, other in islice(from_left, place + 1, None):
+            if left > right:
+                break
+            first, second = min(number, other), max(number, other)
+            if 1 < second - first < len(points) - 1 and _crossing(*around[first], *around[second]):
+                return True
+    return False
 
 
 def _next_crossing(points: Sequence[Point], first: int) -> tuple[int, Point] | None:

@@ -3,7 +3,7 @@ from hypothesis import assume, given
 from hypothesis import strategies as st
 
 from handout_engine.amounts.lengths import ZERO, inches, total
-from handout_engine.cloth.bias import bands, join_take_up
+from handout_engine.cloth.bias import bands
 from worked import length, refusal, said, steps, work
 
 sizes = st.fractions(8, 44, max_denominator=16).map(inches)
@@ -29,7 +29,7 @@ def test_joined_they_are_all_useful_strips_less_their_joins(across, along, width
     cut = [each for each in bands(across, along, width) if each.usable >= inches(6)]
     assume(cut)
     working = work("bias-strips", cloth_across=across, cloth_along=along, width=width)
-    takes = join_take_up(inches("1/4"))
+    takes = length(working, "join_takes")
     joined = total(each.usable for each in cut) - takes * (len(cut) - 1)
     assert length(working, "joined_length") == joined
 

@@ -25,6 +25,7 @@ def test_six_boxes_that_meet_by_hand():
     assert said(working, "flat_width") == "37 in"
     assert said(working, "ratio") == "3"
     assert length(working, "space") == ZERO
+    assert (said(working, "sample_before"), said(working, "sample_after")) == ("10 in", "6 in")
 
 
 def test_boxes_that_stand_apart_take_less_than_three_to_one():

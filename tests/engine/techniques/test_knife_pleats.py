@@ -25,6 +25,8 @@ def test_ten_full_pleats_by_hand():
     assert said(working, "take_up") == "20 in"
     assert said(working, "flat_width") == "31 in"
     assert said(working, "flat_step") == "3 in"
+    assert (said(working, "sample_before"), said(working, "sample_after")) == ("5 in", "3 in")
+    assert said(working, "hemmed_length") == "12 1/4 in"
     assert said(working, "ratio") == "3"
     assert working.values["pleat_depth"].basis == published("butterick-1921")
     lines = [Length(distance) / Length(16 * SIXTEENTH) for _, distance in charted(working, "Lines")]

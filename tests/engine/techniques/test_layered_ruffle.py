@@ -17,6 +17,8 @@ def test_two_layers_worked_by_hand():
     assert said(working, "layer_1_cut_width") == "2 1/4 in"
     assert said(working, "layer_2_cut_width") == "3 1/4 in"
     assert said(working, "layer_1_strip_length") == "24 1/2 in"
+    assert said(working, "layer_1_prepared_depth") == "1 3/4 in"
+    assert said(working, "layer_2_prepared_depth") == "2 3/4 in"
     assert said(working, "cloth_used") == "5 1/2 in"
     assert said(working, "cloth_to_buy") == "1/4 yd"
 

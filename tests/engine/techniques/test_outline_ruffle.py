@@ -49,6 +49,15 @@ def test_inside_a_hollow_curve_the_hem_is_shorter_and_fuller(edge, depth, turn):
     assert working.values["hem_fullness"].amount > 2
 
 
+def test_a_ruffle_deeper_than_its_hollow_is_refused_with_the_radius():
+    """6 in once round have a radius of 6 / 2π = 0.955 in, 24.3 mm."""
+    sentence = refusal("outline-ruffle", edge="6 in", depth="2 in", curve="hollow")
+    assert sentence == (
+        "depth 2 in is deeper than the hollow is round; use less than 15/16 in (24 mm), or a "
+        "longer edge that turns less"
+    )
+
+
 def test_a_hem_that_gathers_cannot_reach_is_refused_with_the_least_that_can():
     sentence = refusal("outline-ruffle", edge="8 in", depth="4 in", fullness="2")
     assert sentence == (

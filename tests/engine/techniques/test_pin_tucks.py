@@ -57,6 +57,12 @@ def test_samples_and_rows_that_cannot_be_are_refused(written, sentence):
     assert sentence in refusal("pin-tucks", **written)
 
 
+def test_the_outermost_rows_may_lie_as_near_the_seam_as_half_the_needles_reach():
+    """Nine rows 1/4 in apart stand over 50.8 mm; needles 2 mm apart reach 1 mm to each side."""
+    assert work("pin-tucks", finished_width="52.8 mm", needle_spacing="2 mm")
+    assert "too much" in refusal("pin-tucks", finished_width="52.7 mm", needle_spacing="2 mm")
+
+
 def drawn_up(working) -> list[Fraction]:
     """Where the ridges come to lie when each row draws up its share of the cloth at its place."""
     each = length(working, "take_up_each").mm

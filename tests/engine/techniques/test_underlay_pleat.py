@@ -26,6 +26,9 @@ def test_a_closed_pleat_by_hand():
     assert said(working, "main_cut_width") == "7 5/8 in"
     assert said(working, "shows_open") == "4 in"
     assert said(working, "opened_width") == "18 in"
+    assert said(working, "spread_width") == "18 1/2 in"
+    assert said(working, "rest_width") == "10 1/2 in"
+    assert said(working, "hemmed_length") == "12 1/4 in"
     assert [piece.count for piece in working.pieces] == [2, 1]
     assert {piece.cloth for piece in working.pieces} == {"main cloth", "underlay cloth"}
 

@@ -62,15 +62,18 @@ def finished_corner(hem: CornerHem) -> tuple[Shape, ...]:
     row = depth - inset
     return (
         Area(rectangle(0, 0, reach, reach), Tone.WRONG, outline=None),
-        Area(((0, 0), (reach, 0), (reach, depth), (depth, depth), (depth, reach), (0, reach)),
-             Tone.RIGHT, outline=None),
+        Area(
+            ((0, 0), (reach, 0), (reach, depth), (depth, depth), (depth, reach), (0, reach)),
+            Tone.RIGHT,
+            outline=None,
+        ),
         Stroke(((reach, 0), (0, 0), (0, reach)), Line.CUT),
         Stroke(((reach, depth), (depth, depth), (depth, reach)), Line.CUT),
         Stroke(((0, 0), (depth, depth)), Line.CUT),
         Stroke(((reach, row), (row, row), (row, reach)), Line.STITCH),
         Dimension((0, 0), (0, depth), hem.depth, Side.LEFT),
         *_broken(reach),
-    )  # fmt: skip
+    )
 
 
 def _broken(reach: float) -> tuple[Shape, ...]:

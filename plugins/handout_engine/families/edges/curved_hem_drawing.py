@@ -109,7 +109,8 @@ def turned_curve(hem: CurvedHem) -> tuple[Shape, ...]:
     ]
     if not hem.faced:
         outer = hem.line(-0.45 * depth)
-        shapes.extend(Stroke((inner[place], outer[place]), Line.THIN)
-                      for place in range(3, STEPS - 2, 6))  # fmt: skip
+        shapes.extend(
+            Stroke((inner[place], outer[place]), Line.THIN) for place in range(3, STEPS - 2, 6)
+        )
     shapes.extend(hem.measured)
     return tuple(shapes)

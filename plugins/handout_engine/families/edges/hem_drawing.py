@@ -36,9 +36,13 @@ def faced_hem(depth: Value, turn: Value, seam: Value) -> tuple[Shape, ...]:
     step = 0.05 * reach
     garment: Sequence[Point] = ((0, -REACH * reach), (0, 0), (step, 0), (step, -allowance))
     facing: Sequence[Point] = (
-        (2 * step, -allowance), (2 * step, 0), (4 * step, 0), (4 * step, -deep),
-        (3 * step, -deep), (3 * step, -deep + turn.mm),
-    )  # fmt: skip
+        (2 * step, -allowance),
+        (2 * step, 0),
+        (4 * step, 0),
+        (4 * step, -deep),
+        (3 * step, -deep),
+        (3 * step, -deep + turn.mm),
+    )
     return (
         layer(garment, 0.5 * step, Tone.RIGHT),
         layer(facing, 0.5 * step, Tone.SECOND),
@@ -52,8 +56,10 @@ def rolled_hem(taken: Value) -> tuple[Shape, ...]:
     """An edge rolled once round itself and whipped, and above it how much went into the roll."""
     radius = taken.mm / 4
     turns = [2 * pi * part / 24 for part in range(23)]
-    roll = [(radius - radius * (1 - turn / 25) * cos(turn), radius * (1 - turn / 25) * sin(turn))
-            for turn in turns]  # fmt: skip
+    roll = [
+        (radius - radius * (1 - turn / 25) * cos(turn), radius * (1 - turn / 25) * sin(turn))
+        for turn in turns
+    ]
     start = -5 * radius
     flat = 7 * radius
     return (

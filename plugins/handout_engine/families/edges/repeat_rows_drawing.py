@@ -128,8 +128,9 @@ def row_start(start: RowStart) -> tuple[Shape, ...]:
 
 def _turned(upright: Value, left: float, top: float) -> Iterable[Shape]:
     """The first repeats of the row down the side."""
-    yield from ticked_row((left, top), (left, top + 3 * upright.mm), 3,
-                          min(0.3 * upright.mm, 0.6 * left))  # fmt: skip
+    yield from ticked_row(
+        (left, top), (left, top + 3 * upright.mm), 3, min(0.3 * upright.mm, 0.6 * left)
+    )
     yield Dimension((0, top), (0, top + upright.mm), upright, Side.LEFT)
 
 

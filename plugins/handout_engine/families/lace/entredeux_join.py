@@ -2,40 +2,38 @@
 
 from __future__ import annotations
 
-from typing import ClassVar
-
+from handout_engine.amounts.declaring import check, group, value
 from handout_engine.amounts.inputs import SEWING, choice, length, optional_length, ratio
-from handout_engine.amounts.lengths import ZERO, inches
+from handout_engine.amounts.lengths import Length, NamedLength
 from handout_engine.amounts.refusals import RefusalError
 from handout_engine.amounts.saying import Tape
 from handout_engine.amounts.sources import PRACTICE, published
-from handout_engine.amounts.values import Value, sentence
-from handout_engine.cloth.cloth import ClothInputs, note_cloth, note_usable_width
+from handout_engine.cloth.cloth import ClothBought, ClothInputs
 from handout_engine.drawing.scene import Scene
 from handout_engine.families.lace.entredeux_join_drawing import (
     EntredeuxSizes,
     finished_join,
     join_stages,
 )
-from handout_engine.families.lace.lace import TrimInputs, add_lace_supplies, note_lace_to_buy
-from handout_engine.shared.gathering import note_rows
+from handout_engine.families.lace.lace import SCRAP, LaceBought, TrimInputs, add_lace_supplies
+from handout_engine.shared.gathering import GatheringRows, strip_piece
 from handout_engine.shared.gathering_drawing import quarters
 from handout_engine.shared.gathering_steps import add_washing_step
-from handout_engine.shared.strips import StripsWanted, note_strips
-from handout_engine.working.technique import Technique
-from handout_engine.working.workings import Grain, Mark, Picture, Piece, Seam, Step
+from handout_engine.shared.strips import Joined, Strips
+from handout_engine.working.workings import Mark, Picture, Seam, Step, marked
 from handout_engine.working.worksheet import Worksheet
 
 FLAT, GATHERED = "flat cloth", "gathered cloth"
 LACE, FREE = "lace", "left free"
+TAPE = Tape(finest=32)
 
 
-class EntredeuxJoin(TrimInputs, ClothInputs, Technique):
+class EntredeuxJoin(TrimInputs, ClothInputs):
     """One side of an entredeux joined to cloth, flat or gathered."""
 
-    title: ClassVar[str] = "Entredeux to cloth"
-    family: ClassVar[str] = "lace"
-    summary: ClassVar[str] = (
+    title = "Entredeux to cloth"
+    family = "lace"
+    summary = (
         "Entredeux joined to flat or gathered cloth: what is taken, trimmed and rolled, and how "
         "the cloth is cut."
     )
@@ -105,166 +103,178 @@ class EntredeuxJoin(TrimInputs, ClothInputs, Technique):
         basis=published("utah-ruffle"),
     )
 
-    def whole(self) -> Worksheet:
-        """What the join takes, lengths and widths, cloth and steps; raises RefusalError."""
-        sheet = Worksheet(technique=self)
-        _check(self)
-        _note_sizes(sheet, self)
-        rows = _note_gathers(sheet, self)
-        note_lace_to_buy(sheet, sheet["entredeux_length"], "entredeux", "entredeux",
-                         width=sheet["visible"])  # fmt: skip
-        _note_panel(sheet, self, rows)
-        sheet.seams.append(Seam("entredeux to cloth, each layer", self.entredeux_allowance))
-        add_lace_supplies(sheet, "small sharp scissors")
-        _add_sample(sheet)
-        _add_steps(sheet, self)
-        _draw(sheet, self)
-        return sheet
+    @value("entredeux as bought, both allowances")
+    def entredeux_cut_width(self) -> Length:
+        """Its allowance is woven on at both sides."""
+        return self.visible + 2 * self.entredeux_allowance
+
+    @check
+    def there_is_something_to_trim(self) -> None:
+        """Refuse to leave more than the allowance is wide."""
+        if self.trim > self.entredeux_allowance:
+            raise RefusalError(
+                f"trim {TAPE.say(self.trim)} is more than the allowance "
+                f"{TAPE.say(self.entredeux_allowance)} leaves; use at most "
+                f"{TAPE.no_more(self.entredeux_allowance)}",
+                "trim",
+            )
+
+    @value("cut off both allowances")
+    def trimmed_away(self) -> Length:
+        """What is left of them is rolled."""
+        return self.entredeux_allowance - self.trim
+
+    @value("cloth, cut width")
+    def cut_width(self) -> Length:
+        """The cloth gives the entredeux as much as that gives itself."""
+        return self.panel + self.entredeux_allowance + self.far_allowance
+
+    @value("entredeux, cut length", finishes="edge")
+    def entredeux_length(self) -> Length:
+        """The join and both its ends."""
+        return self.edge + 2 * self.end_allowance
+
+    @value("cloth, cut length", finishes="edge")
+    def cloth_length(self) -> Length:
+        """As long as the entredeux, or longer by its fullness."""
+        if self.cloth_side == GATHERED:
+            return self.fullness * self.edge + 2 * self.end_allowance
+        return self.edge + 2 * self.end_allowance
+
+    @value("cloth and entredeux together, finished")
+    def finished_width(self) -> Length:
+        """What is measured when the roll is pressed."""
+        return self.panel + self.visible
+
+    @group
+    def rows(self) -> tuple[GatheringRows, ...]:
+        """The rows on both sides of the ditch, where the cloth is gathered."""
+        ditch = self.entredeux_allowance
+        return (GatheringRows(self, ditch, ditch, self.rows_apart),) if self.gathered else ()
+
+    @group
+    def strips(self) -> Strips:
+        """The widths of cloth that are joined to length."""
+        joined = Joined(self.strip_allowance)
+        return Strips(self.cloth_length, self.cut_width, self.usable_width, joined)
+
+    @group
+    def entredeux_bought(self) -> LaceBought:
+        """The entredeux."""
+        entredeux = NamedLength("entredeux", self.visible)
+        return LaceBought(self, self.entredeux_length, entredeux, "entredeux_")
+
+    @group
+    def cloth_bought(self) -> ClothBought:
+        """The cloth."""
+        return ClothBought(self, "cloth")
 
     @property
     def gathered(self) -> bool:
         """Whether the cloth is gathered to the entredeux."""
         return self.cloth_side == GATHERED
 
+    def cut(self, sheet: Worksheet) -> None:
+        """The panel, with its gathering rows and the line in the ditch."""
+        rows = (line for each in self.rows for line in marked(each.first_row, each.second_row))
+        ditch = Mark("line to stitch in the ditch", self.entredeux_allowance)
+        sheet.pieces.append(strip_piece(sheet, "panel", "cloth", marks=(*rows, ditch)))
+        sheet.seams.append(Seam("entredeux to cloth, each layer", self.entredeux_allowance))
 
-def _check(join: EntredeuxJoin) -> None:
-    if join.trim > join.entredeux_allowance:
-        tape = Tape(finest=32)
-        raise RefusalError(
-            f"trim {tape.say(join.trim)} is more than the allowance "
-            f"{tape.say(join.entredeux_allowance)} leaves; use at most "
-            f"{tape.no_more(join.entredeux_allowance)}",
-            "trim",
+    def sew(self, sheet: Worksheet) -> None:
+        """Stitched in the ditch, trimmed, rolled and pressed; then the other side."""
+        add_lace_supplies(sheet, "small sharp scissors")
+        sheet.sample.append(
+            Step(
+                sheet.sentence(
+                    "Join {scrap} of entredeux to a scrap of the cloth, with the length and width "
+                    "of zigzag that you mean to use.",
+                    scrap=SCRAP,
+                ),
+                sheet.sentence(
+                    "the needle swings once into every hole and once off the roll, the roll is "
+                    "firm, and no raw thread sticks out of it."
+                ),
+            )
         )
-
-
-def _note_sizes(sheet: Worksheet, join: EntredeuxJoin) -> None:
-    sheet.note("entredeux_cut_width", "entredeux as bought, both allowances",
-               join.visible + 2 * join.entredeux_allowance,
-               "{visible} + 2 × {entredeux_allowance}")  # fmt: skip
-    sheet.note("trimmed_away", "cut off both allowances", join.entredeux_allowance - join.trim,
-               "{entredeux_allowance} - {trim}")  # fmt: skip
-    sheet.note("cut_width", "cloth, cut width",
-               join.panel + join.entredeux_allowance + join.far_allowance,
-               "{panel} + {entredeux_allowance} + {far_allowance}")  # fmt: skip
-    sheet.note("entredeux_length", "entredeux, cut length", join.edge + 2 * join.end_allowance,
-               "{edge} + 2 × {end_allowance}", finishes="edge")  # fmt: skip
-    ratio, words = (join.fullness, "{fullness} × {edge}") if join.gathered else (1, "{edge}")
-    sheet.note("cloth_length", "cloth, cut length", join.edge * ratio + 2 * join.end_allowance,
-               f"{words} + 2 × {{end_allowance}}", finishes="edge")  # fmt: skip
-    sheet.note("finished_width", "cloth and entredeux together, finished",
-               join.panel + join.visible, "{panel} + {visible}")  # fmt: skip
-
-
-def _note_gathers(sheet: Worksheet, join: EntredeuxJoin) -> tuple[Value, ...]:
-    if not join.gathered:
-        return ()
-    line = sheet["entredeux_allowance"]
-    return note_rows(sheet, line, line, join.rows_apart)
-
-
-def _note_panel(sheet: Worksheet, join: EntredeuxJoin, rows: tuple[Value, ...]) -> None:
-    cloth = join.cloth()
-    usable = note_usable_width(sheet, cloth)
-    wanted = StripsWanted(usable, sheet["cloth_length"], sheet["cut_width"], False, False)
-    count = note_strips(sheet, wanted)
-    line = Mark("line to stitch in the ditch", join.entredeux_allowance)
-    marks = (*(Mark(row.label, row.length) for row in rows), line)
-    sheet.pieces.append(
-        Piece("panel", "cloth", count.whole * join.make.number, sheet["cut_width"], sheet["strip_length"],
-              Grain.CROSS, marks)
-    )  # fmt: skip
-    note_cloth(sheet, "cloth", cloth)
-
-
-def _add_sample(sheet: Worksheet) -> None:
-    sheet.sample.append(
-        Step(
-            sentence("Join {scrap} of entredeux to a scrap of the cloth, with the length and width "
-                     "of zigzag that you mean to use.", scrap=inches(4)),
-            sentence("the needle swings once into every hole and once off the roll, the roll is "
-                     "firm, and no raw thread sticks out of it."),
-        )
-    )  # fmt: skip
-
-
-def _add_steps(sheet: Worksheet, join: EntredeuxJoin) -> None:
-    add_washing_step(sheet)
-    sheet.step("Rinse the entredeux, and press it flat with starch; it shrinks more than lace.")
-    many = sheet["strips"].whole > 1
-    sheet.step(
-        "Cut the cloth {cut_width} wide and {strip_length} long"
-        + (", {strips} pieces, and join them end to end with {strip_allowance} allowance. "
-           if many else ". ") + "Cut the entredeux {entredeux_length} long.",
-        "the cloth is {cloth_length} long in all." if many else "",
-    )  # fmt: skip
-    if join.gathered:
+        add_washing_step(sheet)
+        sheet.step("Rinse the entredeux, and press it flat with starch; it shrinks more than lace.")
+        many = self.strips.strips > 1
+        joined = ", {strips} pieces, and join them end to end with {strip_allowance} allowance"
         sheet.step(
-            "Run two gathering rows, {first_row} and {second_row} from the raw edge. Draw the "
-            "cloth up to the entredeux, quarter mark to quarter mark, and spread the gathers.",
-            "between its end allowances the gathered edge is {edge}.",
+            f"Cut the cloth {{cut_width}} wide and {{strip_length}} long{joined if many else ''}. "
+            "Cut the entredeux {entredeux_length} long.",
+            "the cloth is {cloth_length} long in all." if many else "",
         )
-    sheet.step(
-        "Lay entredeux and cloth right sides together, raw edges level, the entredeux on top. With "
-        "a short straight stitch sew in the ditch, close beside the cord, {entredeux_allowance} "
-        "from the edges" + (", keeping the gathers upright under the foot." if join.gathered else
-                            "."),
-        "seen from the entredeux, the stitching touches the cord all along.",
-    )  # fmt: skip
-    if join.gathered:
-        sheet.step("Sew a second time beside the first, in the allowance, to flatten the gathers.")
-    sheet.step(
-        "Trim both allowances to {trim}, {trimmed_away} off.",
-        "what is left is {trim} wide everywhere.",
-    )
-    sheet.step(
-        "Roll and whip what is left: a zigzag that swings from just inside the cord to just off "
-        "the raw edge rolls it by itself.",
-    )
-    sheet.step(
-        "Press the roll toward the cloth, from the right side with the tip of the iron.",
-        "from the far cord of the entredeux to the line of the other edge it is {finished_width}.",
-    )
-    _add_other_side(sheet, join)
-
-
-def _add_other_side(sheet: Worksheet, join: EntredeuxJoin) -> None:
-    if join.other_side == LACE:
+        self._add_stitching(sheet)
         sheet.step(
-            "Trim the other allowance of the entredeux off close to its cord, lay lace and "
-            "entredeux side by side, and zigzag into each hole and over the heading of the lace."
+            "Trim both allowances to {trim}, {trimmed_away} off.",
+            "what is left is {trim} wide everywhere.",
         )
-    elif join.other_side == FLAT:
-        sheet.step("Join the other side of the entredeux to flat cloth alike.")
+        sheet.step(
+            "Roll and whip what is left: a zigzag that swings from just inside the cord to just "
+            "off the raw edge rolls it by itself.",
+        )
+        sheet.step(
+            "Press the roll toward the cloth, from the right side with the tip of the iron.",
+            "from the far cord of the entredeux to the line of the other edge it is "
+            "{finished_width}.",
+        )
+        if self.other_side == LACE:
+            sheet.step(
+                "Trim the other allowance of the entredeux off close to its cord, lay lace and "
+                "entredeux side by side, and zigzag into each hole and over the heading of the "
+                "lace."
+            )
+        elif self.other_side == FLAT:
+            sheet.step("Join the other side of the entredeux to flat cloth alike.")
 
+    def _add_stitching(self, sheet: Worksheet) -> None:
+        if self.gathered:
+            sheet.step(
+                "Run two gathering rows, {first_row} and {second_row} from the raw edge. Draw the "
+                "cloth up to the entredeux, quarter mark to quarter mark, and spread the gathers.",
+                "between its end allowances the gathered edge is {edge}.",
+            )
+        upright = ", keeping the gathers upright under the foot" if self.gathered else ""
+        sheet.step(
+            "Lay entredeux and cloth right sides together, raw edges level, the entredeux on top. "
+            "With a short straight stitch sew in the ditch, close beside the cord, "
+            f"{{entredeux_allowance}} from the edges{upright}.",
+            "seen from the entredeux, the stitching touches the cord all along.",
+        )
+        if self.gathered:
+            sheet.step(
+                "Sew a second time beside the first, in the allowance, to flatten the gathers."
+            )
 
-def _draw(sheet: Worksheet, join: EntredeuxJoin) -> None:
-    finished = Scene(
-        sentence("The finished join"),
-        sentence("Entredeux {visible} wide below {cloth}.", visible=sheet["visible"],
-                 cloth=join.cloth_side),
-        finished_join(sheet["edge"], sheet["visible"], sheet["panel"], join.gathered,
-                      join.other_side),
-        tallest=200.0,
-    )  # fmt: skip
-    sheet.pictures.append(
-        Picture("finished", sentence("A part of the finished join, right side up."), finished,
-                finished=True)
-    )  # fmt: skip
-    sizes = EntredeuxSizes(sheet["visible"], sheet["entredeux_allowance"], sheet["trim"])
-    for number, (caption, shapes) in enumerate(join_stages(sizes), 1):
-        scene = Scene(sentence(f"Stage {number}"), sentence(caption), shapes, tallest=120.0)
-        words = f"{number}. {caption} Seen at the cut end; thickness enlarged."
-        sheet.pictures.append(Picture(f"stage-{number}", sentence(words), scene))
-    if join.gathered and sheet["cloth_length"].length > ZERO:
-        caption = "Above the cloth, below the entredeux it is drawn up to, at their true ratio."
-        scene = Scene(
-            sentence("Cloth and entredeux"),
-            sentence("{cloth} is drawn up to {edge}.", cloth=sheet["cloth_length"],
-                     edge=sheet["edge"]),
-            quarters(sheet["edge"], sheet["cloth_length"]),
-        )  # fmt: skip
-        sheet.pictures.append(Picture("quarters", sentence(caption), scene))
+    def draw(self, sheet: Worksheet) -> None:
+        """A part of the join, its stages at the cut end, and how gathers are shared out."""
+        edge, visible = sheet["edge"], sheet["visible"]
+        finished = Scene(
+            sheet.sentence("The finished join"),
+            sheet.sentence("Entredeux {visible} wide below {cloth_side}."),
+            finished_join(edge, visible, sheet["panel"], self.gathered, self.other_side),
+            tallest=200.0,
+        )
+        caption = sheet.sentence("A part of the finished join, right side up.")
+        sheet.pictures.append(Picture("finished", caption, finished, finished=True))
+        sizes = EntredeuxSizes(visible, sheet["entredeux_allowance"], sheet["trim"])
+        for number, (words, shapes) in enumerate(join_stages(sizes), 1):
+            stage, said = sheet.sentence(f"Stage {number}"), sheet.sentence(words)
+            caption = sheet.sentence(f"{number}. {words} Seen at the cut end; thickness enlarged.")
+            scene = Scene(stage, said, shapes, tallest=120.0)
+            sheet.pictures.append(Picture(f"stage-{number}", caption, scene))
+        if self.gathered:
+            caption = sheet.sentence(
+                "Above the cloth, below the entredeux it is drawn up to, at their true ratio."
+            )
+            scene = Scene(
+                sheet.sentence("Cloth and entredeux"),
+                sheet.sentence("{cloth_length} is drawn up to {edge}."),
+                quarters(edge, sheet["cloth_length"]),
+            )
+            sheet.pictures.append(Picture("quarters", caption, scene))
 
 
 TECHNIQUE = EntredeuxJoin

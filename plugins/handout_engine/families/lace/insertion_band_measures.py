@@ -1,4 +1,4 @@
-"""Strips of a built-up band: what each join between two kinds of strip takes, and how it is sewn.
+"""Strips of a built-up band: what each shows, and what its joins take.
 
 The finished width of a band is what shows of its strips. Lace has finished edges and gives nothing
 away; entredeux carries an allowance of its own that is trimmed off; cloth gives what its join
@@ -7,13 +7,13 @@ needs.
 
 from __future__ import annotations
 
-from dataclasses import dataclass
-
+from handout_engine.amounts.declaring import value
 from handout_engine.amounts.inputs import SEWING, length
-from handout_engine.amounts.lengths import total
-from handout_engine.amounts.sources import PRACTICE
-from handout_engine.amounts.values import Value
-from handout_engine.working.worksheet import Worksheet
+from handout_engine.amounts.lengths import ZERO, Length
+from handout_engine.amounts.sources import GIVEN, PRACTICE
+from handout_engine.amounts.working_out import Group
+from handout_engine.working.technique import Technique
+from handout_engine.working.workings import Mark
 
 LACE, ENTREDEUX, BEADING = "lace", "entredeux", "beading"
 PUFFING, EMBROIDERED, CLOTH = "puffing", "embroidered", "cloth"
@@ -22,7 +22,7 @@ FINISHED_EDGES = frozenset({LACE, BEADING})
 CUT_FROM_CLOTH = frozenset({PUFFING, CLOTH})
 
 
-class BandJoinInputs:
+class BandJoinInputs(Technique):
     """What the joins of a band take, one input for each habit of the trade."""
 
     roll = length(
@@ -74,31 +74,31 @@ class BandJoinInputs:
         basis=PRACTICE,
     )
 
-
-def taken_from(kind: str, neighbour: str | None) -> str:
-    """The input that says what a strip gives to its neighbour; empty when it gives nothing.
-
-    `None` for a neighbour is the outer edge of the band.
-    """
-    if kind in FINISHED_EDGES:
-        return ""
-    if ENTREDEUX in (kind, neighbour):
-        return "entredeux_allowance"
-    if neighbour is None:
-        return "outer_allowance"
-    return "roll" if neighbour in FINISHED_EDGES else "cloth_allowance"
+    def taken_from(self, kind: str, neighbour: str | None) -> Length:
+        """What a strip of one kind gives to its neighbour; None is the outer edge of the band."""
+        if kind in FINISHED_EDGES:
+            return ZERO
+        if ENTREDEUX in (kind, neighbour):
+            return self.entredeux_allowance
+        if neighbour is None:
+            return self.outer_allowance
+        return self.roll if neighbour in FINISHED_EDGES else self.cloth_allowance
 
 
-@dataclass(frozen=True)
-class Strip:
-    """One strip of a band, from top to bottom: its number, kind, widths and what its joins take."""
+class Strip(Group):
+    """One strip of a band: its number from the top, its kind, and what its joins take."""
 
-    number: int
-    kind: str
-    visible: Value
-    above: str
-    below: str
-    cut: Value
+    def __init__(
+        self, band: BandJoinInputs, number: int, kinds: tuple[str | None, ...], shows: Length
+    ) -> None:
+        """Take the band, the kinds of all its strips, and how much of this one shows."""
+        super().__init__(f"strip{number}_")
+        self.number, self.shows = number, shows
+        around = (None, *kinds, None)
+        above, kind, below = around[number - 1 : number + 2]
+        assert kind is not None
+        self.kind = kind
+        self.above, self.below = band.taken_from(kind, above), band.taken_from(kind, below)
 
     @property
     def name(self) -> str:
@@ -106,27 +106,55 @@ class Strip:
         return f"{self.number} {self.kind}"
 
     @property
+    def words(self) -> str:
+        """What it is called in labels."""
+        return f"strip {self.name}"
+
+    @property
     def bought(self) -> bool:
         """Whether it is bought in its width."""
         return self.kind not in CUT_FROM_CLOTH
 
+    @value("{}, shows", basis=GIVEN)
+    def width(self) -> Length:
+        """As given, or what the others leave of a wanted width."""
+        return self.shows
 
-def note_strip(
-    sheet: Worksheet, number: int, kinds: tuple[str, str | None, str | None], visible: Value
-) -> Strip:
-    """Note the cut width of a strip; `kinds` are its own, and those above and below it."""
-    kind, over, under = kinds
-    above, below = taken_from(kind, over), taken_from(kind, under)
-    names = [name for name in (above, below) if name]
-    amount = total([visible.length, *(sheet[name].length for name in names)])
-    cut = sheet.note(
-        f"strip{number}_cut_width",
-        f"strip {number} {kind}, cut width",
-        amount,
-        " + ".join(["{visible}", *(f"{{{name}}}" for name in names)]),
-        visible=visible,
-    )
-    return Strip(number, kind, visible, above, below, cut)
+    @value("{}, cut width")
+    def cut_width(self) -> Length:
+        """What shows, and what its two joins take."""
+        return self.width + self.above + self.below
+
+    @value("{}, lower seam line, from its upper raw edge")
+    def lower_seam(self) -> Length | None:
+        """Where the strip below is joined to one that is cut from cloth."""
+        return None if self.bought or not self.below else self.cut_width - self.below
+
+    @property
+    def marks(self) -> tuple[Mark, ...]:
+        """The seam lines to mark on it."""
+        lines = ("above", self.above), ("below", self.lower_seam)
+        return tuple(Mark(f"seam line {place}", line) for place, line in lines if line)
+
+
+class Join(Group):
+    """One way of joining strips, the pairs that are joined so, and what the first of them shows."""
+
+    def __init__(self, way: str, pairs: tuple[tuple[Strip, Strip], ...]) -> None:
+        """Take how it is sewn, and the strips above and below each such join."""
+        self.way, self.pairs = way, pairs
+        self.upper, self.lower = pairs[0]
+        super().__init__(f"strips{self.upper.number}_{self.lower.number}_")
+
+    @property
+    def words(self) -> str:
+        """The first two strips that are joined so."""
+        return f"strips {self.upper.number} and {self.lower.number}"
+
+    @value("{} together, show")
+    def show(self) -> Length:
+        """What is measured when the first pair is joined."""
+        return self.upper.width + self.lower.width
 
 
 def joining(upper: str, lower: str) -> str:

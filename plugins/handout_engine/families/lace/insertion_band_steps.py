@@ -2,50 +2,43 @@
 
 from __future__ import annotations
 
-from fractions import Fraction
-from itertools import pairwise
+from collections.abc import Sequence
 
-from handout_engine.amounts.lengths import inches
-from handout_engine.amounts.values import sentence
-from handout_engine.families.lace.insertion_band_measures import PUFFING, Strip, joining
-from handout_engine.families.lace.lace import add_lace_washing_step
+from handout_engine.families.lace.insertion_band_measures import PUFFING, Join, Strip
+from handout_engine.families.lace.lace import SCRAP, add_lace_washing_step
 from handout_engine.shared.gathering_steps import add_washing_step
 from handout_engine.working.workings import Step
 from handout_engine.working.worksheet import Worksheet
 
 
-def add_band_sample(sheet: Worksheet, strips: list[Strip]) -> None:
+def add_band_sample(sheet: Worksheet, strips: Sequence[Strip]) -> None:
     """A short piece of the whole band, and of its puffing."""
     sheet.sample.append(
         Step(
-            sentence(
-                "Cut {scrap} of every strip in its width and join them in order.", scrap=inches(4)
+            sheet.sentence(
+                "Cut {scrap} of every strip in its width and join them in order.", scrap=SCRAP
             ),
-            sentence(
-                "across all strips it is {finished}. What it is more or less came from the joins: "
-                "find the join that is off and sew it again before the long one, or write the "
-                "width that the strip shows now.",
-                finished=sheet["finished_width"],
+            sheet.sentence(
+                "across all strips it is {finished_width}. What it is more or less came from the "
+                "joins: find the join that is off and sew it again before the long one, or write "
+                "the width that the strip shows now."
             ),
         )
     )
     if any(strip.kind == PUFFING for strip in strips):
         sheet.sample.append(
             Step(
-                sentence("Gather a scrap of the puffing, {scrap} long, to {drawn}.",
-                         scrap=inches(9), drawn=inches(9) / _fullness(sheet)),
-                sentence("the gathers stand close and still turn easily under a fingernail."),
+                sheet.sentence(
+                    "Gather a scrap of the puffing, {sample_puffing} long, to {sample_drawn_up}."
+                ),
+                sheet.sentence("the gathers stand close and still turn easily under a fingernail."),
             )
-        )  # fmt: skip
+        )
 
 
-def _fullness(sheet: Worksheet) -> Fraction:
-    fullness = sheet["fullness"].amount
-    assert isinstance(fullness, Fraction)
-    return fullness
-
-
-def add_band_steps(sheet: Worksheet, strips: list[Strip], fit: int | None) -> None:
+def add_band_steps(
+    sheet: Worksheet, strips: Sequence[Strip], joins: Sequence[Join], fit: int | None
+) -> None:
     """Preparing, cutting and joining the strips; `fit` is the one that was made to give way."""
     add_washing_step(sheet)
     if any(strip.bought for strip in strips):
@@ -58,9 +51,13 @@ def add_band_steps(sheet: Worksheet, strips: list[Strip], fit: int | None) -> No
         sheet.step(
             f"Strip {strips[fit - 1].name} is bought in its width: look for one that shows "
             "{width}, or let a strip of cloth or puffing give way instead.",
-            width=strips[fit - 1].visible,
+            width=strips[fit - 1].width,
         )
-    _add_joining_steps(sheet, strips)
+    for join in joins:
+        named = "; ".join(f"{upper.name} to {lower.name}" for upper, lower in join.pairs)
+        sheet.step(
+            f"Join {named}. {join.way}", f"{join.words} together show {{show}}.", show=join.show
+        )
     sheet.step(
         "Press the band face down on a folded towel, without pulling it, and square its ends.",
         "the band is {finished_width} wide at both ends and in the middle, and {run} long "
@@ -69,36 +66,20 @@ def add_band_steps(sheet: Worksheet, strips: list[Strip], fit: int | None) -> No
 
 
 def _add_cutting_step(sheet: Worksheet, strip: Strip) -> None:
-    prefix = f"strip{strip.number}_"
+    strips = sheet[f"{strip.prefix}strips"]
     sheet.step(
-        f"Strip {strip.name}: cut {{count}} piece(s) {{width}} wide and {{each}} long across the "
+        f"Strip {strip.name}: cut {{strips}} piece(s) {{width}} wide and {{each}} long across the "
         "cloth, and join them end to end with {strip_allowance} allowance where there are several."
-        if sheet[f"{prefix}strips"].whole > 1
+        if strips.whole > 1
         else f"Strip {strip.name}: cut it {{width}} wide and {{each}} long across the cloth.",
-        count=sheet[f"{prefix}strips"],
-        width=strip.cut,
-        each=sheet[f"{prefix}strip_length"],
+        strips=strips,
+        width=strip.cut_width,
+        each=sheet[f"{strip.prefix}strip_length"],
     )
     if strip.kind == PUFFING:
         sheet.step(
             f"Strip {strip.name}: run two gathering rows along each long edge, one on either side "
             "of its seam line, mark the quarters, and draw both edges up to {run} between the "
             "end allowances.",
-            "both edges are equally long, and each quarter is {quarter}.",
-            quarter=sheet["run"].length / 4,
-        )
-
-
-def _add_joining_steps(sheet: Worksheet, strips: list[Strip]) -> None:
-    """Each way of joining once, with the pairs it is for, and what the first pair measures."""
-    ways: dict[str, list[tuple[Strip, Strip]]] = {}
-    for upper, lower in pairwise(strips):
-        ways.setdefault(joining(upper.kind, lower.kind), []).append((upper, lower))
-    for way, pairs in ways.items():
-        named = "; ".join(f"{upper.name} to {lower.name}" for upper, lower in pairs)
-        first, second = pairs[0]
-        sheet.step(
-            f"Join {named}. {way}",
-            f"strips {first.number} and {second.number} together show {{both}}.",
-            both=first.visible.length + second.visible.length,
+            "both edges are equally long, and each quarter is {run_quarter}.",
         )

@@ -2,8 +2,6 @@
 
 from __future__ import annotations
 
-from math import ceil
-
 from handout_engine.amounts.declaring import Worked, group, value
 from handout_engine.amounts.inputs import CLOTH, SEWING, count, length, percentage, yardage
 from handout_engine.amounts.lengths import ZERO, Length, NamedLength, inches
@@ -11,7 +9,7 @@ from handout_engine.amounts.naming import constant
 from handout_engine.amounts.numbers import Count
 from handout_engine.amounts.saying import Saying
 from handout_engine.amounts.sources import PRACTICE
-from handout_engine.amounts.values import Value, sentence
+from handout_engine.amounts.values import sentence
 from handout_engine.working.cautions import LACE_CATCHES, LOOSE_THREADS, PINS_AND_IRON, THIN_COTTON
 from handout_engine.working.technique import Bought, Technique
 from handout_engine.working.workings import Supply
@@ -110,39 +108,6 @@ class LaceInputs(TrimInputs):
 def marks(part: Length, number: Count | int, first: Length = ZERO) -> tuple[Length, ...]:
     """Where so many marks come, each a part from the one before it."""
     return tuple(first + part * each for each in range(number))
-
-
-def note_lace_to_buy(  # noqa: PLR0913, PLR0917 - a lace has these parts
-    sheet: Worksheet,
-    needed: Value,
-    name: str = "lace",
-    prefix: str = "lace",
-    strips: int = 1,
-    width: Value | None = None,
-) -> Value:
-    """Note how much of a lace to buy for `strips` lengths of `needed`, and add it to the supplies.
-
-    The lace is washed before it is cut, so what is bought is longer by its shrinkage. `width`, if
-    not the input `lace_width`, tells it from other laces of the same page.
-    """
-    inputs = sheet.technique
-    assert isinstance(inputs, TrimInputs)
-    wanted = needed.length * inputs.make * strips + inputs.lace_spare
-    raw = wanted / (1 - inputs.lace_shrinkage)
-    lengths = "{make} × {strips} × {needed}" if strips > 1 else "{make} × {needed}"
-    buy = sheet.note(
-        f"{prefix}_to_buy",
-        f"{name} to buy",
-        inputs.lace_step * ceil(raw / inputs.lace_step),
-        f"({lengths} + {{lace_spare}}) / (1 - {{lace_shrinkage}}), "
-        "rounded up to the next {lace_step}",
-        saying=Saying.YARDAGE,
-        needed=needed,
-        strips=strips,
-    )
-    wide = sheet["lace_width"] if width is None else width
-    sheet.supplies.append(Supply(name, buy, sentence("{width} wide", width=wide)))
-    return buy
 
 
 def add_lace_supplies(sheet: Worksheet, *notions: str) -> None:

@@ -6,149 +6,168 @@ which is the longer one, and the inner edge is drawn up to fit.
 
 from __future__ import annotations
 
-from dataclasses import dataclass
-from fractions import Fraction
-from math import acos, asin, degrees, radians, sqrt
-
-from handout_engine.amounts.lengths import FINEST, Length, from_float
+from handout_engine.amounts.angles import Angle, angle_of_cosine, angle_of_tangent, arc
+from handout_engine.amounts.declaring import Worked, check, value
+from handout_engine.amounts.lengths import Length
+from handout_engine.amounts.numbers import Ratio
 from handout_engine.amounts.refusals import RefusalError
-from handout_engine.amounts.saying import Saying, Tape
-from handout_engine.amounts.values import Value
+from handout_engine.amounts.saying import Tape
 from handout_engine.amounts.ways_out import less_than, more_than, ways
-from handout_engine.working.worksheet import Worksheet
+from handout_engine.amounts.working_out import Group
+from handout_engine.families.lace.lace import LaceInputs
 
-SCALLOP, DIAMOND, LOOP = "scallop", "diamond", "loop"
-
-
-@dataclass(frozen=True)
-class ShapeLines:
-    """One shape: the length of its centre line, of its outer edge and of its inner edge."""
-
-    centre: Value
-    outer: Value
-    inner: Value
+TAPE = Tape(finest=32)
 
 
-def note_shape(sheet: Worksheet, shape: str, across: Value, height: Value) -> ShapeLines:
-    """Note the three lines of one shape that is `across` wide and `height` high on its centre line.
+class ShapeLines(Group):
+    """The three lines of one shape that is so wide and so high on its centre line."""
 
-    Speaks of the input `lace_width`; raises RefusalError when the lace is too wide to turn so.
-    """
-    if shape == DIAMOND:
-        return _diamond(sheet, across, height)
-    return _scallop(sheet, across, height) if shape == SCALLOP else _loop(sheet, across, height)
+    centre_line: Worked[Length]
+    outer_edge: Worked[Length]
+    inner_edge: Worked[Length]
 
+    def __init__(self, lace: LaceInputs, across: Length, height: Length) -> None:
+        """Take the lace, and the size of one shape."""
+        super().__init__()
+        self.lace, self.across, self.height = lace, across, height
 
-def _ratio(number: float) -> Fraction:
-    return Fraction(round(number * FINEST), FINEST)
-
-
-def _scallop(sheet: Worksheet, chord: Value, rise: Value) -> ShapeLines:
-    """An arc on a chord; above half a circle the arc is the longer one of the two."""
-    quarter = chord.length.mm * chord.length.mm / 4
-    radius = sheet.note(
-        "radius", "radius of the centre line",
-        Length((quarter + rise.length.mm * rise.length.mm) / (2 * rise.length.mm)),
-        "({chord} × {chord} / 4 + {rise} × {rise}) / (2 × {rise})", chord=chord, rise=rise,
-    )  # fmt: skip
-    _check_radius(sheet, radius)
-    half = degrees(asin(min(1.0, chord.mm / (2 * radius.mm))))
-    deep = 2 * rise.length > chord.length
-    turn = sheet.note(
-        "arc_turn", "turn of the arc", _ratio(360 - 2 * half if deep else 2 * half),
-        ("360 - " if deep else "") + "2 × arcsin({chord} / (2 × {radius}))",
-        saying=Saying.DEGREES, chord=chord,
-    )  # fmt: skip
-    return _note_arcs(sheet, radius, turn, None)
+    def larger_shapes(self, limit: Length) -> str:
+        """The ways out of lace that is too wide: narrower than that, or larger shapes."""
+        narrower = less_than(self.lace, "lace_width", limit, "lace narrower than {}")
+        return ways(narrower, "larger shapes")
 
 
-def _loop(sheet: Worksheet, across: Value, height: Value) -> ShapeLines:
+class ArcLines(ShapeLines):
+    """A shape with an arc: the lines beside it have the same turn, and another radius."""
+
+    radius: Worked[Length]
+    arc_turn: Worked[Angle]
+
+    @check
+    def the_lace_turns_so_closely(self) -> None:
+        """Refuse lace so wide that its inner edge has no radius left."""
+        width = self.lace.lace_width
+        if width >= 2 * self.radius:
+            raise RefusalError(
+                f"lace_width {TAPE.say(width)} is too wide for a curve of {TAPE.say(self.radius)} "
+                "radius, its inner edge would cross itself; use "
+                f"{self.larger_shapes(2 * self.radius)}",
+                "lace_width",
+            )
+
+    @value("centre line of one shape")
+    def centre_line(self) -> Length:
+        """What the template shows."""
+        return self.line_of(self.radius)
+
+    @value("outer edge of one shape")
+    def outer_edge(self) -> Length:
+        """The lace is cut by it."""
+        return self.line_of(self.radius + self.lace.lace_width / 2)
+
+    @value("inner edge of one shape")
+    def inner_edge(self) -> Length:
+        """What the heading thread is drawn up to."""
+        return self.line_of(self.radius - self.lace.lace_width / 2)
+
+    def line_of(self, radius: Length) -> Length:
+        """The line whose arc has that radius."""
+        return radius * arc(self.arc_turn)
+
+
+class ScallopLines(ArcLines):
+    """An arc on a chord, more than half a circle where it is high."""
+
+    @value("radius of the centre line")
+    def radius(self) -> Length:
+        """By its chord and its rise."""
+        return (self.across * self.across / 4 + self.height * self.height) / (2 * self.height)
+
+    @value("turn of the arc")
+    def arc_turn(self) -> Angle:
+        """From an end of the chord the top is seen at a quarter of it."""
+        return 4 * angle_of_tangent(2 * self.height / self.across)
+
+
+class LoopLines(ArcLines):
     """An arc that two straight arms, drawn from the foot of the loop, run into."""
-    if height.length <= across.length:
-        tape = Tape(finest=32)
-        higher = more_than(sheet.technique, "height", across.length, "a height of more than {}")
-        raise RefusalError(
-            f"a loop {tape.say(across.amount)} wide must be higher than that to close at its foot; "
-            f"use {ways(higher, 'a smaller shape_width')}",
-            "height",
-        )
-    radius = sheet.note("radius", "radius of the centre line", across.length / 2, "{across} / 2",
-                        across=across)  # fmt: skip
-    _check_radius(sheet, radius)
-    centre = sheet.note("foot_to_centre", "from the foot of the loop to the centre of its arc",
-                        height.length - radius.length, "{height} - {radius}",
-                        height=height)  # fmt: skip
-    arm = sheet.note(
-        "arm", "straight arm of the loop", from_float(sqrt(centre.mm**2 - radius.mm**2)),
-        "√({foot_to_centre} × {foot_to_centre} - {radius} × {radius})",
-    )  # fmt: skip
-    turn = sheet.note(
-        "arc_turn", "turn of the arc", _ratio(360 - 2 * degrees(acos(radius.mm / centre.mm))),
-        "360 - 2 × arccos({radius} / {foot_to_centre})", saying=Saying.DEGREES,
-    )  # fmt: skip
-    return _note_arcs(sheet, radius, turn, arm)
+
+    @check
+    def it_closes_at_its_foot(self) -> None:
+        """Refuse a loop whose arc would reach its foot."""
+        if self.height <= self.across:
+            higher = more_than(self.lace, "height", self.across, "a height of more than {}")
+            raise RefusalError(
+                f"a loop {TAPE.say(self.across)} wide must be higher than that to close at its "
+                f"foot; use {ways(higher, 'a smaller shape_width')}",
+                "height",
+            )
+
+    @value("radius of the centre line")
+    def radius(self) -> Length:
+        """The arc is as wide as the loop."""
+        return self.across / 2
+
+    @value("from the foot of the loop to the centre of its arc")
+    def foot_to_centre(self) -> Length:
+        """The top lies its radius above that centre."""
+        self.it_closes_at_its_foot()
+        return self.height - self.radius
+
+    @value("straight arm of the loop")
+    def arm(self) -> Length:
+        """Where it runs into the arc it stands square to its radius."""
+        squares = self.foot_to_centre * self.foot_to_centre - self.radius * self.radius
+        return squares.root()
+
+    @value("turn of the arc")
+    def arc_turn(self) -> Angle:
+        """Once round, but for what lies between the arms."""
+        return 360 - 2 * angle_of_cosine(self.radius / self.foot_to_centre)
+
+    def line_of(self, radius: Length) -> Length:
+        """The line whose arc has that radius, with its arms, which are as long on all lines."""
+        return 2 * self.arm + super().line_of(radius)
 
 
-def _check_radius(sheet: Worksheet, radius: Value) -> None:
-    width = sheet["lace_width"].length
-    if width >= 2 * radius.length:
-        tape = Tape(finest=32)
-        raise RefusalError(
-            f"lace_width {tape.say(width)} is too wide for a curve of {tape.say(radius.amount)} "
-            f"radius, its inner edge would cross itself; use "
-            f"{ways(_narrower(sheet, 2 * radius.length), 'larger shapes')}",
-            "lace_width",
-        )
+class DiamondLines(ShapeLines):
+    """Four equal sides with mitred points; half a width of lace further out it is longer."""
 
+    @value("side of the diamond, centre line")
+    def diamond_side(self) -> Length:
+        """Half its width and half its height stand square to each other."""
+        return (self.across * self.across + self.height * self.height).root() / 2
 
-def _narrower(sheet: Worksheet, limit: Length) -> str:
-    return less_than(sheet.technique, "lace_width", limit, "lace narrower than {}")
+    @value("the four mitres, between centre line and outer edge")
+    def points_take(self) -> Length:
+        """What the four points reach out beyond the sides."""
+        return 2 * self.lace.lace_width * self._pointed
 
+    @property
+    def _pointed(self) -> Ratio:
+        return self.across / self.height + self.height / self.across
 
-def _note_arcs(sheet: Worksheet, radius: Value, turn: Value, arm: Value | None) -> ShapeLines:
-    """Note the three lines of an arc, with two arms where it has them."""
-    assert isinstance(turn.amount, Fraction)
-    once = radians(float(turn.amount))
-    straight = 2 * arm.mm if arm else 0.0
-    arms = "2 × {arm} + " if arm else ""
-    half = float(sheet["lace_width"].length) / 2
-    made = []
-    for name, label, away, reach in (
-        ("centre_line", "centre line of one shape", 0.0, "{radius}"),
-        ("outer_edge", "outer edge of one shape", half, "({radius} + {lace_width} / 2)"),
-        ("inner_edge", "inner edge of one shape", -half, "({radius} - {lace_width} / 2)"),
-    ):
-        length = from_float(straight + (radius.mm + away) * once)
-        made.append(sheet.note(name, label, length, f"{arms}{reach} × π × {{arc_turn}} / 180"))
-    return ShapeLines(*made)
+    @value("centre line of one shape")
+    def centre_line(self) -> Length:
+        """What the template shows."""
+        return 4 * self.diamond_side
 
+    @value("outer edge of one shape")
+    def outer_edge(self) -> Length:
+        """The lace is cut by it."""
+        return self.centre_line + self.points_take
 
-def _diamond(sheet: Worksheet, across: Value, height: Value) -> ShapeLines:
-    """Four equal sides with mitred points; offsetting a diamond by half the lace lengthens it."""
-    side = sheet.note(
-        "diamond_side", "side of the diamond, centre line",
-        from_float(sqrt(across.mm**2 + height.mm**2) / 2),
-        "√({across} × {across} + {height} × {height}) / 2", across=across, height=height,
-    )  # fmt: skip
-    ratio = across.length / height.length + height.length / across.length
-    points = sheet.note(
-        "points_take", "the four mitres, between centre line and outer edge",
-        2 * ratio * sheet["lace_width"].length,
-        "2 × {lace_width} × ({across} / {height} + {height} / {across})",
-        across=across, height=height,
-    )  # fmt: skip
-    centre = sheet.note("centre_line", "centre line of one shape", 4 * side.length,
-                        "4 × {diamond_side}")  # fmt: skip
-    if points.length >= centre.length:
-        tape = Tape(finest=32)
-        widest = centre.length / (2 * ratio)
-        raise RefusalError(
-            f"lace_width {tape.say(sheet['lace_width'].amount)} fills the whole diamond; use "
-            f"{ways(_narrower(sheet, widest), 'larger shapes')}",
-            "lace_width",
-        )
-    outer = sheet.note("outer_edge", "outer edge of one shape", centre.length + points.length,
-                       "{centre_line} + {points_take}")  # fmt: skip
-    inner = sheet.note("inner_edge", "inner edge of one shape", centre.length - points.length,
-                       "{centre_line} - {points_take}")  # fmt: skip
-    return ShapeLines(centre, outer, inner)
+    @value("inner edge of one shape")
+    def inner_edge(self) -> Length:
+        """What the heading thread is drawn up to."""
+        return self.centre_line - self.points_take
+
+    @check
+    def it_has_an_inside(self) -> None:
+        """Refuse lace that fills the whole diamond."""
+        if self.points_take >= self.centre_line:
+            raise RefusalError(
+                f"lace_width {TAPE.say(self.lace.lace_width)} fills the whole diamond; use "
+                f"{self.larger_shapes(self.centre_line / (2 * self._pointed))}",
+                "lace_width",
+            )

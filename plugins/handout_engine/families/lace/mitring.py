@@ -6,30 +6,102 @@ takes 2 × width × tan(c / 2), along its outer edge nothing but the seam.
 
 from __future__ import annotations
 
-from collections.abc import Sequence
 from fractions import Fraction
-from math import radians, tan
 
+from handout_engine.amounts.angles import tangent
+from handout_engine.amounts.declaring import check, group, value
 from handout_engine.amounts.inputs import SEWING, angle, choice, length, lengths
-from handout_engine.amounts.lengths import ZERO, Length, from_float, total
+from handout_engine.amounts.lengths import Length, from_float, total
+from handout_engine.amounts.numbers import Count, Ratio
 from handout_engine.amounts.refusals import RefusalError
 from handout_engine.amounts.saying import Saying, Tape
 from handout_engine.amounts.sources import GIVEN, PRACTICE
-from handout_engine.amounts.values import Value
 from handout_engine.amounts.ways_out import at_most, less_than, ways
+from handout_engine.amounts.working_out import Group
 from handout_engine.families.lace.lace import LaceInputs
 from handout_engine.families.lace.mitring_drawing import MitreWalk
-from handout_engine.working.workings import Chart
-from handout_engine.working.worksheet import Worksheet
 
 INNER, OUTER = "inner line", "outer line"
 OPEN, RING = "open", "ring"
 CLOSES_WITHIN = 1.0
 """A ring whose end misses its start by more than so many mm is refused."""
+TAPE = Tape(finest=32)
 
 
-class MitreInputs(LaceInputs):
-    """The inputs of lace that is mitred round corners."""
+class MitreSide(Group):
+    """One straight side, and both lines of the lace along it."""
+
+    def __init__(self, lace: MitredSides, number: int) -> None:
+        """Take the lace, and which of its sides this is."""
+        super().__init__(suffix=str(number))
+        self.lace, self.number = lace, number
+        self.given = lace.sides[number - 1]
+
+    @property
+    def mitres(self) -> int:
+        """How many of its ends are mitred."""
+        inside = 1 < self.number < len(self.lace.sides)
+        return 2 if inside or self.lace.ends == RING else 1
+
+    @property
+    def taken(self) -> Length:
+        """By how much its inner line is shorter than its outer one."""
+        return self.lace.half_mitre if self.mitres == 1 else 2 * self.lace.half_mitre
+
+    @value("side {}, inner line")
+    def inner(self) -> Length:
+        """As measured, or what its mitres leave of the outer line."""
+        return self.given if self.lace.measured == INNER else self.outer - self.taken
+
+    @value("side {}, outer line")
+    def outer(self) -> Length:
+        """As measured, or longer than the inner line by its mitres."""
+        return self.given if self.lace.measured == OUTER else self.inner + self.taken
+
+    @property
+    def line(self) -> Length:
+        """The line it was measured on."""
+        return self.inner if self.lace.measured == INNER else self.outer
+
+
+class Mitre(Group):
+    """One mitre: its fold, and the lines on both sides of it that are stitched together."""
+
+    def __init__(self, lace: MitredSides, side: MitreSide, before: Mitre | None) -> None:
+        """Take the lace, the side that ends in it, and the mitre at which that side began."""
+        super().__init__(suffix=str(side.number))
+        self.lace, self.side, self.before = lace, side, before
+
+    @value("mitre {}, fold line from the first end")
+    def fold(self) -> Length:
+        """Every mitre takes its seam on both sides, a cut end its allowance."""
+        seam, outer = self.lace.mitre_seam, self.side.outer
+        if self.before is not None:
+            return self.before.fold + outer + 2 * seam
+        if self.lace.ends == OPEN:
+            return self.lace.end_allowance + outer + seam
+        return outer + 2 * seam
+
+    @property
+    def where_ends_meet(self) -> bool:
+        """Whether it is the one that closes a ring: it has half of itself at each end."""
+        return self.side.number == self.lace.corners and self.lace.ends == RING
+
+    @value("mitre {}, inner edge, stitch from")
+    def stitch_from(self) -> Length:
+        """Where the inner edge meets the stitching, before the fold."""
+        return self.fold - self.lace.beside_fold
+
+    @value("mitre {}, inner edge, stitch to")
+    def stitch_to(self) -> Length:
+        """The same behind the fold."""
+        if self.where_ends_meet:
+            return self.lace.beside_fold
+        return self.fold + self.lace.beside_fold
+
+
+class MitredSides(LaceInputs):
+    """Lace along straight sides, mitred round each corner between them."""
 
     sides = lengths(
         "sides",
@@ -60,139 +132,114 @@ class MitreInputs(LaceInputs):
         basis=PRACTICE,
     )
 
+    def label_of(self, label: str) -> str:
+        """A label with the line that the sides were measured on."""
+        return label.format(measured=self.measured)
 
-def check_shape(lace: MitreInputs) -> None:
-    """Raise RefusalError when the sides and turns make no open line or ring."""
-    number = len(lace.sides)
-    if lace.ends == OPEN and number == 1:
-        raise RefusalError("one open side has no corner to mitre; write at least 2 sides", "sides")
-    corners = number if lace.ends == RING else number - 1
-    most = 360 / Fraction(corners)
-    if lace.turn > most:
+    @check
+    def there_is_a_corner(self) -> None:
+        """Refuse one side alone, and corners that together go more than once round."""
+        number = len(self.sides)
+        if self.ends == OPEN and number == 1:
+            raise RefusalError(
+                "one open side has no corner to mitre; write at least 2 sides", "sides"
+            )
+        corners = number if self.ends == RING else number - 1
+        most = Fraction(360, corners)
+        if self.turn > most:
+            raise RefusalError(
+                f"turn {TAPE.say(self.turn, Saying.DEGREES)} at {corners} corners goes more than "
+                f"once round; use {ways(at_most(self, 'turn', most), 'fewer sides')}",
+                "turn",
+            )
+
+    @check
+    def a_ring_closes(self) -> None:
+        """Refuse a ring that does not go just once round, or whose end misses its start."""
+        number = len(self.sides)
+        if self.ends == OPEN:
+            return
+        once = Fraction(360, number)
+        if number < 3 or abs(float(self.turn) - float(once)) > 0.01:
+            said = TAPE.say(once, Saying.DEGREES)
+            way = (
+                f"turn {said} at each of its {number} corners" if number > 2 else "3 sides or more"
+            )
+            raise RefusalError(f"a ring needs {way}; write that, or leave the ends open", "turn")
+        walk = MitreWalk([float(side) for side in self.sides], float(once), closed=True)
+        if walk.gap > CLOSES_WITHIN:
+            raise RefusalError(
+                "the sides do not close to a ring, the end misses the start by "
+                f"{TAPE.both(from_float(walk.gap))}; make opposite sides equal, or leave the ends "
+                "open",
+                "sides",
+            )
+
+    @value("number of sides", basis=GIVEN)
+    def number_of_sides(self) -> Count:
+        """Those that were measured."""
+        return Count(len(self.sides))
+
+    @value("corners to mitre")
+    def corners(self) -> Count:
+        """An open line has one less than sides."""
+        return self.number_of_sides if self.ends == RING else self.number_of_sides - 1
+
+    @value("half of a mitre, along the inner edge")
+    def half_mitre(self) -> Length:
+        """The stitching leaves the fold by half the turn, across the width of the lace."""
+        return self.lace_width * tangent(self.turn / 2)
+
+    @value("from a fold to its stitching, along the inner edge")
+    def beside_fold(self) -> Length:
+        """Half of the mitre, and the seam that it has at the outer point as well."""
+        return self.half_mitre + self.mitre_seam
+
+    @value("one mitre, along the inner edge of the lace")
+    def corner_takes(self) -> Length:
+        """Both sides of its fold."""
+        return 2 * self.beside_fold
+
+    @value("one mitre in widths of the lace")
+    def corner_widths(self) -> Ratio | None:
+        """How it is often said where the inner line was measured."""
+        return self.corner_takes / self.lace_width if self.measured == INNER else None
+
+    @group
+    def lines(self) -> tuple[MitreSide, ...]:
+        """Both lines of every side."""
+        return tuple(MitreSide(self, number) for number in range(1, len(self.sides) + 1))
+
+    @check
+    def something_is_left_inside(self) -> None:
+        """Refuse mitres that leave nothing of a side; the side that is worst off is named."""
+        worst = min(self.lines, key=lambda side: side.given / side.taken)
+        if self.measured == INNER or worst.given > worst.taken:
+            return
+        most = self.lace_width * (worst.given / worst.taken)
+        narrow = less_than(self, "lace_width", most, "lace narrower than {}")
         raise RefusalError(
-            f"turn {Tape().say(lace.turn, Saying.DEGREES)} at {corners} corners goes more than "
-            f"once round; use {ways(at_most(lace, 'turn', most), 'fewer sides')}",
-            "turn",
-        )
-    if lace.ends == RING:
-        _check_ring(lace, most)
-
-
-def _check_ring(lace: MitreInputs, turn: Fraction) -> None:
-    number = len(lace.sides)
-    if number < 3 or abs(float(lace.turn - turn)) > 0.01:
-        shown = Tape().say(turn, Saying.DEGREES)
-        way = f"turn {shown} at each of its {number} corners" if number > 2 else "3 sides or more"
-        raise RefusalError(f"a ring needs {way}; write that, or leave the ends open", "turn")
-    walk = MitreWalk([float(side) for side in lace.sides], float(turn), closed=True)
-    if walk.gap > CLOSES_WITHIN:
-        missed = Tape(finest=32).both(from_float(walk.gap))
-        raise RefusalError(
-            f"the sides do not close to a ring, the end misses the start by {missed}; make "
-            "opposite sides equal, or leave the ends open",
-            "sides",
-        )
-
-
-def note_corner(sheet: Worksheet, lace: MitreInputs) -> tuple[Value, Value]:
-    """Note how many corners there are and what one takes; returns the count and half a mitre."""
-    ring = lace.ends == RING
-    number = len(lace.sides)
-    sides = sheet.note("number_of_sides", "number of sides", number, "", basis=GIVEN)
-    corners = sheet.note("corners", "corners to mitre", number if ring else number - 1,
-                         "{sides}" if ring else "{sides} - 1", sides=sides)  # fmt: skip
-    half = sheet.note(
-        "half_mitre", "half of a mitre, along the inner edge",
-        from_float(float(lace.lace_width) * tan(radians(float(lace.turn) / 2))),
-        "{lace_width} × tan({turn} / 2)",
-    )  # fmt: skip
-    sheet.note("corner_takes", "one mitre, along the inner edge of the lace",
-               2 * half.length + 2 * lace.mitre_seam,
-               "2 × {half_mitre} + 2 × {mitre_seam}")  # fmt: skip
-    return corners, half
-
-
-def note_sides(sheet: Worksheet, lace: MitreInputs, half: Value) -> list[Value]:
-    """Note both lines of every side; returns the outer ones."""
-    last = len(lace.sides)
-    mitres = [2 if lace.ends == RING or 1 < number < last else 1
-              for number in range(1, last + 1)]  # fmt: skip
-    if lace.measured != INNER:
-        _check_inner(lace, [half.length * ends for ends in mitres])
-    outers = []
-    for number, (given, ends) in enumerate(zip(lace.sides, mitres, strict=True), 1):
-        away = half.length * ends
-        inner_label, outer_label = f"side {number}, inner line", f"side {number}, outer line"
-        if lace.measured == INNER:
-            inner = sheet.note(f"inner{number}", inner_label, given, "", basis=GIVEN)
-            outers.append(
-                sheet.note(f"outer{number}", outer_label, given + away,
-                           "{inner} + {ends} × {half_mitre}", inner=inner, ends=ends)
-            )  # fmt: skip
-            continue
-        outer = sheet.note(f"outer{number}", outer_label, given, "", basis=GIVEN)
-        sheet.note(f"inner{number}", inner_label, given - away,
-                   "{outer} - {ends} × {half_mitre}", outer=outer, ends=ends)  # fmt: skip
-        outers.append(outer)
-    return outers
-
-
-def _check_inner(lace: MitreInputs, taken: Sequence[Length]) -> None:
-    """Refuse mitres that leave nothing of a side; the side that is worst off is named."""
-    shares = [given / away for given, away in zip(lace.sides, taken, strict=True)]
-    worst = min(shares)
-    if worst <= 1:
-        tape, number = Tape(finest=32), shares.index(worst)
-        narrow = less_than(lace, "lace_width", lace.lace_width * worst, "lace narrower than {}")
-        raise RefusalError(
-            f"lace_width {tape.say(lace.lace_width)} leaves nothing of side {number + 1} inside, "
-            f"{tape.say(lace.sides[number])} on the outer line; use "
-            f"{ways(narrow, 'longer sides')}",
+            f"lace_width {TAPE.say(self.lace_width)} leaves nothing of side {worst.number} inside, "
+            f"{TAPE.say(worst.given)} on the outer line; use {ways(narrow, 'longer sides')}",
             "lace_width",
         )
 
+    @value("all sides, {measured}")
+    def along(self) -> Length:
+        """End to end."""
+        return total(side.line for side in self.lines)
 
-def note_mitred_length(sheet: Worksheet, lace: MitreInputs, corners: Value) -> None:
-    """Note the cut length of the lace."""
-    line = "inner" if lace.measured == INNER else "outer"
-    names = [f"{line}{number}" for number in range(1, len(lace.sides) + 1)]
-    along = sheet.note("along", f"all sides, {lace.measured}",
-                       total(sheet[name].length for name in names),
-                       " + ".join(f"{{{name}}}" for name in names))  # fmt: skip
-    if lace.measured == INNER:
-        extra, words = sheet["corner_takes"].length, "{corner_takes}"
-    else:
-        extra, words = 2 * lace.mitre_seam, "2 × {mitre_seam}"
-    ends = ZERO if lace.ends == RING else 2 * lace.end_allowance
-    sheet.note(
-        "lace_length",
-        "lace, cut length",
-        along.length + extra * corners.whole + ends,
-        f"{{along}} + {{corners}} × {words}"
-        + ("" if lace.ends == RING else " + 2 × {end_allowance}"),
-    )
-    if lace.measured == INNER:
-        widths = extra / lace.lace_width
-        sheet.note("corner_widths", "one mitre in widths of the lace", widths,
-                   "{corner_takes} / {lace_width}")  # fmt: skip
+    @value("lace, cut length")
+    def lace_length(self) -> Length:
+        """Along the inner line each mitre takes all of itself, along the outer one its seam."""
+        takes = self.corner_takes if self.measured == INNER else 2 * self.mitre_seam
+        sewn = self.along + self.corners * takes
+        return sewn if self.ends == RING else sewn + 2 * self.end_allowance
 
-
-def fold_chart(sheet: Worksheet, lace: MitreInputs, outer: list[Value], corners: int) -> Chart:
-    """Where every mitre falls on the flat lace, measured from its first end."""
-    rows = []
-    reached, words = ZERO, ""
-    if lace.ends == OPEN:
-        reached, words = lace.end_allowance, "{end_allowance} + "
-    for number in range(1, corners + 1):
-        reached = reached + outer[number - 1].length
-        seams = 2 * number - (1 if lace.ends == OPEN else 0)
-        named = words + " + ".join(f"{{outer{each}}}" for each in range(1, number + 1))
-        fold = sheet.note(f"fold{number}", f"mitre {number}, fold line from the first end",
-                          reached + lace.mitre_seam * seams,
-                          named + " + {seams} × {mitre_seam}", seams=seams)  # fmt: skip
-        aside = sheet["half_mitre"].length + lace.mitre_seam
-        meets = lace.ends == RING and number == corners
-        name = f"mitre {number}, where the ends meet" if meets else f"mitre {number}"
-        rows.append((name, fold, fold.length - aside, aside if meets else fold.length + aside))
-    headings = ("Mitre", "Fold at", "Inner edge, stitch from", "and from")
-    return Chart("Mitres along the flat lace, from its first end", headings, tuple(rows))
+    @group
+    def mitres(self) -> tuple[Mitre, ...]:
+        """The mitres along the flat lace, each after the one before it."""
+        found: list[Mitre] = []
+        for side in self.lines[: self.corners]:
+            found.append(Mitre(self, side, found[-1] if found else None))
+        return tuple(found)

@@ -22,8 +22,16 @@ EXEMPT_WEIGHT = Fraction("88.2")
 LITTLE, EASILY, BADLY, NOT = "little", "easily", "badly", "not at all"
 
 NEEDLE_SIZES: Mapping[int, int] = {
-    60: 8, 65: 9, 70: 10, 75: 11, 80: 12, 90: 14, 100: 16, 110: 18, 120: 19,
-}  # fmt: skip
+    60: 8,
+    65: 9,
+    70: 10,
+    75: 11,
+    80: 12,
+    90: 14,
+    100: 16,
+    110: 18,
+    120: 19,
+}
 """Machine needles as they are sold: metric number, and the old number beside it."""
 
 
@@ -131,11 +139,9 @@ MATERIALS: Mapping[str, Material] = {
     "broadcloth": _material(120, 75, GENERAL, "2.2", MIDDLING, LITTLE, 3, COTTON),
     "silk dupioni": _material(110, 75, GENERAL, "2.2", STANDS, BADLY, 3, SILK),
     "pique": _material(180, 80, FIRM, "2.5", STANDS, LITTLE, 5, DOWN),
-    "fine corduroy": _material(
-        200, 80, FIRM, "2.5", STANDS, EASILY, 5, LOFT, raised=True
-    ),
+    "fine corduroy": _material(200, 80, FIRM, "2.5", STANDS, EASILY, 5, LOFT, raised=True),
     "flannel": _material(150, 80, FIRM, "2.5", STANDS, LITTLE, 8, LOFT, raised=True),
     "double gauze": _material(120, 70, GENERAL, "2.5", MIDDLING, BADLY, 8, LOFT),
     "cotton knit": _material(160, 75, GENERAL, "2.5", STANDS, NOT, 6, LOFT, ROUND),
     "towelling": _material(350, 90, FIRM, "3", HARDLY, BADLY, 8, LOFT, raised=True),
-}  # fmt: skip
+}

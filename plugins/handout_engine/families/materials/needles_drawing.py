@@ -37,10 +37,17 @@ def blade_and_thread(blade: Value, thread: Value) -> Iterable[Shape]:
     for middle, value, tone in ((wide / 2, blade, Tone.SHADE), (centre, thread, Tone.SECOND)):
         radius = value.mm / 2
         yield Area(circle((middle, wide / 2), radius), tone)
-        yield Dimension((middle - radius, wide / 2 + radius), (middle + radius, wide / 2 + radius),
-                        value, Side.BELOW)  # fmt: skip
-        yield Note((middle, wide / 2 - max(radius, 0.2 * wide)),
-                   sentence("needle" if value is blade else "thread"), above=True)  # fmt: skip
+        yield Dimension(
+            (middle - radius, wide / 2 + radius),
+            (middle + radius, wide / 2 + radius),
+            value,
+            Side.BELOW,
+        )
+        yield Note(
+            (middle, wide / 2 - max(radius, 0.2 * wide)),
+            sentence("needle" if value is blade else "thread"),
+            above=True,
+        )
 
 
 def thread_bars(threads: Sequence[tuple[str, Value]]) -> Iterable[Shape]:

@@ -88,12 +88,18 @@ def _together(sizes: SeamSizes, at: str, trim: str = "") -> tuple[Shape, ...]:
 def _plain(sizes: SeamSizes) -> Iterable[Stage]:
     allowance, reach, step = sizes["first_takes"].mm, sizes.reach, sizes.step
     yield "Right sides together, sewn.", _together(sizes, "first_takes")
-    yield "Pressed open.", (
-        *_two(sizes, ((-reach, 0), (-step / 3, 0), (-step / 3, step), (-allowance, step)),
-              ((reach, 0), (step / 3, 0), (step / 3, step), (allowance, step))),
-        _needle(0, 0, step, 0),
-        Dimension((-allowance, step), (allowance, step), sizes["ridge"], Side.BELOW),
-    )  # fmt: skip
+    yield (
+        "Pressed open.",
+        (
+            *_two(
+                sizes,
+                ((-reach, 0), (-step / 3, 0), (-step / 3, step), (-allowance, step)),
+                ((reach, 0), (step / 3, 0), (step / 3, step), (allowance, step)),
+            ),
+            _needle(0, 0, step, 0),
+            Dimension((-allowance, step), (allowance, step), sizes["ridge"], Side.BELOW),
+        ),
+    )
 
 
 def _french(sizes: SeamSizes) -> Iterable[Stage]:
@@ -106,42 +112,76 @@ def _french(sizes: SeamSizes) -> Iterable[Stage]:
     yield (
         "Turned right sides together, the first seam on the fold, and sewn again.",
         (
-            *_two(sizes, ((-reach, 0), (0, 0), (0, step), (-trim, step)),
-                  ((-reach, 3 * step), (0, 3 * step), (0, 2 * step), (-trim, 2 * step))),
+            *_two(
+                sizes,
+                ((-reach, 0), (0, 0), (0, step), (-trim, step)),
+                ((-reach, 3 * step), (0, 3 * step), (0, 2 * step), (-trim, 2 * step)),
+            ),
             _needle(-second, 0, 3 * step, 1.5 * step),
             Dimension((-second, 3 * step), (0, 3 * step), sizes["french_second"], Side.BELOW),
         ),
-    )  # fmt: skip
+    )
     yield (
         "Opened flat, the closed ridge pressed to one side.",
         (
-            *_two(sizes,
-                  ((-reach, 0), (0, 0), (0, 4 * step), (second, 4 * step), (second, 3 * step),
-                   (second - trim, 3 * step)),
-                  ((reach, 0), (step, 0), (step, step), (second, step), (second, 2 * step),
-                   (second - trim, 2 * step))),
+            *_two(
+                sizes,
+                (
+                    (-reach, 0),
+                    (0, 0),
+                    (0, 4 * step),
+                    (second, 4 * step),
+                    (second, 3 * step),
+                    (second - trim, 3 * step),
+                ),
+                (
+                    (reach, 0),
+                    (step, 0),
+                    (step, step),
+                    (second, step),
+                    (second, 2 * step),
+                    (second - trim, 2 * step),
+                ),
+            ),
             Dimension((0, 4 * step), (second, 4 * step), sizes["french_second"], Side.BELOW),
         ),
-    )  # fmt: skip
+    )
 
 
 def _fell(sizes: SeamSizes) -> Iterable[Stage]:
     width, turn = sizes["fell_width"].mm, sizes["turned"].mm
     reach, step = sizes.reach, sizes.step
-    yield "Sewn; one allowance will be trimmed, the other folded in.", (
-        *_together(sizes, "first_takes"),
-        Note((-sizes["first_takes"].mm + width / 2, -2.6 * step), sentence("trim here"),
-             (-sizes["first_takes"].mm + width / 2, 0)),
-    )  # fmt: skip
-    yield "Opened flat, the folded allowance over the trimmed one, stitched down.", (
-        *_two(sizes,
-              ((-reach, 0), (0, 0), (0, 3 * step), (width, 3 * step), (width, 2 * step),
-               (width - turn + step / 2, 2 * step)),
-              ((reach, 0), (step, 0), (step, step), (width / 2, step))),
-        _needle(width - step, 0, 3 * step, step / 2),
-        _needle(step / 2, 0, 2 * step, step / 2),
-        Dimension((0, 3 * step), (width, 3 * step), sizes["fell_width"], Side.BELOW),
-    )  # fmt: skip
+    yield (
+        "Sewn; one allowance will be trimmed, the other folded in.",
+        (
+            *_together(sizes, "first_takes"),
+            Note(
+                (-sizes["first_takes"].mm + width / 2, -2.6 * step),
+                sentence("trim here"),
+                (-sizes["first_takes"].mm + width / 2, 0),
+            ),
+        ),
+    )
+    yield (
+        "Opened flat, the folded allowance over the trimmed one, stitched down.",
+        (
+            *_two(
+                sizes,
+                (
+                    (-reach, 0),
+                    (0, 0),
+                    (0, 3 * step),
+                    (width, 3 * step),
+                    (width, 2 * step),
+                    (width - turn + step / 2, 2 * step),
+                ),
+                ((reach, 0), (step, 0), (step, step), (width / 2, step)),
+            ),
+            _needle(width - step, 0, 3 * step, step / 2),
+            _needle(step / 2, 0, 2 * step, step / 2),
+            Dimension((0, 3 * step), (width, 3 * step), sizes["fell_width"], Side.BELOW),
+        ),
+    )
 
 
 def _rolled(sizes: SeamSizes) -> Iterable[Stage]:
@@ -175,9 +215,14 @@ def _curl(start: float, radius: float, way: int) -> list[Point]:
     centre = way * radius
     return [
         (start, 0.0),
-        *((centre - way * radius * (1 - turn / 25) * sin(turn),
-           radius - radius * (1 - turn / 25) * cos(turn)) for turn in turns),
-    ]  # fmt: skip
+        *(
+            (
+                centre - way * radius * (1 - turn / 25) * sin(turn),
+                radius - radius * (1 - turn / 25) * cos(turn),
+            )
+            for turn in turns
+        ),
+    ]
 
 
 def _pin(sizes: SeamSizes) -> Iterable[Stage]:
@@ -191,12 +236,18 @@ def _pin(sizes: SeamSizes) -> Iterable[Stage]:
     )
     yield "The folded edge laid over the lower layer.", shared
     left = -1.5 * step
-    yield "Pin stitched along the fold and trimmed beneath.", (
-        *_two(sizes, ((-reach, 0), (0, 0), (0, step), (left, step)),
-              ((left, 2 * step), (reach, 2 * step))),
-        _needle(step / 2, step, 2 * step, step),
-        _needle(-step, 0, 2 * step, step),
-    )  # fmt: skip
+    yield (
+        "Pin stitched along the fold and trimmed beneath.",
+        (
+            *_two(
+                sizes,
+                ((-reach, 0), (0, 0), (0, step), (left, step)),
+                ((left, 2 * step), (reach, 2 * step)),
+            ),
+            _needle(step / 2, step, 2 * step, step),
+            _needle(-step, 0, 2 * step, step),
+        ),
+    )
 
 
 _STAGES: Mapping[str, Callable[[SeamSizes], Iterable[Stage]]] = {
