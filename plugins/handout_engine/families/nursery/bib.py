@@ -2,20 +2,14 @@
 
 from __future__ import annotations
 
-from dataclasses import replace
-from typing import ClassVar
-
-from handout_engine.amounts.lengths import from_float
-from handout_engine.amounts.sources import DRAWN
-from handout_engine.amounts.values import sentence
-from handout_engine.cloth.cloth import note_cloth
+from handout_engine.amounts.declaring import group
+from handout_engine.cloth.cloth import ClothBought
 from handout_engine.drafting.garment_steps import add_cloth_step, add_stay_step
 from handout_engine.families.nursery.bib_drawing import Bib as Drawn
 from handout_engine.families.nursery.bib_drawing import cut_scene, finished_scene
-from handout_engine.families.nursery.bib_measures import BOUND, BibInputs, note_shape
-from handout_engine.families.nursery.bib_outlines import BibShape
+from handout_engine.families.nursery.bib_measures import BOUND, BibInputs
 from handout_engine.geometry.points import snapped
-from handout_engine.geometry.polygons import extents, perimeter
+from handout_engine.geometry.polygons import Polygon, extents
 from handout_engine.working.cautions import (
     BIB_COMES_OFF,
     FASTENERS_AS_SMALL_PARTS,
@@ -31,57 +25,87 @@ FRONT, BACK = "front cloth", "backing cloth"
 class Bib(BibInputs):
     """A bib of two layers, bound or turned."""
 
-    title: ClassVar[str] = "Bib"
-    family: ClassVar[str] = "nursery"
-    summary: ClassVar[str] = (
-        "A bib drawn from neck and chest, bound or turned, with a lapped closing at the back."
-    )
+    title = "Bib"
+    family = "nursery"
+    summary = "A bib drawn from neck and chest, bound or turned, with a lapped closing at the back."
 
-    def whole(self) -> Worksheet:
-        """Outline, pieces, cloth, steps and sheet; raises RefusalError."""
-        sheet = Worksheet(technique=self)
-        shape = note_shape(sheet, self)
-        _note_outline(sheet, self, shape)
-        note_cloth(sheet, FRONT, self.cloth(), "front_")
-        note_cloth(sheet, BACK, self.cloth(), "backing_")
-        if self.edge != BOUND:
+    @group
+    def cloths(self) -> tuple[ClothBought, ClothBought]:
+        """One for each layer."""
+        return ClothBought(self, FRONT, "front_"), ClothBought(self, BACK, "backing_")
+
+    def cut(self, sheet: Worksheet) -> None:
+        """Two layers of one outline."""
+        outline, seam, notches = self._laid_along_their_length()
+        for name, cloth in (("front", FRONT), ("backing", BACK)):
+            sheet.pieces.append(
+                Piece(
+                    name,
+                    cloth,
+                    self.make.number,
+                    sheet["cut_width"],
+                    sheet["cut_height"],
+                    Grain.STRAIGHT,
+                    outline=outline,
+                    seam_outline=seam if self.allowance else (),
+                    notches=notches if self.allowance else (),
+                )
+            )
+        if self.allowance:
             sheet.seams.append(Seam("round the bib", self.seam_allowance))
+
+    def _laid_along_their_length(self) -> tuple[Polygon, Polygon, Polygon]:
+        """Outline, seam and notches: a piece's length is x, and here that is the bib's height."""
+        (left, top), _ = extents(self.cut_outline)
+        middle = (0.0, self.shape.neck), (0.0, self.shape.low)
+        outline, seam, notches = (
+            tuple((snapped(y - top), snapped(x - left)) for x, y in points)
+            for points in (self.cut_outline, self.shape.outline(), middle)
+        )
+        return outline, seam, notches
+
+    def sew(self, sheet: Worksheet) -> None:
+        """From the outline to the closing."""
         _add_supplies(sheet, self)
         _add_sample(sheet)
         _add_steps(sheet, self)
-        _draw(sheet, self, shape)
-        return sheet
 
-
-def _note_outline(sheet: Worksheet, bib: Bib, shape: BibShape) -> None:
-    """Note what is measured on the outline, and add the two layers with it."""
-    finished = shape.outline()
-    cut = shape.outline(float(bib.allowance))
-    sheet.note("edge_length", "once round the finished bib, neck and straps included",
-               from_float(perimeter(finished)), "", basis=DRAWN)  # fmt: skip
-    (left, top), (right, bottom) = extents(cut)
-    wide = sheet.note("cut_width", "bib, cut across", from_float(right - left), "", basis=DRAWN)
-    high = sheet.note("cut_height", "bib, cut from strap to lower edge",
-                      from_float(bottom - top), "", basis=DRAWN)  # fmt: skip
-    # A piece's outline runs along its length, which here is the bib's height.
-    outline, seam, notches = (
-        tuple((snapped(y - top), snapped(x - left)) for x, y in points)
-        for points in (cut, finished, ((0.0, shape.neck), (0.0, shape.low)))
-    )
-    for name, cloth in (("front", FRONT), ("backing", BACK)):
-        piece = Piece(name, cloth, bib.make.number, wide, high, Grain.STRAIGHT, outline=outline)
-        if bib.allowance:
-            piece = replace(piece, seam_outline=seam, notches=notches)
-        sheet.pieces.append(piece)
+    def draw(self, sheet: Worksheet) -> None:
+        """The bib flat, and its outline."""
+        names = (
+            "bib_width",
+            "bib_drop",
+            "strap",
+            "gap",
+            "neck_radius",
+            "cut_width",
+            "cut_height",
+        )
+        drawn = Drawn({name: sheet[name] for name in names}, self.shape, float(self.allowance))
+        finished = "The bib laid flat, its ends apart by {gap}; they lap when it is closed."
+        cut = (
+            "The outline to cut, its seam dashed."
+            if self.allowance
+            else "The outline to cut; the binding takes nothing beyond it."
+        )
+        sheet.pictures.extend(
+            (
+                Picture("finished", sheet.sentence(finished), finished_scene(drawn), finished=True),
+                Picture("outline", sheet.sentence(cut), cut_scene(drawn)),
+            )
+        )
 
 
 def _add_supplies(sheet: Worksheet, bib: Bib) -> None:
     if bib.edge == BOUND:
         sheet.supplies.append(
-            Supply("bias binding", None, sentence("{edge} to go round, for each bib",
-                                                  edge=sheet["edge_length"]),
-                   unless=BINDINGS)
-        )  # fmt: skip
+            Supply(
+                "bias binding",
+                None,
+                sheet.sentence("{edge_length} to go round, for each bib"),
+                unless=BINDINGS,
+            )
+        )
     sheet.supplies.append(Supply("soft hook-and-loop tape, or a press fastener with its tool"))
     sheet.have("fine thread to match", "paper for the outline")
     sheet.cautions.extend(
@@ -92,15 +116,12 @@ def _add_supplies(sheet: Worksheet, bib: Bib) -> None:
 def _add_sample(sheet: Worksheet) -> None:
     sheet.sample.append(
         Step(
-            sentence(
-                "Cut the finished outline in paper and close its ends, lapped {overlap}.",
-                overlap=sheet["overlap"],
+            sheet.sentence(
+                "Cut the finished outline in paper and close its ends, lapped {overlap}."
             ),
-            sentence(
-                "the neck measures {closed} round, {room} more than the baby's own: two fingers "
-                "go in beside the neck, not a hand.",
-                closed=sheet["closed_neck"],
-                room=sheet["neck_room"],
+            sheet.sentence(
+                "the neck measures {closed_neck} round, {neck_room} more than the baby's own: two "
+                "fingers go in beside the neck, not a hand."
             ),
         )
     )
@@ -116,8 +137,10 @@ def _add_steps(sheet: Worksheet, bib: Bib) -> None:
     add_stay_step(sheet, "the neck of both layers")
     sheet.step("Embroider or trim the front while it is flat.")
     if bib.edge == BOUND:
-        sheet.step("Lay the two layers wrong sides together, baste round close to the edge, and "
-                   "quilt them together where you like.")  # fmt: skip
+        sheet.step(
+            "Lay the two layers wrong sides together, baste round close to the edge, and "
+            "quilt them together where you like."
+        )
         sheet.put_by()
         sheet.step(
             "Bind the edge all round in one, beginning in the middle of one strap's outer curve. "
@@ -144,23 +167,6 @@ def _add_turning(sheet: Worksheet) -> None:
         "the neck edge measures {neck_edge} from end to end.",
     )
     sheet.step("Stitch all round, close to the edge.")
-
-
-def _draw(sheet: Worksheet, bib: Bib, shape: BibShape) -> None:
-    names = ("bib_width", "bib_drop", "strap", "gap", "neck_radius", "cut_width", "cut_height",
-             "edge_length")  # fmt: skip
-    drawn = Drawn({name: sheet[name] for name in names}, shape, float(bib.allowance))
-    caption = sentence("The bib laid flat, its ends apart by {gap}; they lap when it is closed.",
-                       gap=sheet["gap"])  # fmt: skip
-    words = "The outline to cut, its seam dashed." if bib.allowance else (
-        "The outline to cut; the binding takes nothing beyond it."
-    )  # fmt: skip
-    sheet.pictures.extend(
-        (
-            Picture("finished", caption, finished_scene(drawn), finished=True),
-            Picture("outline", sentence(words), cut_scene(drawn)),
-        )
-    )
 
 
 GARMENT = Bib

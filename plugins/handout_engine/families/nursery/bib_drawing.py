@@ -37,11 +37,14 @@ def finished_scene(bib: Bib) -> Scene:
     """The bib flat, from its right side."""
     return Scene(
         sentence("Bib, finished"),
-        sentence("{width} across, {drop} from the neck down.", width=bib.named["bib_width"],
-                 drop=bib.named["bib_drop"]),
+        sentence(
+            "{width} across, {drop} from the neck down.",
+            width=bib.named["bib_width"],
+            drop=bib.named["bib_drop"],
+        ),
         tuple(_finished(bib)),
         tallest=320,
-    )  # fmt: skip
+    )
 
 
 def _finished(bib: Bib) -> Iterable[Shape]:
@@ -65,9 +68,11 @@ def _finished(bib: Bib) -> Iterable[Shape]:
 
 def _inset(shape: BibShape, inside: float) -> tuple[tuple[float, float], ...]:
     """The outline a little inside the edge, square corners kept square."""
-    rounded = shape if shape.corner else BibShape(
-        shape.neck, shape.strap, shape.half_width, shape.low, inside, shape.gap
-    )  # fmt: skip
+    rounded = (
+        shape
+        if shape.corner
+        else BibShape(shape.neck, shape.strap, shape.half_width, shape.low, inside, shape.gap)
+    )
     return rounded.outline(-inside)
 
 
@@ -75,11 +80,14 @@ def cut_scene(bib: Bib) -> Scene:
     """The outline to cut with its seam line and grain."""
     return Scene(
         sentence("Bib to cut"),
-        sentence("{width} across and {height} from strap to lower edge.",
-                 width=bib.named["cut_width"], height=bib.named["cut_height"]),
+        sentence(
+            "{width} across and {height} from strap to lower edge.",
+            width=bib.named["cut_width"],
+            height=bib.named["cut_height"],
+        ),
         tuple(_cut(bib)),
         tallest=320,
-    )  # fmt: skip
+    )
 
 
 def _cut(bib: Bib) -> Iterable[Shape]:

@@ -2,26 +2,24 @@
 
 from __future__ import annotations
 
-from fractions import Fraction
-from math import asin, pi
-
+from handout_engine.amounts.angles import PI, Angle, angle_of_sine, arc
+from handout_engine.amounts.declaring import check, drafted, value
 from handout_engine.amounts.inputs import SEWING, choice, count, length, optional_length, ratio
-from handout_engine.amounts.lengths import ZERO, Length, from_float
+from handout_engine.amounts.lengths import ZERO, Length, from_float, least
 from handout_engine.amounts.refusals import RefusalError
 from handout_engine.amounts.saying import Tape
-from handout_engine.amounts.sources import GIVEN, PRACTICE
-from handout_engine.amounts.values import Value
+from handout_engine.amounts.sources import DRAWN, PRACTICE
 from handout_engine.bodies.measures import measured
 from handout_engine.drafting.garment import Garment
 from handout_engine.families.nursery.bib_outlines import BibShape
-from handout_engine.working.worksheet import Worksheet
+from handout_engine.geometry.polygons import Polygon, extents, perimeter
 
 BOUND, TURNED = "bound", "turned"
 TAPE = Tape(finest=32)
 
 
 class BibInputs(Garment):
-    """The inputs of a bib."""
+    """The inputs of a bib, its sizes, its neck and its outline."""
 
     neck = measured("neck")
     chest = measured("chest")
@@ -104,84 +102,148 @@ class BibInputs(Garment):
         """What is cut beyond the finished outline."""
         return self.seam_allowance if self.edge == TURNED else ZERO
 
+    @value("circle of the neck, flat")
+    def neck_circle(self) -> Length:
+        """With room for a neck that turns."""
+        return self.neck + self.neck_ease
 
-def note_shape(sheet: Worksheet, bib: BibInputs) -> BibShape:
-    """Note every size of the outline; raises RefusalError where there can be none."""
-    circle = sheet.note("neck_circle", "circle of the neck, flat", bib.neck + bib.neck_ease,
-                        "{neck} + {neck_ease}")  # fmt: skip
-    radius = sheet.note("neck_radius", "radius of the neck",
-                        from_float(float(circle.length) / (2 * pi)),
-                        "{neck_circle} / (2 × π)")  # fmt: skip
-    outer = sheet.note("strap_radius", "radius of the straps' outer edge",
-                       radius.length + bib.strap, "{neck_radius} + {strap}")  # fmt: skip
-    wide = _note_share(sheet, "width", bib.width, "across the front")
-    drop = _note_share(sheet, "drop", bib.drop, "from the neck down")
-    _check(bib, radius.length, outer.length, wide.length, drop.length)
-    _note_neck_line(sheet, bib, radius.length)
-    return BibShape(
-        radius.mm, outer.mm, wide.mm / 2, radius.mm + drop.mm, float(bib.corner), float(bib.gap)
-    )
+    @value("radius of the neck")
+    def neck_radius(self) -> Length:
+        """What the compasses are set to."""
+        return self.neck_circle / (2 * PI)
 
+    @value("radius of the straps' outer edge")
+    def strap_radius(self) -> Length:
+        """From the same centre."""
+        return self.neck_radius + self.strap
 
-def _note_share(sheet: Worksheet, name: str, given: Length | None, label: str) -> Value:
-    """Note a size that is given, or else a share of the chest."""
-    if given is not None:
-        return sheet.note(f"bib_{name}", f"bib, {label}", given, "", basis=GIVEN)
-    chest, share = sheet["chest"].length, sheet[f"{name}_share"].amount
-    assert isinstance(share, Fraction)
-    return sheet.note(f"bib_{name}", f"bib, {label}", chest * share, "{chest} × {share}",
-                      basis=PRACTICE, share=sheet[f"{name}_share"])  # fmt: skip
+    @value("bib, across the front", basis=PRACTICE)
+    def bib_width(self) -> Length:
+        """As asked for, or a share of the chest."""
+        return self.chest * self.width_share if self.width is None else self.width
 
+    @value("bib, from the neck down", basis=PRACTICE)
+    def bib_drop(self) -> Length:
+        """As asked for, or a share of the chest."""
+        return self.chest * self.drop_share if self.drop is None else self.drop
 
-def _check(bib: BibInputs, radius: Length, outer: Length, wide: Length, drop: Length) -> None:
-    if wide <= 2 * outer:
-        raise RefusalError(
-            f"the front, {TAPE.both(wide)}, would be no wider than the neck with its straps; use a "
-            f"width of more than {TAPE.no_less(2 * outer)}, or narrower straps",
-            "width",
+    @check
+    def the_front_is_wider_than_the_neck(self) -> None:
+        """Refuse a front that the straps would reach beyond."""
+        if self.bib_width <= 2 * self.strap_radius:
+            raise RefusalError(
+                f"the front, {TAPE.both(self.bib_width)}, would be no wider than the neck with its "
+                f"straps; use a width of more than {TAPE.no_less(2 * self.strap_radius)}, or "
+                "narrower straps",
+                "width",
+            )
+
+    @check
+    def the_corners_can_be_rounded(self) -> None:
+        """Refuse a rounding that takes more than half of the front, or all of its drop."""
+        most = least(self.bib_width / 2, self.bib_drop)
+        if self.corner > most:
+            raise RefusalError(
+                f"corner {TAPE.say(self.corner)} rounds more than the front allows; use at most "
+                f"{TAPE.no_more(most)}",
+                "corner",
+            )
+
+    @check
+    def the_allowance_leaves_a_neck(self) -> None:
+        """Refuse an allowance that fills the neck."""
+        if 2 * self.allowance >= self.neck_radius:
+            raise RefusalError(
+                f"seam_allowance {TAPE.say(self.allowance)} fills the neck, whose radius is "
+                f"{TAPE.both(self.neck_radius)}; use less than "
+                f"{TAPE.no_more(self.neck_radius / 2)}",
+                "seam_allowance",
+            )
+
+    @check
+    def the_opening_holds_its_allowances(self) -> None:
+        """Refuse ends so near to each other that they cannot be cut apart."""
+        if self.gap < 2 * self.allowance:
+            raise RefusalError(
+                f"gap {TAPE.say(self.gap)} leaves no room for the allowances of both ends; use at "
+                f"least {TAPE.no_less(2 * self.allowance)}, or bind the edge",
+                "gap",
+            )
+
+    @check
+    def the_straps_meet(self) -> None:
+        """Refuse an opening that is wide beside the neck."""
+        if self.gap > self.neck_radius:
+            raise RefusalError(
+                f"gap {TAPE.say(self.gap)} opens more of the neck than a strap can bridge; use at "
+                f"most {TAPE.no_more(self.neck_radius)}",
+                "gap",
+            )
+
+    @value("angle of the opening")
+    def opening_angle(self) -> Angle:
+        """Seen from the centre of the neck, so much of the circle is missing."""
+        self.the_straps_meet()
+        return 2 * angle_of_sine(self.gap / (2 * self.neck_radius))
+
+    @value("neck edge from end to end")
+    def neck_edge(self) -> Length:
+        """The rest of the circle."""
+        return self.neck_radius * arc(360 - self.opening_angle)
+
+    @value("neck edge when it is closed")
+    def closed_neck(self) -> Length:
+        """The ends lap."""
+        return self.neck_edge - self.overlap
+
+    @check
+    def it_goes_round_the_neck(self) -> None:
+        """Refuse a bib that would choke."""
+        if self.closed_neck <= self.neck:
+            lacking = self.neck - self.closed_neck
+            raise RefusalError(
+                f"closed, the neck would measure {TAPE.both(self.closed_neck)}, not more than the "
+                f"baby's own {TAPE.both(self.neck)}; make neck_ease more than "
+                f"{TAPE.no_less(self.neck_ease + lacking)}, or overlap and opening smaller",
+                "neck_ease",
+            )
+
+    @value("room between neck and bib")
+    def neck_room(self) -> Length:
+        """For two fingers."""
+        return self.closed_neck - self.neck
+
+    @drafted
+    def shape(self) -> BibShape:
+        """The finished sizes that the outline is drawn with."""
+        self.the_front_is_wider_than_the_neck()
+        return BibShape(
+            float(self.neck_radius),
+            float(self.strap_radius),
+            float(self.bib_width) / 2,
+            float(self.neck_radius) + float(self.bib_drop),
+            float(self.corner),
+            float(self.gap),
         )
-    if bib.corner > min(wide / 2, drop):
-        raise RefusalError(
-            f"corner {TAPE.say(bib.corner)} rounds more than the front allows; use at most "
-            f"{TAPE.no_more(min(wide / 2, drop))}",
-            "corner",
-        )
-    if 2 * bib.allowance >= radius:
-        raise RefusalError(
-            f"seam_allowance {TAPE.say(bib.allowance)} fills the neck, whose radius is "
-            f"{TAPE.both(radius)}; use less than {TAPE.no_more(radius / 2)}",
-            "seam_allowance",
-        )
-    if bib.gap < 2 * bib.allowance:
-        raise RefusalError(
-            f"gap {TAPE.say(bib.gap)} leaves no room for the allowances of both ends; use at least "
-            f"{TAPE.no_less(2 * bib.allowance)}, or bind the edge",
-            "gap",
-        )
-    if bib.gap > radius:
-        raise RefusalError(
-            f"gap {TAPE.say(bib.gap)} opens more of the neck than a strap can bridge; use at most "
-            f"{TAPE.no_more(radius)}",
-            "gap",
-        )
 
+    @drafted
+    def cut_outline(self) -> Polygon:
+        """The outline to cut."""
+        return self.shape.outline(float(self.allowance))
 
-def _note_neck_line(sheet: Worksheet, bib: BibInputs, radius: Length) -> None:
-    """Note the neck edge, flat and closed; refuses one that does not go round the neck."""
-    mm = float(radius)
-    along = sheet.note("neck_edge", "neck edge from end to end",
-                       from_float(2 * mm * (pi - asin(float(bib.gap) / 2 / mm))),
-                       "2 × {neck_radius} × π × (180 - arcsin({gap} / (2 × {neck_radius}))) "
-                       "/ 180")  # fmt: skip
-    closed = sheet.note("closed_neck", "neck edge when it is closed", along.length - bib.overlap,
-                        "{neck_edge} - {overlap}")  # fmt: skip
-    if closed.length <= bib.neck:
-        lacking = bib.neck - closed.length
-        raise RefusalError(
-            f"closed, the neck would measure {TAPE.both(closed.length)}, not more than the baby's "
-            f"own {TAPE.both(bib.neck)}; make neck_ease more than "
-            f"{TAPE.no_less(bib.neck_ease + lacking)}, or overlap and opening smaller",
-            "neck_ease",
-        )
-    sheet.note("neck_room", "room between neck and bib", closed.length - bib.neck,
-               "{closed_neck} - {neck}")  # fmt: skip
+    @value("once round the finished bib, neck and straps included", basis=DRAWN)
+    def edge_length(self) -> Length:
+        """What a binding goes round."""
+        return from_float(perimeter(self.shape.outline()))
+
+    @value("bib, cut across", basis=DRAWN)
+    def cut_width(self) -> Length:
+        """The box of the outline."""
+        (left, _), (right, _) = extents(self.cut_outline)
+        return from_float(right - left)
+
+    @value("bib, cut from strap to lower edge", basis=DRAWN)
+    def cut_height(self) -> Length:
+        """The box of the outline."""
+        (_, top), (_, bottom) = extents(self.cut_outline)
+        return from_float(bottom - top)

@@ -71,10 +71,13 @@ def side_scene(bonnet: Bonnet) -> Scene:
     """The finished bonnet from its left side, the face to the left."""
     return Scene(
         sentence("Bonnet, finished"),
-        sentence("The front edge is {front} round the face, the depth {depth}.",
-                 front=bonnet.named["front_edge"], depth=bonnet.named["depth_line"]),
+        sentence(
+            "The front edge is {front} round the face, the depth {depth}.",
+            front=bonnet.named["front_edge"],
+            depth=bonnet.named["depth_line"],
+        ),
         tuple(_side(bonnet)),
-    )  # fmt: skip
+    )
 
 
 def _side(bonnet: Bonnet) -> Iterable[Shape]:
@@ -96,8 +99,9 @@ def _side(bonnet: Bonnet) -> Iterable[Shape]:
     yield Stroke(tuple((x, y - band) for x, y in neck if x >= trim), Line.THIN)
     yield Area(back, Tone.SECOND)
     if trim:
-        yield Area(((0.0, 0.0), (trim, -0.015 * high), (trim, 0.99 * high), (0.0, high)),
-                   Tone.SECOND)  # fmt: skip
+        yield Area(
+            ((0.0, 0.0), (trim, -0.015 * high), (trim, 0.99 * high), (0.0, high)), Tone.SECOND
+        )
     hem = min(bonnet.mm("hem_turn"), 0.3 * (deep - trim))
     if hem:
         yield Stroke(((trim + hem, -0.01 * high), (trim + hem, high - band)), Line.STITCH)
@@ -123,10 +127,12 @@ def _foreshortened(bonnet: Bonnet, centre: Point, wide: float, high: float) -> P
     outline = bonnet.back_outline()
     (left, top), (right, bottom) = extents(outline)
     return tuple(
-        (centre[0] + (2 * (x - left) / (right - left) - 1) * wide,
-         centre[1] + (2 * (y - top) / (bottom - top) - 1) * high)
+        (
+            centre[0] + (2 * (x - left) / (right - left) - 1) * wide,
+            centre[1] + (2 * (y - top) / (bottom - top) - 1) * high,
+        )
         for x, y in outline
-    )  # fmt: skip
+    )
 
 
 def _gathers(bonnet: Bonnet, back: Polygon, centre: Point) -> Iterable[Shape]:
@@ -158,8 +164,10 @@ def _strap(bonnet: Bonnet, high: float) -> Iterable[Shape]:
     long = min(bonnet.mm("strap_length"), 0.45 * high)
     wide = min(bonnet.mm("strap_width"), 0.3 * bonnet.mm("depth_line"))
     left, top = bonnet.mm("front_trim"), high - 0.3 * wide
-    yield Area(((left, top), (left + wide, top), (left + wide, high + long), (left, high + long)),
-               Tone.SECOND)  # fmt: skip
+    yield Area(
+        ((left, top), (left + wide, top), (left + wide, high + long), (left, high + long)),
+        Tone.SECOND,
+    )
     yield Note((left + 1.4 * wide, high + 0.6 * long), sentence("strap"), anchor="start")
 
 
@@ -167,12 +175,15 @@ def back_scene(bonnet: Bonnet) -> Scene:
     """The back to cut, with its seam line and grain."""
     return Scene(
         sentence("Back of the bonnet"),
-        sentence("Its seam is {seam} long; cut {width} across and {height} high.",
-                 seam=bonnet.named["back_seam"], width=bonnet.named["back_cut_width"],
-                 height=bonnet.named["back_cut_height"]),
+        sentence(
+            "Its seam is {seam} long; cut {width} across and {height} high.",
+            seam=bonnet.named["back_seam"],
+            width=bonnet.named["back_cut_width"],
+            height=bonnet.named["back_cut_height"],
+        ),
         tuple(_back(bonnet)),
         tallest=220,
-    )  # fmt: skip
+    )
 
 
 def _back(bonnet: Bonnet) -> Iterable[Shape]:
@@ -189,6 +200,9 @@ def _back(bonnet: Bonnet) -> Iterable[Shape]:
     yield Grain((wide / 2, high / 2), (0.0, 1.0))
     yield Dimension((0, high), (wide, high), bonnet.named["back_cut_width"], Side.BELOW)
     yield Dimension((0, 0), (0, high), bonnet.named["back_cut_height"], Side.LEFT)
-    yield Dimension((wide / 2 - bonnet.mm("back_width") / 2, 0),
-                    (wide / 2 + bonnet.mm("back_width") / 2, 0),
-                    bonnet.named["back_width"], Side.ABOVE)  # fmt: skip
+    yield Dimension(
+        (wide / 2 - bonnet.mm("back_width") / 2, 0),
+        (wide / 2 + bonnet.mm("back_width") / 2, 0),
+        bonnet.named["back_width"],
+        Side.ABOVE,
+    )

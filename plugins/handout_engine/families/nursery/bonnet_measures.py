@@ -1,29 +1,21 @@
-"""What a bonnet is cut from: a straight piece round the face and a back, from head and neck."""
+"""What a bonnet is made to: head and neck, or a rectangle that is given."""
 
 from __future__ import annotations
 
-from fractions import Fraction
-from math import pi
-
+from handout_engine.amounts.declaring import value
 from handout_engine.amounts.inputs import SEWING, choice, count, length, optional_length, ratio
-from handout_engine.amounts.lengths import ZERO, Length, from_float, millimetres
-from handout_engine.amounts.refusals import RefusalError
-from handout_engine.amounts.saying import Saying, Tape
-from handout_engine.amounts.sources import GIVEN, PRACTICE
-from handout_engine.amounts.values import Value
+from handout_engine.amounts.lengths import Length
+from handout_engine.amounts.sources import PRACTICE
 from handout_engine.bodies.measures import measured
 from handout_engine.drafting.garment import Garment
-from handout_engine.shared.hems import DOUBLE, FINISHED, ROLLED, SINGLE, note_hem
-from handout_engine.working.worksheet import Worksheet
+from handout_engine.shared.hems import DOUBLE, FINISHED, ROLLED, SINGLE
 
 CIRCLE, HORSESHOE = "drawn up to a circle", "horseshoe"
 PLAIN, WORKED = "plain", "worked"
-TAPE = Tape(finest=32)
-LEAST_CLOTH = millimetres(30)
 
 
 class BonnetInputs(Garment):
-    """The inputs of a bonnet."""
+    """The inputs of a bonnet, and how far it goes round the face and back over the head."""
 
     back = choice(
         "back",
@@ -155,133 +147,12 @@ class BonnetInputs(Garment):
         basis=PRACTICE,
     )
 
+    @value("front edge, round the face", basis=PRACTICE)
+    def front_edge(self) -> Length:
+        """As asked for, or a share of the head."""
+        return self.head * self.front_share if self.front is None else self.front
 
-def note_crown(sheet: Worksheet, bonnet: BonnetInputs) -> None:
-    """Note the straight piece; its neck edges are bound, so nothing is added to them."""
-    front = _note_share(sheet, "front_edge", bonnet.front, "front edge, round the face")
-    _note_share(sheet, "depth_line", bonnet.depth, "depth, from front to back seam")
-    sheet.note("half_front", "front edge, from the top of the head to the neck",
-               front.length / 2, "{front_edge} / 2")  # fmt: skip
-    deep = _note_cloth_depth(sheet, bonnet)
-    hem = note_hem(sheet, bonnet, deep)
-    sheet.note("crown_length", "straight piece, cut along the front edge",
-               front.length, "{front_edge}", saying=Saying.UP)  # fmt: skip
-    sheet.note("crown_depth", "straight piece, cut from front to back",
-               deep.length + hem.length + bonnet.seam_allowance,
-               "{cloth_depth} + {hem_allowance} + {seam_allowance}", saying=Saying.UP)  # fmt: skip
-
-
-def _note_cloth_depth(sheet: Worksheet, bonnet: BonnetInputs) -> Value:
-    """Note what the trim leaves of the depth; refuses a trim that leaves next to nothing."""
-    most = sheet["depth_line"].length - LEAST_CLOTH
-    if bonnet.front_trim > most:
-        raise RefusalError(
-            f"front_trim {TAPE.say(bonnet.front_trim)} leaves less than {TAPE.both(LEAST_CLOTH)} "
-            f"of cloth behind it; use at most {TAPE.no_more(most)}, or make the depth more",
-            "front_trim",
-        )
-    return sheet.note("cloth_depth", "depth of the straight piece without its trim",
-                      sheet["depth_line"].length - bonnet.front_trim,
-                      "{depth_line} - {front_trim}")  # fmt: skip
-
-
-def _note_share(sheet: Worksheet, name: str, given: Length | None, label: str) -> Value:
-    """Note a measure that is given, or else a share of the head."""
-    if given is not None:
-        return sheet.note(name, label, given, "", basis=GIVEN)
-    share = sheet[f"{name.partition('_')[0]}_share"]
-    assert isinstance(share.amount, Fraction)
-    return sheet.note(name, label, sheet["head"].length * share.amount,
-                      "{head} × {share}", basis=PRACTICE, share=share)  # fmt: skip
-
-
-def note_back(sheet: Worksheet, bonnet: BonnetInputs) -> None:
-    """Note the back and its seam; raises RefusalError where the two seams cannot match."""
-    if bonnet.back == CIRCLE:
-        _note_circle(sheet, bonnet)
-    else:
-        _note_horseshoe(sheet, bonnet)
-    front, seam = sheet["front_edge"].length, sheet["back_seam"].length
-    sheet.note("back_gathers", "fullness of the back edge", front / seam,
-               "{front_edge} / {back_seam}")  # fmt: skip
-
-
-def _note_circle(sheet: Worksheet, bonnet: BonnetInputs) -> None:
-    if bonnet.circle is None:
-        least = sheet.note("circle_base", "part of the circle that does not grow with the head",
-                           millimetres(25), "", basis=PRACTICE)  # fmt: skip
-        across = sheet.note("back_width", "circle at the back, across",
-                            least.length + bonnet.head / 14,
-                            "{circle_base} + {head} / 14", basis=PRACTICE)  # fmt: skip
-    else:
-        across = sheet.note("back_width", "circle at the back, across", bonnet.circle, "",
-                            basis=GIVEN)  # fmt: skip
-    seam = sheet.note("back_seam", "back seam, once round the circle",
-                      from_float(pi * float(across.length)), "π × {back_width}")  # fmt: skip
-    front = sheet["front_edge"].length
-    if seam.length > front:
-        raise RefusalError(
-            f"the circle is {TAPE.both(seam.length)} round, longer than the edge of "
-            f"{TAPE.both(front)} that is gathered to it; use a circle of at most "
-            f"{TAPE.no_more(from_float(float(front) / pi))} across",
-            "circle",
-        )
-    sheet.note("back_height", "circle at the back, up and down", across.length, "{back_width}")
-    sheet.note("flat_nape", "flat nape of a circle", ZERO, "", basis=GIVEN)
-
-
-def _note_horseshoe(sheet: Worksheet, bonnet: BonnetInputs) -> None:
-    """The arc of a horseshoe (a half circle and two straight sides) is what the back edge joins."""
-    if bonnet.nape is None:
-        wide = sheet.note("back_width", "horseshoe, across", bonnet.head / 4, "{head} / 4",
-                          basis=PRACTICE)  # fmt: skip
-    else:
-        wide = sheet.note("back_width", "horseshoe, across", bonnet.nape, "", basis=GIVEN)
-    seam = sheet.note("back_seam", "back seam, round the horseshoe from nape to nape",
-                      sheet["front_edge"].length / bonnet.back_fullness,
-                      "{front_edge} / {back_fullness}")  # fmt: skip
-    half_circle = from_float(pi * float(wide.length) / 2)
-    if half_circle > seam.length:
-        widest = from_float(2 * float(seam.length) / pi)
-        raise RefusalError(
-            f"a horseshoe {TAPE.both(wide.length)} wide has a half circle of "
-            f"{TAPE.both(half_circle)}, longer than the whole back seam, "
-            f"{TAPE.both(seam.length)}; use a nape of at most {TAPE.no_more(widest)}, or less "
-            "fullness",
-            "nape",
-        )
-    sheet.note("back_height", "horseshoe, from nape to top",
-               wide.length / 2 + (seam.length - half_circle) / 2,
-               "{back_width} / 2 + ({back_seam} - π × {back_width} / 2) / 2")  # fmt: skip
-    sheet.note("flat_nape", "flat nape of the horseshoe", wide.length, "{back_width}")
-
-
-def note_neck(sheet: Worksheet, bonnet: BonnetInputs) -> None:
-    """Note the neck edge, drawn up and bound, and the strap; refuses an edge that is too short."""
-    edge = sheet.note("ungathered_neck", "neck edge before it is gathered",
-                      2 * sheet["cloth_depth"].length + sheet["flat_nape"].length,
-                      "2 × {cloth_depth} + {flat_nape}")  # fmt: skip
-    drawn = sheet.note("neck_edge", "neck edge, drawn up", bonnet.neck + bonnet.neck_ease,
-                       "{neck} + {neck_ease}")  # fmt: skip
-    if edge.length < drawn.length:
-        deeper = (drawn.length - sheet["flat_nape"].length) / 2 + bonnet.front_trim
-        raise RefusalError(
-            f"the neck edge is only {TAPE.both(edge.length)} and cannot be gathered to "
-            f"{TAPE.both(drawn.length)}; make the depth at least {TAPE.no_less(deeper)}, or the "
-            f"{'trim at the front or the ' if bonnet.front_trim else ''}neck ease smaller",
-            "depth",
-        )
-    sheet.note("neck_gathers", "fullness of the neck edge", edge.length / drawn.length,
-               "{ungathered_neck} / {neck_edge}")  # fmt: skip
-    sheet.note("binding_cut", "neck binding, cut width", 4 * bonnet.binding, "4 × {binding}",
-               saying=Saying.UP)  # fmt: skip
-    sheet.note("binding_length", "neck binding, cut length",
-               drawn.length + 2 * bonnet.seam_allowance,
-               "{neck_edge} + 2 × {seam_allowance}", saying=Saying.UP,
-               finishes="neck_edge")  # fmt: skip
-    sheet.note("strap_cut_width", "strap, cut width",
-               2 * bonnet.strap_width + 2 * bonnet.seam_allowance,
-               "2 × {strap_width} + 2 × {seam_allowance}", saying=Saying.UP)  # fmt: skip
-    sheet.note("strap_cut_length", "strap, cut length",
-               bonnet.strap_length + 2 * bonnet.seam_allowance,
-               "{strap_length} + 2 × {seam_allowance}", saying=Saying.UP)  # fmt: skip
+    @value("depth, from front to back seam", basis=PRACTICE)
+    def depth_line(self) -> Length:
+        """As asked for, or a share of the head."""
+        return self.head * self.depth_share if self.depth is None else self.depth

@@ -2,9 +2,8 @@
 
 from __future__ import annotations
 
-from handout_engine.amounts.values import sentence
 from handout_engine.drafting.garment_steps import add_cloth_step, add_stay_step
-from handout_engine.families.nursery.bonnet_measures import CIRCLE, WORKED
+from handout_engine.families.nursery.bonnet_measures import CIRCLE, WORKED, BonnetInputs
 from handout_engine.shared.hems import FINISHED, hem_step
 from handout_engine.working.cautions import (
     BONNET_COMES_OFF,
@@ -32,26 +31,26 @@ def add_sample(sheet: Worksheet) -> None:
     """A bonnet of paper cloth, tried on."""
     sheet.sample.append(
         Step(
-            sentence(
+            sheet.sentence(
                 "Cut the straight piece in muslin and lay it over the child's head from jaw to "
                 "jaw, its front edge at the brow."
             ),
-            sentence(
-                "{front} reaches from one corner of the jaw over the head to the other, and "
-                "{depth} from the brow to where the head begins to fall away behind.",
-                front=sheet["front_edge"],
-                depth=sheet["depth_line"],
+            sheet.sentence(
+                "{front_edge} reaches from one corner of the jaw over the head to the other, and "
+                "{depth_line} from the brow to where the head begins to fall away behind."
             ),
         )
     )
 
 
-def add_steps(sheet: Worksheet) -> None:
+def add_steps(sheet: Worksheet, bonnet: BonnetInputs) -> None:
     """From the cut pieces to the strap."""
     add_cloth_step(sheet)
-    if sheet["crown"].amount == WORKED:
-        sheet.step("Make up the cloth of the straight piece first, at least {crown_length} long "
-                   "and {crown_depth} across, and press it.")  # fmt: skip
+    if bonnet.crown == WORKED:
+        sheet.step(
+            "Make up the cloth of the straight piece first, at least {crown_length} long "
+            "and {crown_depth} across, and press it."
+        )
     sheet.step(
         "Cut the straight piece {crown_length} along the front edge and {crown_depth} from front "
         "to back, the back {back_cut_width} by {back_cut_height}, the bias strip {binding_cut} by "
@@ -59,17 +58,17 @@ def add_steps(sheet: Worksheet) -> None:
     )
     add_stay_step(sheet, "the curve of the back")
     sheet.put_by()
-    hem = str(sheet["hem"].amount)
-    words = hem_step(hem).replace("lower edge", "front edge")
+    words = hem_step(bonnet.hem).replace("lower edge", "front edge")
     sheet.step(
-        words if hem == FINISHED else f"Along one long side, the front edge: {_lower_first(words)}",
-        "from the finished front edge to the raw edge at the back it is {deep}.",
-        deep=sheet["cloth_depth"].length + sheet["seam_allowance"].length,
+        words
+        if bonnet.hem == FINISHED
+        else f"Along one long side, the front edge: {_lower_first(words)}",
+        "from the finished front edge to the raw edge at the back it is {hemmed_depth}.",
     )
-    if sheet["back"].amount == CIRCLE:
+    if bonnet.back == CIRCLE:
         _add_circle(sheet)
     else:
-        _add_horseshoe(sheet)
+        _add_horseshoe(sheet, flat=bonnet.back_fullness == 1)
     _add_neck(sheet)
 
 
@@ -78,12 +77,10 @@ def _lower_first(text: str) -> str:
 
 
 def _add_circle(sheet: Worksheet) -> None:
-    quarter = sheet["back_seam"].length / 4
     sheet.step(
         "Run two rows of gathering along the back edge, from end to end, {seam_allowance} from the "
         "edge and half of that. Mark the quarters of the edge, and of the circle, where they are "
-        "{quarter} apart on its seam line.",
-        quarter=quarter,
+        "{back_quarter} apart on its seam line."
     )
     sheet.step(
         "Draw the back edge up to the circle, right sides together, so that the two ends of the "
@@ -91,19 +88,25 @@ def _add_circle(sheet: Worksheet) -> None:
         "from the edges.",
         "the back edge is drawn up to {back_seam}, and the circle is {back_width} across and flat.",
     )
-    sheet.step("Trim the seam, overcast it, and press it toward the straight piece. Draw the "
-               "gathering threads out.")  # fmt: skip
+    sheet.step(
+        "Trim the seam, overcast it, and press it toward the straight piece. Draw the "
+        "gathering threads out."
+    )
 
 
-def _add_horseshoe(sheet: Worksheet) -> None:
-    flat = sheet["front_edge"].amount == sheet["back_seam"].amount
+def _add_horseshoe(sheet: Worksheet, *, flat: bool) -> None:
     if flat:
-        sheet.step("Stay-stitch the back edge, a thread's width nearer to the raw edge than the "
-                   "seam line at {seam_allowance}, and clip it to the stitching where it goes "
-                   "round the curve.")  # fmt: skip
+        sheet.step(
+            "Stay-stitch the back edge, a thread's width nearer to the raw edge than the "
+            "seam line at {seam_allowance}, and clip it to the stitching where it goes "
+            "round the curve."
+        )
     else:
-        sheet.step("Run two rows of gathering along the back edge, {seam_allowance} from the edge "
-                   "and half of that, and draw it up.", "it measures {back_seam}.")  # fmt: skip
+        sheet.step(
+            "Run two rows of gathering along the back edge, {seam_allowance} from the edge "
+            "and half of that, and draw it up.",
+            "it measures {back_seam}.",
+        )
     sheet.step(
         "Pin the middle of the back edge to the top of the horseshoe, and its ends to the two "
         "corners of the nape, right sides together. Sew round, {seam_allowance} from the edges; "
