@@ -16,7 +16,7 @@ from handout_engine.working.cautions import (
     NOTHING_LOOSE_IN_THE_COT,
     PINS_AND_IRON,
 )
-from handout_engine.working.workings import BINDINGS, Grain, Picture, Piece, Seam, Step, Supply
+from handout_engine.working.workings import BINDINGS, Grain, Piece, Seam, Supply
 from handout_engine.working.worksheet import Worksheet
 
 FRONT, BACK = "front cloth", "backing cloth"
@@ -88,12 +88,8 @@ class Bib(BibInputs):
             if self.allowance
             else "The outline to cut; the binding takes nothing beyond it."
         )
-        sheet.pictures.extend(
-            (
-                Picture("finished", sheet.sentence(finished), finished_scene(drawn), finished=True),
-                Picture("outline", sheet.sentence(cut), cut_scene(drawn)),
-            )
-        )
+        sheet.show("finished", finished, finished_scene(drawn), finished=True)
+        sheet.show("outline", cut, cut_scene(drawn))
 
 
 def _add_supplies(sheet: Worksheet, bib: Bib) -> None:
@@ -114,16 +110,10 @@ def _add_supplies(sheet: Worksheet, bib: Bib) -> None:
 
 
 def _add_sample(sheet: Worksheet) -> None:
-    sheet.sample.append(
-        Step(
-            sheet.sentence(
-                "Cut the finished outline in paper and close its ends, lapped {overlap}."
-            ),
-            sheet.sentence(
-                "the neck measures {closed_neck} round, {neck_room} more than the baby's own: two "
-                "fingers go in beside the neck, not a hand."
-            ),
-        )
+    sheet.trial(
+        "Cut the finished outline in paper and close its ends, lapped {overlap}.",
+        "the neck measures {closed_neck} round, {neck_room} more than the baby's own: two "
+        "fingers go in beside the neck, not a hand.",
     )
 
 

@@ -7,7 +7,7 @@ from handout_engine.amounts.declaring import check, drafted, value
 from handout_engine.amounts.inputs import SEWING, choice, count, length, optional_length, ratio
 from handout_engine.amounts.lengths import ZERO, Length, from_float, least
 from handout_engine.amounts.refusals import RefusalError
-from handout_engine.amounts.saying import Tape
+from handout_engine.amounts.saying import TAPE
 from handout_engine.amounts.sources import DRAWN, PRACTICE
 from handout_engine.bodies.measures import measured
 from handout_engine.drafting.garment import Garment
@@ -15,7 +15,6 @@ from handout_engine.families.nursery.bib_outlines import BibShape
 from handout_engine.geometry.polygons import Polygon, extents, perimeter
 
 BOUND, TURNED = "bound", "turned"
-TAPE = Tape(finest=32)
 
 
 class BibInputs(Garment):

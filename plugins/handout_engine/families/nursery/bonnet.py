@@ -8,7 +8,7 @@ from handout_engine.amounts.declaring import check, group, value
 from handout_engine.amounts.lengths import Length, millimetres
 from handout_engine.amounts.numbers import Ratio
 from handout_engine.amounts.refusals import RefusalError
-from handout_engine.amounts.saying import Saying, Tape
+from handout_engine.amounts.saying import TAPE, Saying
 from handout_engine.amounts.values import sentence
 from handout_engine.cloth.cloth import ClothBought
 from handout_engine.drawing.scene import Line, Scene
@@ -19,11 +19,10 @@ from handout_engine.families.nursery.bonnet_measures import CIRCLE, WORKED, Bonn
 from handout_engine.families.nursery.bonnet_steps import add_sample, add_steps, add_supplies
 from handout_engine.shared.hems import Hem
 from handout_engine.shared.strips_drawing import FlatStrip, Rule, flat_strips
-from handout_engine.working.workings import Grain, Picture, Piece, Seam, marked
+from handout_engine.working.workings import Grain, Piece, Seam, marked
 from handout_engine.working.worksheet import Worksheet
 
 CLOTH = "cloth"
-TAPE = Tape(finest=32)
 LEAST_CLOTH = millimetres(30)
 
 
@@ -176,22 +175,15 @@ class Bonnet(BonnetInputs):
         """The bonnet from its side, its straight piece and its back."""
         drawn = self._drawn(sheet)
         back = "The back to cut, its seam dashed; above, its finished width."
-        sheet.pictures.extend(
-            (
-                Picture(
-                    "finished",
-                    sentence("The finished bonnet from its side."),
-                    side_scene(drawn),
-                    finished=True,
-                ),
-                Picture(
-                    "straight",
-                    sentence("The straight piece with its hem fold and back seam."),
-                    _straight_scene(sheet),
-                ),
-                Picture("back", sentence(back), back_scene(drawn)),
-            )
+        sheet.show(
+            "finished", "The finished bonnet from its side.", side_scene(drawn), finished=True
         )
+        sheet.show(
+            "straight",
+            "The straight piece with its hem fold and back seam.",
+            _straight_scene(sheet),
+        )
+        sheet.show("back", back, back_scene(drawn))
 
     def _drawn(self, sheet: Worksheet) -> Drawn:
         names = (

@@ -6,12 +6,11 @@ from handout_engine.amounts.angles import PI
 from handout_engine.amounts.declaring import Worked, check, value
 from handout_engine.amounts.lengths import ZERO, Length, millimetres
 from handout_engine.amounts.refusals import RefusalError
-from handout_engine.amounts.saying import Saying, Tape
+from handout_engine.amounts.saying import TAPE, Saying
 from handout_engine.amounts.sources import GIVEN, PRACTICE
 from handout_engine.amounts.working_out import Group
 from handout_engine.families.nursery.bonnet_measures import BonnetInputs
 
-TAPE = Tape(finest=32)
 CIRCLE_BASE = millimetres(25)
 
 

@@ -12,7 +12,7 @@ from handout_engine.working.cautions import (
     PINS_AND_IRON,
     THIN_COTTON,
 )
-from handout_engine.working.workings import Step, Supply
+from handout_engine.working.workings import Supply
 from handout_engine.working.worksheet import Worksheet
 
 
@@ -29,17 +29,11 @@ def add_supplies(sheet: Worksheet) -> None:
 
 def add_sample(sheet: Worksheet) -> None:
     """A bonnet of paper cloth, tried on."""
-    sheet.sample.append(
-        Step(
-            sheet.sentence(
-                "Cut the straight piece in muslin and lay it over the child's head from jaw to "
-                "jaw, its front edge at the brow."
-            ),
-            sheet.sentence(
-                "{front_edge} reaches from one corner of the jaw over the head to the other, and "
-                "{depth_line} from the brow to where the head begins to fall away behind."
-            ),
-        )
+    sheet.trial(
+        "Cut the straight piece in muslin and lay it over the child's head from jaw to "
+        "jaw, its front edge at the brow.",
+        "{front_edge} reaches from one corner of the jaw over the head to the other, and "
+        "{depth_line} from the brow to where the head begins to fall away behind.",
     )
 
 
