@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass, replace
+from dataclasses import dataclass
 from fractions import Fraction
 from functools import cached_property
 
@@ -12,14 +12,13 @@ from handout_engine.amounts.inputs import CLOTH, length, percentage, yardage
 from handout_engine.amounts.lengths import Length
 from handout_engine.amounts.refusals import RefusalError
 from handout_engine.amounts.saying import Saying
-from handout_engine.amounts.sources import GEOMETRY, LAYOUT, PRACTICE
-from handout_engine.amounts.values import Value, sentence
+from handout_engine.amounts.sources import LAYOUT, PRACTICE
+from handout_engine.amounts.values import sentence
 from handout_engine.cloth.laying import lay
 from handout_engine.working.layouts import Item, Layout, Order
 from handout_engine.working.shortfalls import refuse_no_size
 from handout_engine.working.technique import Bought, Technique
 from handout_engine.working.workings import Supply
-from handout_engine.working.worksheet import Worksheet
 
 
 @dataclass(frozen=True)
@@ -215,85 +214,3 @@ class ClothBought(Bought):
         words = "or {other} of cloth {width} wide"
         note = sentence(words, other=other, width=width) if other is not None else None
         return Supply(self.name, buy, note)
-
-
-def note_usable_width(sheet: Worksheet, cloth: Cloth, width: str = "cloth_width") -> Value:
-    """Note the usable width of the cloth; `width` is the input that holds its full width."""
-    return sheet.note(
-        width.replace("cloth_width", "usable_width"),
-        f"usable {sheet[width].label}",
-        cloth.usable,
-        "{width} × (1 - {shrinkage_width}) - 2 × {selvage}",
-        width=sheet[width],
-    )
-
-
-def note_order(sheet: Worksheet, cloth: Cloth, used: Value, prefix: str, name: str) -> Value:
-    """Note how much of a cloth to buy for the length that is used of it."""
-    return sheet.note(
-        f"{prefix}cloth_to_buy",
-        f"{name} to buy",
-        cloth.order.to_buy(used.length),
-        "({used} + {spare}) / (1 - {shrinkage_length}), rounded up to the next {order_step}",
-        basis=GEOMETRY,
-        saying=Saying.YARDAGE,
-        used=used,
-    )
-
-
-def note_cloth(sheet: Worksheet, name: str, cloth: Cloth, prefix: str = "") -> Value:
-    """Lay out all pieces cut from the cloth of that name, and note what to buy; returns that.
-
-    Call it once for each cloth, after its pieces are on the sheet. Notes `{prefix}cloth_used`,
-    `{prefix}cloth_to_buy` and, where the pieces fit the other width, `{prefix}cloth_to_buy_other`;
-    adds the cloth to the supplies. Raises RefusalError.
-    """
-    sheet.check_noted()
-    items = [
-        Item(
-            piece.name,
-            *piece.extents,
-            number,
-            piece.on_fold,
-            outline=piece.lying,
-            pair=piece.pair,
-        )
-        for number, piece in enumerate(sheet.pieces, 1)
-        if piece.cloth == name and not piece.worked
-        for _ in range(piece.count)
-    ]
-    layout = lay(name, cloth.usable, items, cloth.order)
-    sheet.layouts.append(layout)
-    used = sheet.note(
-        f"{prefix}cloth_used", f"{name} used, along the selvage", layout.used, "", basis=LAYOUT
-    )
-    buy = note_order(sheet, cloth, used, prefix, name)
-    other = _note_other_width(sheet, name, cloth, items, prefix)
-    note = None
-    if other is not None:
-        note = sentence(
-            "or {other} of cloth {width} wide", other=other, width=sheet["other_cloth_width"]
-        )
-    sheet.supplies.append(Supply(name, buy, note))
-    return buy
-
-
-def _note_other_width(
-    sheet: Worksheet, name: str, cloth: Cloth, items: list[Item], prefix: str
-) -> Value | None:
-    """Note what to buy of the same pieces in another width; None where they do not fit it."""
-    width = sheet["other_cloth_width"].length
-    try:
-        other = lay(name, replace(cloth, width=width).usable, items, cloth.order)
-    except RefusalError:
-        return None
-    if width == cloth.width:
-        return None
-    return sheet.note(
-        f"{prefix}cloth_to_buy_other",
-        f"{name} to buy in the other width",
-        other.order.to_buy(other.used),
-        "",
-        basis=LAYOUT,
-        saying=Saying.YARDAGE,
-    )

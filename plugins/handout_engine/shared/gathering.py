@@ -17,7 +17,6 @@ from handout_engine.amounts.naming import constant
 from handout_engine.amounts.refusals import RefusalError
 from handout_engine.amounts.saying import TAPE
 from handout_engine.amounts.sources import PRACTICE, published
-from handout_engine.amounts.values import Value
 from handout_engine.amounts.ways_out import less_than, ways
 from handout_engine.amounts.working_out import Group
 from handout_engine.cloth.cloth import ClothInputs
@@ -160,16 +159,6 @@ class GatheringRows(Group):
     def second_row(self) -> Length:
         """Half the distance to the other side of the line."""
         return self.line + self.rows_distance / 2
-
-
-def note_rows(
-    sheet: Worksheet, line: Value, room: Value, given: Length | None
-) -> tuple[Value, Value]:
-    """Note the two gathering rows, as `GatheringRows` works them out; raises RefusalError."""
-    rows = GatheringRows(sheet.technique, line.length, room.length, given)
-    rows.look()
-    sheet.values.update(rows.values)
-    return sheet["first_row"], sheet["second_row"]
 
 
 def strip_piece(

@@ -11,10 +11,8 @@ from handout_engine.amounts.naming import constant
 from handout_engine.amounts.refusals import RefusalError
 from handout_engine.amounts.saying import TAPE
 from handout_engine.amounts.sources import PRACTICE
-from handout_engine.amounts.values import Value
 from handout_engine.amounts.working_out import Group
 from handout_engine.working.technique import Technique
-from handout_engine.working.worksheet import Worksheet
 
 DOUBLE, SINGLE, ROLLED, FOLDED, FINISHED = "double", "single", "rolled", "folded", "finished"
 USUAL_TURN = constant("usual turn", inches("1/4"), PRACTICE)
@@ -93,14 +91,6 @@ class Hem(Group):
     def hem_allowance(self) -> Length:
         """A double hem is turned twice."""
         return TURNS[self.asked.hem] * self.hem_turn
-
-
-def note_hem(sheet: Worksheet, inputs: Hemmed, depth: Value) -> Value:
-    """Note the allowance of one hem; raises RefusalError when it is deeper than the ruffle."""
-    hem = Hem(inputs, depth.length)
-    hem.look()
-    sheet.values.update(hem.values)
-    return sheet["hem_allowance"]
 
 
 def hem_step(kind: str) -> str:

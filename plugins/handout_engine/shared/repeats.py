@@ -14,12 +14,10 @@ from handout_engine.amounts.numbers import Count, Ratio, larger, whole
 from handout_engine.amounts.refusals import RefusalError
 from handout_engine.amounts.saying import TAPE, Saying
 from handout_engine.amounts.sources import PRACTICE
-from handout_engine.amounts.values import Value
 from handout_engine.amounts.ways_out import just, ways
 from handout_engine.amounts.working_out import Group
 from handout_engine.working.technique import Technique
 from handout_engine.working.workings import Chart
-from handout_engine.working.worksheet import Worksheet
 
 HALF = Fraction(1, 2)
 MOST_REPEATS = 20_000
@@ -189,29 +187,3 @@ def _checks_chart(words: str, each: Length, number: int) -> Chart:
     counted = sorted({number * part // parts for part in range(1, parts + 1)})
     rows = tuple((str(repeats), each * repeats) for repeats in counted)
     return Chart(f"Where the row must be: {words}", ("After repeats", "From its start"), rows)
-
-
-@dataclass(frozen=True)
-class Line:
-    """A line to fill, its length a noted value."""
-
-    name: str
-    words: str
-    run: Value
-    left_out: Length
-
-
-def note_repeats(sheet: Worksheet, line: Line) -> Value:
-    """Note how many repeats fill a line, and how long each is then; returns that."""
-    assert isinstance(sheet.technique, RepeatInputs)
-    row = Row(line.name, line.words, line.run.length, line.left_out)
-    fitted = FittedRepeats(sheet.technique, row)
-    fitted.look()
-    sheet.values.update(fitted.values)
-    return sheet.values[f"repeat_{line.name}"]
-
-
-def checks_chart(line: Line, adjusted: Value, number: int, start: Length) -> Chart:
-    """Where the row must be after some of its repeats, so that it can be corrected on the way."""
-    assert not start
-    return _checks_chart(line.words, adjusted.length, number)

@@ -14,9 +14,7 @@ from handout_engine.amounts.lengths import ZERO, Length
 from handout_engine.amounts.numbers import Count, larger, whole
 from handout_engine.amounts.refusals import RefusalError
 from handout_engine.amounts.saying import Saying
-from handout_engine.amounts.values import Value
 from handout_engine.amounts.working_out import Group
-from handout_engine.working.worksheet import Worksheet
 
 MOST_STRIPS = 400
 
@@ -108,62 +106,3 @@ class Strips(Group):
         if self.joined.ring:
             return self.wanted / self.strips + self.join_takes
         return (self.wanted + self.join_takes * (self.strips - 1)) / self.strips
-
-
-@dataclass(frozen=True)
-class StripsWanted:
-    """A set of strips to plan: from which usable width, how long in all, how wide, how joined.
-
-    `prefix` opens the names of its values (`facing_` gives `facing_strips`).
-    """
-
-    usable: Value
-    wanted: Value
-    width: Value
-    ring: bool
-    diagonal: bool
-    prefix: str = ""
-
-    @property
-    def label(self) -> str:
-        """The prefix as it opens a label."""
-        return self.prefix.replace("_", " ")
-
-
-def note_strips(sheet: Worksheet, asked: StripsWanted) -> Value:
-    """Note how many strips and how long each; returns how many.
-
-    Speaks of the input `strip_allowance`.
-    """
-    take_up = sheet.note(
-        f"{asked.prefix}join_takes",
-        f"{asked.label}length taken by each join",
-        asked.width.length if asked.diagonal else 2 * sheet["strip_allowance"].length,
-        "{width}" if asked.diagonal else "2 × {strip_allowance}",
-        width=asked.width,
-    )
-    plan = plan_strips(asked.wanted.length, asked.usable.length, take_up.length, asked.ring)
-    count = sheet.note(
-        f"{asked.prefix}strips",
-        f"{asked.label}strips for one",
-        plan.count,
-        "{wanted} / ({usable} - {take_up}), rounded up"
-        if asked.ring
-        else "({wanted} - {take_up}) / ({usable} - {take_up}), rounded up, at least 1",
-        wanted=asked.wanted,
-        take_up=take_up,
-        usable=asked.usable,
-    )
-    sheet.note(
-        f"{asked.prefix}strip_length",
-        f"{asked.label}strip, cut length",
-        plan.each,
-        "{wanted} / {count} + {take_up}"
-        if asked.ring
-        else "({wanted} + {take_up} × ({count} - 1)) / {count}",
-        saying=Saying.UP,
-        wanted=asked.wanted,
-        take_up=take_up,
-        count=count,
-    )
-    return count

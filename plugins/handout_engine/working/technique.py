@@ -44,11 +44,6 @@ class Technique(Asking):
     summary: ClassVar[str]
     known_by: ClassVar[str] = ""
 
-    def __init__(self, **written: object) -> None:
-        """Take the inputs that are given."""
-        super().__init__(**written)
-        self._sheets: list[Worksheet] = []
-
     @classmethod
     def key(cls) -> str:
         """The name authors write: the module's name with hyphens."""
@@ -63,19 +58,8 @@ class Technique(Asking):
     def draw(self, sheet: Worksheet) -> None:
         """Put the pictures on the worksheet."""
 
-    def whole(self) -> Worksheet | None:
-        """One worksheet with everything on it, where parts are not worked out one by one."""
-        return None
-
-    @cached_property
-    def _whole(self) -> Worksheet | None:
-        return self.whole()
-
     def _collected(self, collect: Callable[[Worksheet], None]) -> Worksheet:
-        if self._whole is not None:
-            return self._whole
         sheet = Worksheet(technique=self)
-        self._sheets.append(sheet)
         with unheard():
             collect(sheet)
         return sheet
@@ -88,26 +72,19 @@ class Technique(Asking):
     @cached_property
     def sewing(self) -> Worksheet:
         """What is sewn."""
-        _ = self.cutting
         return self._collected(self.sew)
 
     @cached_property
     def drawing(self) -> Worksheet:
         """What is drawn."""
-        _ = self.sewing
         return self._collected(self.draw)
-
-    def find(self, name: str) -> Value | None:
-        """A value by its whole name, worked out or noted on a worksheet; None for no such value."""
-        noted = (sheet.values[name] for sheet in self._sheets if name in sheet.values)
-        return super().find(name) or next(noted, None)
 
     def found(self, name: str) -> Value | None:
         """An input or a value by its name, nothing else being worked out; None for neither."""
         for asked in declared_inputs(type(self)):
             if asked.name == name:
                 return self.input_value(asked)
-        return self.find(name) or self.values.get(name)
+        return self.find(name)
 
     @property
     def layouts(self) -> list[Layout]:
@@ -121,21 +98,9 @@ class Technique(Asking):
         bought = [each.supply for each in self.made_groups() if isinstance(each, Bought)]
         return [*bought, *self.sewing.supplies]
 
-    @property
-    def values(self) -> Mapping[str, Value]:
-        """All values by name, each after what it needs; raises RefusalError."""
-        return {**super().values, **self.cutting.values, **self.sewing.values}
-
     def finished_edge(self, name: str) -> Value:
         """The input or value of that name which a strip finishes."""
         return self.inputs[name] if name in self.inputs else super().finished_edge(name)
-
-    def check_noted(self, sheet: Worksheet) -> None:
-        """Refuse what is below nothing, and strips that do not reach along their edge."""
-        for value in sheet.values.values():
-            refuse_less_than_nothing(value, self.written)
-        for strip, edge in sheet.finishing:
-            refuse_too_short(strip, edge, self.written)
 
     def valued(self) -> Working:
         """The working with its values checked, nothing being sewn or drawn; raises RefusalError."""
@@ -155,8 +120,6 @@ class Technique(Asking):
         Its pictures are drawn when they are asked for.
         """
         working = self.valued()
-        self.check_noted(self.cutting)
-        self.check_noted(self.sewing)
         check_all_said(working, self.written)
         return working
 

@@ -7,8 +7,7 @@ from dataclasses import dataclass, field
 from typing import TYPE_CHECKING
 
 from handout_engine.amounts.naming import as_said
-from handout_engine.amounts.saying import Amount, Saying
-from handout_engine.amounts.sources import GEOMETRY, Basis
+from handout_engine.amounts.saying import Amount
 from handout_engine.amounts.values import Sentence, Value, sentence, template_runs
 from handout_engine.drawing.scene import Scene
 from handout_engine.working.workings import Collected, Picture, Step, Supply
@@ -22,73 +21,14 @@ class Worksheet(Collected):
     """Collects what a technique makes of its values; its sentences speak of them by name."""
 
     technique: Technique = field(kw_only=True)
-    values: dict[str, Value] = field(default_factory=dict)
-    finishing: list[tuple[Value, Value]] = field(default_factory=list, repr=False)
 
     @property
     def inputs(self) -> Mapping[str, Value]:
         """Every declared input as a named value."""
         return self.technique.inputs
 
-    def note(  # noqa: PLR0913 - a value has these parts, and each is named where it is noted
-        self,
-        name: str,
-        label: str,
-        amount: object,
-        formula: str,
-        *,
-        basis: Basis = GEOMETRY,
-        saying: Saying = Saying.NEAREST,
-        finishes: str = "",
-        **parts: Amount | Value,
-    ) -> Value:
-        """Note a value; `formula` speaks of `parts` and of any input or value noted before.
-
-        An empty formula is for a figure that is chosen, not worked out; its basis says why. Less
-        than nothing is refused, by the technique in its own words or else by `check_noted`; what
-        may be less is noted by `note_difference`. Of a strip, `finishes` names the input or value
-        that is its edge: a shorter one is refused likewise.
-        """
-        value = Value(name, label, as_said(amount), basis, self._formula(formula, parts), saying)
-        if finishes:
-            self.finishing.append((value, self[finishes]))
-        return self._noted(value)
-
-    def note_difference(
-        self,
-        name: str,
-        label: str,
-        amount: object,
-        formula: str,
-        *,
-        saying: Saying = Saying.NEAREST,
-        **parts: Amount | Value,
-    ) -> Value:
-        """Note by how much one thing differs from another, which may be less than nothing."""
-        used = self._formula(formula, parts)
-        return self._noted(
-            Value(name, label, as_said(amount), GEOMETRY, used, saying, difference=True)
-        )
-
-    def _formula(self, formula: str, parts: Mapping[str, Amount | Value]) -> Sentence | None:
-        return self.sentence(formula, **parts) if formula else None
-
-    def _noted(self, value: Value) -> Value:
-        self.values[value.name] = value
-        return value
-
-    def check_noted(self) -> None:
-        """Refuse what was noted below zero, and strips that do not reach along their edge.
-
-        It is done before cloth is laid out and again at the end, so that a technique can first say
-        in its own words what is wrong. Raises RefusalError.
-        """
-        self.technique.check_noted(self)
-
     def __getitem__(self, name: str) -> Value:
         """An input or a value; raises KeyError where there is none of that name."""
-        if name in self.values:
-            return self.values[name]
         found = self.technique.find(name)
         return self.inputs[name] if found is None else found
 
