@@ -252,3 +252,10 @@ def test_the_strips_to_cut_are_named_without_their_chart(edge: str, words: str):
 def test_tips_stand_out_twice_the_allowance_where_strips_are_joined():
     assert said(work("double-binding", strip_allowance="3/8 in"), "tip") == "3/4 in"
     assert "tip" not in work("single-binding", grain="across").values
+
+
+def test_straight_strips_are_cut_for_every_edge():
+    """40 in and a tail of 10 in take two strips of 44 in; five such edges take ten."""
+    working = work("double-binding", grain="across", edge="40 in", make=5)
+    assert said(working, "binding_strips") == "2"
+    assert said(working, "strips_used") == "10"

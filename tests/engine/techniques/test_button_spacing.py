@@ -182,3 +182,8 @@ def test_an_upright_hole_begins_above_its_button_and_is_its_own_length():
     assert name == "button 1"
     assert [cell.length for cell in (middle, begins)] == [inches(1), inches("7/8")]
     assert ends.length == inches("7/8") + length(working, "buttonhole")
+
+
+def test_more_strands_take_so_many_times_the_thread():
+    one, three = (length(work("button-spacing", strands=n), "thread_for_one") for n in (1, 3))
+    assert three == 3 * one

@@ -173,6 +173,7 @@ def test_the_chart_gives_each_line_the_same_two_numbers_as_the_drawing():
         ("0", "none"), ("1", "0"), ("2", "1"), ("3", "2"),
     ]  # fmt: skip
     assert chart.rows[3][1].length == inches(6)
+    assert chart.rows[3][2].mm == pytest.approx(6 * 25.4 * sqrt(2))
 
 
 def test_one_row_needs_no_tube():

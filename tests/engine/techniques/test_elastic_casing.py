@@ -131,3 +131,7 @@ def test_laid_flat_it_opens_to_half_of_what_edge_and_elastic_give():
     working = work("elastic-casing", stretch="1.2")
     assert length(working, "opens_to") == inches(Fraction(18 * 95 * 12, 1000))
     assert length(working, "flat_open") == inches(Fraction(18 * 95 * 6, 1000))
+
+
+def test_the_gap_is_three_times_as_wide_as_the_elastic():
+    assert said(work("elastic-casing", elastic="1/2 in"), "gap") == "1 1/2 in"

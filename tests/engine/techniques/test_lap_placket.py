@@ -99,3 +99,8 @@ def test_the_refusals_name_the_nearest_that_can_be_sewn(written, sentence):
 
 def test_a_slit_of_four_inches_opens_out_to_a_line_of_eight():
     assert said(work("lap-placket", slit="4 in"), "opened_slit") == "8 in"
+
+
+def test_what_the_point_takes_is_less_by_what_runs_out():
+    working = work("lap-placket", seam="1/4 in", at_point="1/16 in")
+    assert said(working, "runs_out") == "3/16 in"

@@ -53,3 +53,10 @@ def test_corners_are_clipped_and_eased():
 
 def test_wide_allowances_leave_no_cord_in_the_textbook_strip():
     assert "published_cord" not in work("piping", seam_allowance="5/8 in").named
+
+
+def test_a_printed_strip_covers_a_cord_as_thick_as_what_the_allowances_leave_over_pi():
+    """1 1/4 in less twice 1/4 in leave 3/4 in, and 0.75 / 3.1416 = 0.2387 in."""
+    cord = length(work("piping", seam_allowance="1/4 in"), "published_cord")
+    assert float(cord / inches(1)) == pytest.approx(0.2387, abs=0.0001)
+    assert "published_cord" not in work("piping", seam_allowance="5/8 in").values
