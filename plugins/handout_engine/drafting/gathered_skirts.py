@@ -129,7 +129,7 @@ class SkirtInputs(YokeInputs, TurnedHemInputs):
 
     @value("from the first tuck's stitching to the last one's")
     def tuck_span(self) -> Length | None:
-        """They need so much of the yoke seam, and half a tuck beside it."""
+        """They take so much of the yoke seam, and a tuck's depth on both sides."""
         if self.taken_in != TUCKED:
             return None
         return self.tuck_spacing * (self.tucks - 1)
@@ -192,16 +192,11 @@ class SkirtInputs(YokeInputs, TurnedHemInputs):
     @drafted
     def drafted_skirt(self) -> Skirt:
         """Front and back, the back with its slit; raises RefusalError."""
-        front, back = (
-            _draft(self, name, (float(top) / 2, half))
-            for name, top, half in zip(
-                ("skirt front", "skirt back"),
-                (self.skirt_top, self.skirt_back_top),
-                self.halves,
-                strict=True,
-            )
+        front, back = self.halves
+        return Skirt(
+            _draft(self, "skirt front", self.skirt_top, front),
+            _with_slit(self, _draft(self, "skirt back", self.skirt_back_top, back)),
         )
-        return Skirt(front, _with_slit(self, back))
 
     @value("once round the hem", basis=DRAWN)
     def hem_edge(self) -> Length:
@@ -236,9 +231,9 @@ class Skirt:
     back: Draft
 
 
-def _draft(garment: SkirtInputs, name: str, parts: tuple[float, Half]) -> Draft:
-    """Half of front or back, from half its top's width, and its side and hem."""
-    (wide, sewn), yoke, lower = parts, garment.yoke, garment.lower_edge
+def _draft(garment: SkirtInputs, name: str, top_width: Length, sewn: Half) -> Draft:
+    """Half of front or back, from the width of its whole top, and its side and hem."""
+    wide, yoke, lower = float(top_width) / 2, garment.yoke, garment.lower_edge
     level = yoke.end[1]
     armhole = shifted(yoke.below, wide - yoke.end[0])
     seam, top = float(garment.seam_allowance), (0.0, level)
