@@ -98,7 +98,7 @@ def _lines(working: Working, tape: Tape) -> Iterable[str]:
     yield from _steps(working.steps, tape)
     yield from ("", "Values")
     for value in working.values.values():
-        how = f" = {value.formula.first(tape)}" if value.formula else ""
+        how = f" = {value.formula.first(tape)}" if value.how and value.formula else ""
         yield f"  {value.name}: {_both(value, tape)}{how} [{value.basis.text}]"
     yield from ("", "Cautions")
     yield from (f"  {caution.text}" for caution in working.cautions)

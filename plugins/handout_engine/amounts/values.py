@@ -85,7 +85,7 @@ class Value:
     @property
     def how(self) -> str:
         """Its formula in words, and why it was made so; empty where it has none."""
-        if self.formula is None:
+        if self.formula is None or self.formula.words() == self.label:
             return ""
         return self.formula.words() + (f", since {self.since.words()}" if self.since else "")
 

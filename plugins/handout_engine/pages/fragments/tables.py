@@ -170,7 +170,7 @@ def numbers(working: Working, tape: Tape, identity: str) -> Element:
 
 def _number(value: Value, tape: Tape) -> Sequence[Cell]:
     how: list[Child] = []
-    if value.formula is not None:
+    if value.formula is not None and value.how:
         put_in = element("span", *phrase(value.formula, tape), class_="detail")
         how = [value.how, put_in]
     how.append(element("span", value.basis.text, class_="detail basis"))
