@@ -101,7 +101,7 @@ class ClothInputs(Technique):
         basis=PRACTICE,
     )
     order_step = yardage(
-        "cloth is sold by",
+        "step in which cloth is sold",
         "What you buy is rounded up to a multiple of this length.",
         "1/8 yd",
         ("1 cm", "2 yd"),

@@ -104,7 +104,7 @@ class BeadingRibbon(Technique):
     )
     make = count("how many", "How many such runs are made, two for a pair.", 1, 200)
     ribbon_step = yardage(
-        "ribbon is sold by",
+        "step in which ribbon is sold",
         "Ribbon is ordered in steps of this length.",
         "1/4 yd",
         ("1 cm", "10 yd"),

@@ -47,7 +47,7 @@ class TrimInputs(Technique):
         basis=PRACTICE,
     )
     lace_step = yardage(
-        "lace is sold by",
+        "step in which lace is sold",
         "Lace is ordered in steps of this length.",
         "1/4 yd",
         ("1 cm", "10 yd"),
