@@ -39,8 +39,9 @@ Every input and every value of a block has a name, listed with its technique or 
 
 - In running text `{{ name.value }}` puts in one value of a block of that name.
 - In a field of another block `name.value`, with nothing around it, takes the value over exactly:
-  `edge: garment.neck_edge`. A block that refers to another is worked out after it, wherever it
-  stands on the page.
+  `edge: garment.neck_edge`, wherever the other stands on the page. Two blocks may refer to each
+  other, as a sleeve that is cut shorter by its ruffle and the ruffle that is as long as the
+  sleeve's end, so long as no value needs itself; then the page says which way round it goes.
 - Values are listed as they are with all inputs left to their defaults; other choices may give
   others. `handouts compute NAME` prints those of your own measures.
 
