@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-from handout_engine.amounts.lengths import Length
 from handout_engine.amounts.values import Value, sentence
 from handout_engine.shared.gathering import DIAGONAL, OPEN, RING
 from handout_engine.working.cautions import LOOSE_THREADS, NOT_SLEEPWEAR, PINS_AND_IRON, THIN_COTTON
@@ -56,21 +55,19 @@ def add_gathering_steps(
     sheet: Worksheet,
     layers: str,
     measured_from: str = "raw edge",
-    rows: tuple[Length, Length] | None = None,
+    rows: tuple[str, str] = ("first_row", "second_row"),
 ) -> None:
     """Running the rows and drawing up to the edge.
 
-    `rows` are the distances of the two rows from the edge that is named, where that is not the raw
-    edge from which they are marked on the flat strip.
+    `rows` name the distances of the two rows from the edge that is named, where that is not the
+    raw edge from which they are marked on the flat strip.
     """
-    first, second = rows or (sheet["first_row"].length, sheet["second_row"].length)
+    first, second = rows
     between = " between its end allowances" if sheet["ends"].amount == OPEN else ""
     sheet.step(
-        f"Through {layers}, run two rows of long stitches, {{first}} and {{second}} from "
+        f"Through {layers}, run two rows of long stitches, {{{first}}} and {{{second}}} from "
         f"the {measured_from}, leaving long thread ends. Mark the quarters of the ruffle{between} "
-        "and the quarters of the edge.",
-        first=first,
-        second=second,
+        "and the quarters of the edge."
     )
     sheet.put_by()
     sheet.step(

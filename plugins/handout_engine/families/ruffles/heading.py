@@ -170,7 +170,7 @@ class HeadingRuffle(HemInputs, GatherInputs):
             sheet,
             "both layers" if self.folded else "the strip",
             "finished upper edge",
-            (self.first_row_finished, self.second_row_finished),
+            ("first_row_finished", "second_row_finished"),
         )
 
     def add_pictures(self, sheet: Worksheet, above: Value, below: Value) -> None:
