@@ -1,7 +1,6 @@
 """Which sheets a working has, what is said on them, and how fragments link to them."""
 
 import re
-from dataclasses import replace
 from itertools import pairwise
 from math import dist
 from xml.etree.ElementTree import fromstring
@@ -20,8 +19,8 @@ from handout_engine.pages.page import work_page
 from handout_engine.paper.ink import inked
 from handout_engine.paper.lettering import wrapped
 from handout_engine.paper.sheets import alike, can_be_printed, pieces_sheet, sheets, whole_sheet
-from handout_engine.working.workings import Grain, Piece
-from worked import work
+from handout_engine.working.workings import Collected, Grain, Piece
+from worked import changed, work
 
 TRIANGLE = ((0.0, 0.0), (200.0, 0.0), (200.0, 90.0))
 
@@ -38,7 +37,8 @@ def piece(name="front", outline=TRIANGLE, **fields):
 
 def printed(*pieces, **inputs):
     """The sheet of these pieces."""
-    made = replace(work("gathered-ruffle"), title="Trial", pieces=pieces, inputs=inputs)
+    cut = Collected(pieces=list(pieces))
+    made = changed(work("gathered-ruffle"), title="Trial", cutting=cut, inputs=inputs)
     return pieces_sheet(made, Tape())
 
 
