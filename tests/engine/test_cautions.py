@@ -119,6 +119,12 @@ def worked(key: str, choice: dict[str, str]) -> Working | None:
         return None
 
 
+@cache
+def pages(key: str) -> tuple[tuple[str, set[str]], ...]:
+    """Of each working, what its page tells its reader and the cautions that it has."""
+    return tuple((spoken(each), keys_of(each)) for each in workings(key))
+
+
 def spoken(working: Working) -> str:
     """All that a page tells its reader to have ready, to cut and to do."""
     return "\n".join(_spoken(working)).lower()
@@ -142,10 +148,9 @@ def keys_of(working: Working) -> set[str]:
 @pytest.mark.parametrize("each", WORDS, ids=lambda each: each.about)
 @pytest.mark.parametrize("key", KEYS)
 def test_what_a_page_speaks_of_it_cautions_about(key, each):
-    for working in workings(key):
-        if not re.search(each.words, spoken(working)):
-            continue
-        assert each.keys & keys_of(working), each.about
+    for said, found in pages(key):
+        if re.search(each.words, said):
+            assert each.keys & found, each.about
 
 
 @pytest.mark.parametrize("about", FAMILIES)
@@ -169,9 +174,7 @@ def test_a_caution_that_no_word_gives_away_is_there(wanted, key, written):
 @pytest.mark.parametrize("each", WORDS, ids=lambda each: each.about)
 def test_each_rule_meets_something_in_the_register(each):
     """A rule that nothing speaks of would test nothing."""
-    met = [
-        key for key in KEYS for working in workings(key) if re.search(each.words, spoken(working))
-    ]
+    met = [key for key in KEYS for said, _ in pages(key) if re.search(each.words, said)]
     assert met, each.words
     assert each.keys <= EVERY.keys()
 
