@@ -144,7 +144,7 @@ def test_what_lies_beyond_the_bounds_of_an_input_is_no_way():
 
 def test_a_figure_is_said_only_in_the_system_in_which_it_does():
     def whole_inches(size):
-        return (size / inches(1)).denominator == 1
+        return (size / inches(1)).number.denominator == 1
 
     assert just(SHAWL, "finished", inches(8), whole_inches) == "8 in"
     assert just(SHAWL, "finished", inches(8), lambda _: False) == ""
