@@ -8,7 +8,7 @@ from hypothesis import strategies as st
 
 from handout_engine.amounts.lengths import ZERO, Length, inches
 from handout_engine.amounts.refusals import RefusalError
-from handout_engine.shared.strips import MOST_STRIPS, plan_strips
+from handout_engine.shared.strips import MOST_STRIPS, Joined, Strips, plan_strips
 from joining import diagonal_take_up, fewest_strips, joined, straight_take_up
 from worked import length, refusal, said, work
 
@@ -160,3 +160,12 @@ def test_lengths_are_exact_whatever_the_figures(wanted, allowance):
     plan = plan_strips(wanted, USABLE, inches(2 * allowance), ring=True)
     assert isinstance(plan.each, Length)
     assert plan.each.mm * plan.count - inches(2 * allowance).mm * plan.count == wanted.mm
+
+
+def test_a_join_that_takes_just_the_whole_width_leaves_nothing_to_join():
+    """Crossed at a right angle, strips as wide as the cloth would be used up by their joins."""
+    joined_so = Joined(QUARTER, diagonal=True)
+    with pytest.raises(RefusalError, match="the whole usable width"):
+        _ = Strips(inches(50), USABLE, USABLE, joined_so).strips
+    narrower = Strips(inches(50), USABLE - inches(1), USABLE, joined_so)
+    assert narrower.strips == 7  # each gives 1 in: (50 - 43) / 1

@@ -252,4 +252,5 @@ def test_a_count_is_counted_over_and_compares_with_plain_numbers():
     assert list(range(Count(3))) == [0, 1, 2]
     assert Count(3) == 3 and Count(3) > 2 and Count(3) - 1 == Count(2)
     assert Count(3) / 2 == Ratio(Fraction(3, 2))
+    assert -Count(3) == Count(-3) and abs(-Count(3)) == Count(3)
     assert Count(3) != Ratio(Fraction(3))

@@ -164,6 +164,19 @@ def test_a_rectangle_is_the_same_by_its_corners():
             "neck_depth 1 in cuts the inset in two; use less than its depth, 1 in (25 mm)",
         ),
         (
+            # At the hollow's deepest level, halfway down, the sides are 8 - 6 / 2 = 5 in apart.
+            {
+                "outline": "yoke inset",
+                "width": "8 in",
+                "depth": "6 in",
+                "lower_width": "2 in",
+                "neck_width": "6 in",
+                "neck_depth": "3 in",
+            },
+            "lower_width 2 in brings the sides into the hollow of the neck; use a neck_width of at "
+            "most 5 in (12.7 cm), or a wider lower edge",
+        ),
+        (
             {"outline": "pocket top", "side_depth": "3 in"},
             "side_depth 3 in is deeper than the middle; use at most the depth, 2 1/2 in (63 mm)",
         ),
