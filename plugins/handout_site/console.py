@@ -12,7 +12,7 @@ import click
 from mkdocs.exceptions import MkDocsException
 from mkdocs.utils.meta import get_data
 
-from handout_engine.amounts.refusals import RefusalError, RefusalsError
+from handout_engine.amounts.refusals import RefusalError, RefusalsError, nearest_name, quoted
 from handout_engine.amounts.saying import Tape
 from handout_engine.drawing.markup import xml
 from handout_engine.drawing.svg import paper_sheet
@@ -93,6 +93,25 @@ def compute(
 
 @main.command()
 @click.argument("technique", metavar="TECHNIQUE|GARMENT")
+@click.argument("value")
+@click.argument("measures", nargs=-1, metavar="[INPUT=VALUE]...")
+def where(technique: str, value: str, measures: tuple[str, ...]) -> None:
+    """Say where the VALUE of a technique is worked out: file, line and formula."""
+    made = _made(technique, measures)
+    found = made.declaration(value)
+    if found is None:
+        near = nearest_name(value, made.values)
+        _leave([f'{technique} has no value "{quoted(value)}"{near}'])
+    holder, declared = found
+    code = declared.work.__code__
+    worked_out = holder.result(declared).value
+    assert worked_out is not None
+    how = f" = {worked_out.how}" if worked_out.how else ""
+    click.echo(f"{code.co_filename}:{code.co_firstlineno}: {worked_out.label}{how}")
+
+
+@main.command()
+@click.argument("technique", metavar="TECHNIQUE|GARMENT")
 @click.argument("measures", nargs=-1, metavar="[INPUT=VALUE]...")
 @click.option(
     "--pdf",
@@ -165,6 +184,11 @@ def _write(path: Path, content: str | bytes) -> None:
 
 def _work(key: str, measures: tuple[str, ...]) -> Working:
     """The working of a technique; leaves with status 2 for wrong usage and 1 for wrong input."""
+    return _made(key, measures).work()
+
+
+def _made(key: str, measures: tuple[str, ...]) -> Technique:
+    """A technique that can be sewn; leaves as `_work` does."""
     written: dict[str, str] = {}
     for measure in measures:
         name, sign, value = measure.partition("=")
@@ -175,11 +199,13 @@ def _work(key: str, measures: tuple[str, ...]) -> Working:
         written[name.strip()] = value
     try:
         technique: type[Technique] = find(key)
-        return make(technique, written).work()
+        made = make(technique, written)
+        made.work()
     except RefusalsError as several:
         _leave(f"{key}: {refusal.message}" for refusal in several.refusals)
     except RefusalError as refusal:
         _leave([f"{key}: {refusal.message}"])
+    return made
 
 
 def _leave(sentences: Iterable[str]) -> NoReturn:

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import inspect
 import json
 import subprocess
 import sys
@@ -14,7 +15,8 @@ import pytest
 from click.testing import CliRunner, Result
 from mkdocs.exceptions import Abort
 
-from handout_engine.register import keys
+from handout_engine import register
+from handout_engine.register import find, keys
 from handout_site.console import main
 from handout_site.standing_in import begin
 from small_sites import site_of
@@ -33,6 +35,33 @@ def test_compute_prints_what_is_cut_and_sewn():
     for heading in ("Banded ruffle", "Cut", "Sew a sample first", "Sew", "Values", "Cautions"):
         assert f"{heading}\n" in result.output
     assert "facing strip, 2 in (51 mm) ×" in result.output
+
+
+def test_where_leads_to_the_line_of_a_formula():
+    said = run("where", "banded-ruffle", "facing_cut_width").output
+    place, _, how = said.partition(": ")
+    assert how == "facing strip, cut width = front strip, cut width + 2 × band + turn of cloth\n"
+    path, _, line = place.rpartition(":")
+    assert Path(path).name == "banded_ruffle.py"
+    below = Path(path).read_text(encoding="utf-8").splitlines()[int(line) - 1 :]
+    assert below[1].strip() == "def facing_cut_width(self) -> Length:"
+    unknown = run("where", "banded-ruffle", "hang")
+    assert unknown.exit_code == 1
+    assert 'banded-ruffle has no value "hang"; did you mean "hangs"?' in unknown.stderr
+
+
+@pytest.mark.parametrize("key", keys())
+def test_every_value_is_worked_out_in_one_place_that_can_be_found(key: str):
+    """In the technique's own room or below the families, by a method of the value's own name."""
+    made = find(key)()
+    families = Path(inspect.getfile(register)).parent / "families"
+    room = Path(inspect.getfile(type(made))).parent
+    for name in made.values:
+        _, declared = made.declaration(name)
+        path = Path(declared.work.__code__.co_filename)
+        assert room in path.parents or families not in path.parents, name
+        assert f"def {declared.name}(self" in path.read_text(encoding="utf-8"), name
+        assert declared.name in name
 
 
 def test_compute_speaks_metric_first_when_asked():

@@ -162,12 +162,20 @@ class Holder:
 
     def find(self, name: str) -> Value | None:
         """A value by its whole name, worked out; None where there is none of that name."""
-        own = self.result(self.declared[name]).value if name in self.declared else None
-        if own is not None:
-            return own
+        found = self.declaration(name)
+        return None if found is None else found[0].result(found[1]).value
+
+    def declaration(self, name: str) -> tuple[Holder, Worked[Any]] | None:
+        """What declares a value of that whole name, itself or a group of its own, and the method.
+
+        None where there is no such value.
+        """
+        own = self.declared.get(name)
+        if own is not None and self.result(own).value is not None:
+            return self, own
         for held in self.made_groups():
             if name.startswith(held.prefix) and name.endswith(held.suffix):
-                inside = held.find(name.removeprefix(held.prefix).removesuffix(held.suffix))
+                inside = held.declaration(name.removeprefix(held.prefix).removesuffix(held.suffix))
                 if inside is not None:
                     return inside
         return None
